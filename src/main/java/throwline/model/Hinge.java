@@ -1,0 +1,11 @@
+package throwline.model;
+
+/** How the hinge line of a surface is closed. */
+public enum Hinge {
+    /** Tape or film over the whole hinge line: no air passes. */
+    TAPED,
+    /** A skin or cord hinge: nearly closed. */
+    LIVING,
+    /** Pin hinges with a gap of about half a per cent of the chord. */
+    OPEN
+}

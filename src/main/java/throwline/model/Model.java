@@ -1,0 +1,45 @@
+package throwline.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One aeroplane with everything that a study needs to know about it.
+ *
+ * @param name what its owner calls it
+ * @param packs the batteries it flies with, at least one
+ * @param wing the wing
+ * @param tail the horizontal tail
+ * @param body the fuselage
+ * @param wheels the undercarriage; empty where there is none
+ * @param propeller the propeller; empty on a glider without motor
+ * @param field where it flies
+ * @param setUps where the surfaces stand, steady; at least two, the first is the one that others are compared with
+ * @param sticks what full stick adds to a set-up
+ */
+public record Model(
+        String name,
+        List<Pack> packs,
+        Wing wing,
+        Tail tail,
+        Body body,
+        Optional<Wheels> wheels,
+        Optional<Propeller> propeller,
+        Field field,
+        List<SetUp> setUps,
+        List<Stick> sticks) {
+
+    public Model {
+        packs = List.copyOf(packs);
+        setUps = List.copyOf(setUps);
+        sticks = List.copyOf(sticks);
+        if (packs.isEmpty() || setUps.isEmpty()) {
+            throw new IllegalArgumentException("a model needs a pack and a set-up");
+        }
+    }
+
+    /** The set-up that others are compared with: the one that moves nothing, else the first. */
+    public SetUp reference() {
+        return setUps.stream().filter(SetUp::isClean).findFirst().orElse(setUps.get(0));
+    }
+}

@@ -1,0 +1,28 @@
+package throwline.model;
+
+import java.util.Map;
+
+/**
+ * Where every surface stands, steady.
+ *
+ * @param name what its owner calls it
+ * @param deflections deflection by surface name, rad, trailing edge down positive, both sides alike; a surface that is
+ *     not named stands at zero
+ * @param elevator elevator already mixed to this set-up, rad, trailing edge down positive
+ */
+public record SetUp(String name, Map<String, Double> deflections, double elevator) {
+
+    public SetUp {
+        deflections = Map.copyOf(deflections);
+    }
+
+    /** Deflection of a surface, rad, trailing edge down positive. */
+    public double deflection(String surface) {
+        return deflections.getOrDefault(surface, 0.0);
+    }
+
+    /** True where no wing surface is moved. */
+    public boolean isClean() {
+        return deflections.values().stream().allMatch(d -> d == 0);
+    }
+}

@@ -1,0 +1,11 @@
+package throwline.model;
+
+/** Where the horizontal tail sits. */
+public enum TailPosition {
+    /** On the body or the boom. */
+    ON_THE_BODY,
+    /** Part way up the fin. */
+    ON_THE_FIN,
+    /** On top of the fin. */
+    ON_TOP_OF_THE_FIN
+}

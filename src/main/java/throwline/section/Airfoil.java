@@ -1,0 +1,24 @@
+package throwline.section;
+
+import java.util.List;
+
+/**
+ * An airfoil with everything that was measured on it.
+ *
+ * @param name library name, or what the user called it
+ * @param description one line in words
+ * @param thickness largest thickness over chord
+ * @param camber largest camber over chord
+ * @param nominalMoment quarter-chord moment of the attached flow, used where none was measured
+ * @param runs the measurements, at least one
+ */
+public record Airfoil(
+        String name, String description, double thickness, double camber, double nominalMoment, List<PolarRun> runs) {
+
+    public Airfoil {
+        runs = List.copyOf(runs);
+        if (runs.isEmpty()) {
+            throw new IllegalArgumentException("an airfoil needs at least one measurement");
+        }
+    }
+}

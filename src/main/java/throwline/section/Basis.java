@@ -1,0 +1,22 @@
+package throwline.section;
+
+/** What a stretch of a section curve rests on, the most trustworthy first. */
+public enum Basis {
+    /** Measured at this Reynolds number and deflection. */
+    MEASURED,
+    /** Interpolated between measurements. */
+    BETWEEN,
+    /** A published method applied to a measured curve. */
+    METHOD,
+    /** Flow off the section: the plate model. */
+    PLATE,
+    /** A measured curve moved to another Reynolds number by a law. */
+    MOVED,
+    /** Beyond the reach of any law: held at the nearest. */
+    CLAMPED;
+
+    /** The less trustworthy of two. */
+    public Basis weaker(Basis other) {
+        return compareTo(other) >= 0 ? this : other;
+    }
+}

@@ -1,0 +1,82 @@
+package throwline.study;
+
+import java.util.List;
+import throwline.words.Note;
+
+/**
+ * The bare wing at one set-up over incidence.
+ *
+ * @param setUp name of the set-up
+ * @param area m^2
+ * @param span m
+ * @param meanChord mean aerodynamic chord, m
+ * @param speed airspeed, m/s
+ * @param points one entry an incidence
+ * @param warnings what holds for the whole sweep
+ */
+public record WingSweep(
+        String setUp,
+        double area,
+        double span,
+        double meanChord,
+        double speed,
+        List<Point> points,
+        List<Note> warnings) {
+
+    public WingSweep {
+        points = List.copyOf(points);
+        warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * One incidence.
+     *
+     * @param incidence of the root chord, rad
+     * @param lift lift coefficient
+     * @param drag drag coefficient, induced and profile
+     * @param inducedDrag drag coefficient of the tilted lift
+     * @param profileDrag drag coefficient of the sections
+     * @param rolling rolling moment coefficient on span, right wing down positive
+     * @param yawing yawing moment coefficient on span, nose right positive
+     * @param pitching pitching moment coefficient on the mean chord about the mean quarter chord, nose up positive
+     * @param converged false where the numbers are not a solution
+     * @param iterations Newton steps taken
+     * @param strips left tip to right tip
+     */
+    public record Point(
+            double incidence,
+            double lift,
+            double drag,
+            double inducedDrag,
+            double profileDrag,
+            double rolling,
+            double yawing,
+            double pitching,
+            boolean converged,
+            int iterations,
+            List<Strip> strips) {
+        public Point {
+            strips = List.copyOf(strips);
+        }
+    }
+
+    /**
+     * One strip.
+     *
+     * @param at distance from the middle, m, right positive
+     * @param width m
+     * @param chord m
+     * @param lift lift coefficient
+     * @param limit largest lift coefficient that it can carry
+     * @param localIncidence effective angle of attack, rad
+     * @param deflection of the surface on it, rad, trailing edge down positive
+     */
+    public record Strip(
+            double at,
+            double width,
+            double chord,
+            double lift,
+            double limit,
+            double localIncidence,
+            double deflection) {}
+}

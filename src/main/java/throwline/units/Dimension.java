@@ -1,0 +1,25 @@
+package throwline.units;
+
+/** What kind of quantity a number is; each has one SI unit that is used everywhere inside. */
+public enum Dimension {
+    /** Metres. */
+    LENGTH,
+    /** Kilograms. */
+    MASS,
+    /** Radians. */
+    ANGLE,
+    /** Metres per second. */
+    SPEED,
+    /** Radians per second. */
+    ANGULAR_RATE,
+    /** Kelvin. */
+    TEMPERATURE,
+    /** Newton metres. */
+    TORQUE,
+    /** Seconds. */
+    TIME,
+    /** A share, 1 for the whole. */
+    FRACTION,
+    /** A plain number. */
+    NUMBER
+}

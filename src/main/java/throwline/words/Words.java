@@ -1,0 +1,58 @@
+package throwline.words;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Properties;
+
+/**
+ * Every sentence that a person reads, by key, from one resource file. Gaps are written {@code {0}}, {@code {1}}; quotes
+ * stand for themselves.
+ */
+public final class Words {
+
+    private final Properties sentences = new Properties();
+
+    private Words() {}
+
+    /** The words of the product. */
+    public static Words load() {
+        Words words = new Words();
+        try (InputStream in = Words.class.getResourceAsStream("/throwline/words.properties")) {
+            if (in == null) {
+                throw new IllegalStateException("the file of words is missing from the jar");
+            }
+            words.sentences.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return words;
+    }
+
+    /** True where there is a sentence of this key. */
+    public boolean has(String key) {
+        return sentences.containsKey(key);
+    }
+
+    /**
+     * The sentence of a key with its gaps filled.
+     *
+     * @param key key in the file
+     * @param arguments what fills the gaps, by {@link String#valueOf}
+     * @return the sentence
+     * @throws IllegalArgumentException where the file has no such key
+     */
+    public String say(String key, Object... arguments) {
+        String sentence = sentences.getProperty(key);
+        if (sentence == null) {
+            throw new IllegalArgumentException("no words for " + key.toLowerCase(Locale.ROOT));
+        }
+        for (int i = 0; i < arguments.length; i++) {
+            sentence = sentence.replace("{" + i + "}", String.valueOf(arguments[i]));
+        }
+        return sentence;
+    }
+}
