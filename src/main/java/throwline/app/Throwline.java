@@ -1,6 +1,7 @@
 package throwline.app;
 
 import throwline.cli.CommandLineProgram;
+import throwline.cli.Terminal;
 
 /** The program. */
 public final class Throwline {
@@ -14,6 +15,6 @@ public final class Throwline {
      */
     public static void main(String[] arguments) {
         System.setProperty("java.awt.headless", "true");
-        System.exit(new CommandLineProgram(System.out, System.err).run(arguments));
+        System.exit(new CommandLineProgram(Terminal.ofProcess()).run(arguments));
     }
 }

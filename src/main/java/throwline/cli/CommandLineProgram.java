@@ -1,29 +1,31 @@
 package throwline.cli;
 
-import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import throwline.words.Words;
 
 /** The command line: parses, runs, turns every outcome into an exit code. */
-@Command(
-        name = "throwline",
-        description = "Estimates how a model aeroplane flies with each surface set-up.",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class)
 public final class CommandLineProgram {
 
-    private final PrintStream out;
-    private final PrintStream err;
+    private final Context context;
+    private final Commands commands;
 
     /**
-     * A command line that writes to these streams.
+     * A command line on this terminal.
      *
-     * @param out where answers go
-     * @param err where messages go
+     * @param terminal where answers and messages go
      */
-    public CommandLineProgram(PrintStream out, PrintStream err) {
-        this.out = out;
-        this.err = err;
+    public CommandLineProgram(Terminal terminal) {
+        this(new Context(terminal, Words.load()), Commands.all());
+    }
+
+    CommandLineProgram(Context context, Commands commands) {
+        this.context = context;
+        this.commands = commands;
     }
 
     /**
@@ -33,13 +35,41 @@ public final class CommandLineProgram {
      * @return exit code: 0 done, 1 internal fault, 2 wrong input, 3 done but some answer could not be found
      */
     public int run(String... arguments) {
-        CommandLine line = new CommandLine(this);
-        if (arguments.length == 0) {
-            line.usage(err);
-            return CommandLine.ExitCode.USAGE;
+        Faults faults = new Faults(context);
+        try {
+            StringWriter help = new StringWriter();
+            CommandLine line = commandLine(arguments, faults, new PrintWriter(help));
+            int code;
+            if (arguments.length == 0) {
+                context.terminal().message(line.getUsageMessage());
+                code = ExitCode.WRONG_INPUT.number();
+            } else {
+                code = line.execute(arguments);
+            }
+            if (help.getBuffer().length() > 0) {
+                context.terminal().answer(help.toString());
+            }
+            return code;
+        } catch (RuntimeException | Error e) {
+            return faults.internal(e);
         }
-        line.setOut(new java.io.PrintWriter(out, true, java.nio.charset.StandardCharsets.UTF_8));
-        line.setErr(new java.io.PrintWriter(err, true, java.nio.charset.StandardCharsets.UTF_8));
-        return line.execute(arguments);
     }
+
+    private CommandLine commandLine(String[] arguments, Faults faults, PrintWriter help) {
+        CommandLine line = new CommandLine(new Root());
+        commands.wanted(Arrays.asList(arguments), context).forEach(line::addSubcommand);
+        line.setColorScheme(Help.defaultColorScheme(context.terminal().styled() ? Help.Ansi.ON : Help.Ansi.OFF));
+        line.setOut(help);
+        line.setParameterExceptionHandler(faults::wrongCommandLine);
+        line.setExecutionExceptionHandler((fault, command, parsed) -> faults.failed(fault));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        HelpLayout layout = new HelpLayout(context);
+        layout.apply(line);
+        line.getSubcommands().values().forEach(layout::apply);
+        return line;
+    }
+
+    /** What stands before a command's name. */
+    @Command(name = "throwline")
+    private static final class Root {}
 }

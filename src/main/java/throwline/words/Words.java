@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.Set;
 
 /**
  * Every sentence that a person reads, by key, from one resource file. Gaps are written {@code {0}}, {@code {1}}; quotes
@@ -30,6 +31,11 @@ public final class Words {
             throw new UncheckedIOException(e);
         }
         return words;
+    }
+
+    /** All keys. */
+    public Set<String> keys() {
+        return Set.copyOf(sentences.stringPropertyNames());
     }
 
     /** True where there is a sentence of this key. */

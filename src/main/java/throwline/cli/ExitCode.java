@@ -1,0 +1,23 @@
+package throwline.cli;
+
+/** What the process tells scripts. */
+enum ExitCode {
+    /** The answer stands on standard output. */
+    DONE(0),
+    /** A fault inside the program. */
+    INTERNAL_FAULT(1),
+    /** The command line or a file is wrong. */
+    WRONG_INPUT(2),
+    /** Done, but some answer could not be found; the output says which. */
+    NOT_ALL_FOUND(3);
+
+    private final int number;
+
+    ExitCode(int number) {
+        this.number = number;
+    }
+
+    int number() {
+        return number;
+    }
+}

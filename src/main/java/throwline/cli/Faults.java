@@ -1,0 +1,86 @@
+package throwline.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import throwline.words.Words;
+
+/** Turns what went wrong into one sentence and an exit code. */
+final class Faults {
+
+    /** System property that makes an internal fault show its stack trace; for those who work on the program. */
+    private static final String TRACE = "throwline.trace";
+
+    private final Terminal terminal;
+    private final Words words;
+
+    Faults(Context context) {
+        this.terminal = context.terminal();
+        this.words = context.words();
+    }
+
+    /** A command threw. */
+    int failed(Exception fault) {
+        if (fault instanceof WrongInput wrong) {
+            terminal.message(String.valueOf(wrong.getMessage()));
+            return ExitCode.WRONG_INPUT.number();
+        }
+        return internal(fault);
+    }
+
+    /** Something that must not happen. */
+    int internal(Throwable fault) {
+        if (fault instanceof OutOfMemoryError) {
+            terminal.message(words.say("cli.fault.memory"));
+        } else {
+            terminal.message(words.say("cli.fault.internal", describe(fault)));
+        }
+        if (Boolean.getBoolean(TRACE)) {
+            StringWriter trace = new StringWriter();
+            fault.printStackTrace(new PrintWriter(trace, true));
+            terminal.message(trace.toString());
+        }
+        return ExitCode.INTERNAL_FAULT.number();
+    }
+
+    /** The command line cannot be read. */
+    int wrongCommandLine(ParameterException fault, String[] arguments) {
+        String command = fault.getCommandLine().getCommandSpec().qualifiedName();
+        terminal.message(sentence(fault));
+        terminal.message(words.say("cli.fault.try", command));
+        return ExitCode.WRONG_INPUT.number();
+    }
+
+    private String sentence(ParameterException fault) {
+        if (fault instanceof UnmatchedArgumentException unmatched) {
+            String what = unmatched.getUnmatched().get(0);
+            List<String> near = unmatched.getSuggestions();
+            if (!near.isEmpty()) {
+                return words.say("cli.fault.unknown.near", what, near.get(0));
+            }
+            return words.say(what.startsWith("-") ? "cli.fault.unknown.option" : "cli.fault.unknown.word", what);
+        }
+        if (fault instanceof MissingParameterException missing) {
+            return words.say(
+                    "cli.fault.missing",
+                    missing.getMissing().stream()
+                            .map(spec -> spec.isOption()
+                                    ? ((picocli.CommandLine.Model.OptionSpec) spec).longestName()
+                                    : spec.paramLabel())
+                            .collect(Collectors.joining(", ")));
+        }
+        return String.valueOf(fault.getMessage());
+    }
+
+    private static String describe(Throwable fault) {
+        String message = fault.getMessage();
+        String name = fault.getClass().getSimpleName();
+        return message == null
+                ? name
+                : name + ": " + message.lines().findFirst().orElse("");
+    }
+}

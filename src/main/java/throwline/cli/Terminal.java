@@ -1,0 +1,160 @@
+package throwline.cli;
+
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+
+/** What the program talks to: the three streams of the process and what they can show. */
+public final class Terminal {
+
+    private static final int USUAL_WIDTH = 80;
+    private static final int WIDEST = 200;
+
+    private final InputStream in;
+    private final OutputStream out;
+    private final PrintStream err;
+    private final Charset charset;
+    private final boolean interactive;
+    private final Map<String, String> environment;
+
+    /**
+     * A terminal on these streams.
+     *
+     * @param in what {@code -} reads
+     * @param out where answers go
+     * @param err where messages go
+     * @param charset what the person's terminal shows
+     * @param interactive true where a person watches
+     * @param environment the environment of the process
+     */
+    public Terminal(
+            InputStream in,
+            OutputStream out,
+            OutputStream err,
+            Charset charset,
+            boolean interactive,
+            Map<String, String> environment) {
+        this.in = in;
+        this.out = out;
+        this.err = new PrintStream(err, true, charset);
+        this.charset = charset;
+        this.interactive = interactive;
+        this.environment = Map.copyOf(environment);
+    }
+
+    /** The terminal of this process. */
+    public static Terminal ofProcess() {
+        return new Terminal(
+                new FileInputStream(FileDescriptor.in),
+                new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err),
+                charsetOfProcess(),
+                isInteractive(),
+                System.getenv());
+    }
+
+    /** Standard input. */
+    InputStream in() {
+        return in;
+    }
+
+    /**
+     * Gives an answer on standard output. A reader that has gone away is no fault: the rest is dropped.
+     *
+     * @throws UncheckedIOException where the answer cannot be written for another reason
+     */
+    void answer(String text) {
+        write(text, charset);
+    }
+
+    /** Gives an answer that a program reads: always UTF-8. */
+    void data(String text) {
+        write(text, StandardCharsets.UTF_8);
+    }
+
+    /** Says something on standard error. */
+    void message(String text) {
+        err.print(text.endsWith("\n") ? text : text + System.lineSeparator());
+        err.flush();
+    }
+
+    /** Shows how far long work has come, overwritten by the next; nothing where nobody watches. */
+    void progress(String text) {
+        if (interactive) {
+            err.print("\r\u001b[K" + text);
+            err.flush();
+        }
+    }
+
+    /** Columns that an answer may take. */
+    int width() {
+        String columns = environment.getOrDefault("COLUMNS", "");
+        if (!columns.matches("[1-9]\\d{1,3}")) {
+            return USUAL_WIDTH;
+        }
+        return Math.max(USUAL_WIDTH / 2, Math.min(WIDEST, Integer.parseInt(columns)));
+    }
+
+    /** True where text may be set bold or dim. */
+    boolean styled() {
+        return interactive
+                && environment.getOrDefault("NO_COLOR", "").isEmpty()
+                && !environment.getOrDefault("TERM", "").equals("dumb");
+    }
+
+    /** True where more than ASCII can be shown. */
+    boolean unicode() {
+        return charset.name().toUpperCase(Locale.ROOT).startsWith("UTF");
+    }
+
+    private void write(String text, Charset encoding) {
+        try {
+            out.write(text.getBytes(encoding));
+            out.flush();
+        } catch (IOException e) {
+            if (!readerHasGone(e)) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    private static boolean readerHasGone(IOException e) {
+        String message = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
+        return message.contains("pipe");
+    }
+
+    /** The name of the property differs between Java versions. */
+    private static Charset charsetOfProcess() {
+        for (String property : new String[] {"stdout.encoding", "sun.stdout.encoding", "native.encoding"}) {
+            String name = System.getProperty(property, "");
+            if (!name.isEmpty() && Charset.isSupported(name)) {
+                return Charset.forName(name);
+            }
+        }
+        return StandardCharsets.US_ASCII;
+    }
+
+    /** From Java 22 on there is a console object without a person, and a method that tells. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean isInteractive() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException beforeJava22) {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package throwline.cli;
+
+/** What the person gave cannot be worked with; ends the command with exit code 2 and the message, which is for them. */
+final class WrongInput extends RuntimeException {
+
+    private static final long serialVersionUID = 1;
+
+    /**
+     * @param message one sentence a line: what is wrong, what is allowed, an example
+     */
+    WrongInput(String message) {
+        super(message);
+    }
+}
