@@ -1,0 +1,101 @@
+package throwline.liftingline;
+
+/**
+ * Downwash velocity at every control point for unit circulation over speed on every strip, per metre: entry {@code (i,
+ * j)} times circulation over speed (m) of strip {@code j} is the downwash angle at strip {@code i}.
+ *
+ * <p>Each strip carries a horseshoe: two trailing vortices straight downstream from its edges. The bound vortices lie on
+ * one straight line and induce nothing on it; a swept planform keeps this straight-line matrix, because swept bound
+ * vortices in the matrix would destroy its diagonal dominance (see the package's notes). Ground adds the images of the
+ * trailing vortices. Because each control point lies inside its own strip, every row is positive on the diagonal, not
+ * positive elsewhere, and its sum is not negative; the chord correction only adds to that.
+ */
+public final class InfluenceMatrix {
+
+    private final SpanGrid grid;
+    private final Ground ground;
+    private final ChordCorrection correction;
+    private final double[] wake;
+
+    /**
+     * The matrix of one surface.
+     *
+     * @param grid its strips
+     * @param ground the ground below it
+     * @param correction the chord correction
+     */
+    public InfluenceMatrix(SpanGrid grid, Ground ground, ChordCorrection correction) {
+        this.grid = grid;
+        this.ground = ground;
+        this.correction = correction;
+        int n = grid.size();
+        wake = new double[n * n];
+        double apart = 2 * ground.height();
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double toLeft = grid.control(i) - grid.edge(j);
+                double toRight = grid.control(i) - grid.edge(j + 1);
+                double downwash = 1 / toLeft - 1 / toRight;
+                if (ground.isNear()) {
+                    downwash -=
+                            toLeft / (toLeft * toLeft + apart * apart) - toRight / (toRight * toRight + apart * apart);
+                }
+                wake[i * n + j] = downwash / (4 * Math.PI);
+            }
+        }
+    }
+
+    /** The strips. */
+    public SpanGrid grid() {
+        return grid;
+    }
+
+    /** The ground. */
+    public Ground ground() {
+        return ground;
+    }
+
+    /** Downwash angle at a strip from the wake alone, without the chord correction: what tilts the lift. */
+    double wakeAngle(int strip, double[] circulation) {
+        int n = grid.size();
+        double sum = 0;
+        for (int j = 0; j < n; j++) {
+            sum += wake[strip * n + j] * circulation[j];
+        }
+        return sum;
+    }
+
+    /** The matrix that the sections feel, chord correction included, row by row. */
+    double[] full() {
+        int n = grid.size();
+        double[] matrix = wake.clone();
+        for (int i = 0; i < n; i++) {
+            matrix[i * n + i] += own(i);
+            matrix[i * n + grid.mirror(i)] += other(i);
+        }
+        return matrix;
+    }
+
+    /** The same for loads that are alike on both sides: right half only, row by row. */
+    double[] symmetric() {
+        int n = grid.size();
+        int m = n / 2;
+        double[] whole = full();
+        double[] matrix = new double[m * m];
+        for (int i = 0; i < m; i++) {
+            for (int j = 0; j < m; j++) {
+                int row = (m + i) * n;
+                matrix[i * m + j] = whole[row + m + j] + whole[row + m - 1 - j];
+            }
+        }
+        return matrix;
+    }
+
+    private double own(int strip) {
+        return (correction.even() + correction.odd() - 2) / (2 * Math.PI * grid.chord(strip));
+    }
+
+    private double other(int strip) {
+        return (correction.even() - correction.odd()) / (2 * Math.PI * grid.chord(strip));
+    }
+}

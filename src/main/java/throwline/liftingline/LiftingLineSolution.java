@@ -1,0 +1,81 @@
+package throwline.liftingline;
+
+/**
+ * The circulation that satisfies one problem, with all that follows from it strip by strip.
+ */
+public final class LiftingLineSolution {
+
+    private final SpanGrid grid;
+    private final LiftingLineProblem problem;
+    private final SolverStatus status;
+    private final double[] circulation;
+    private final double[] sectionAngle;
+    private final double[] wakeAngle;
+    private final double[] speed;
+
+    LiftingLineSolution(
+            SpanGrid grid,
+            LiftingLineProblem problem,
+            SolverStatus status,
+            double[] circulation,
+            double[] sectionAngle,
+            double[] wakeAngle,
+            double[] speed) {
+        this.grid = grid;
+        this.problem = problem;
+        this.status = status;
+        this.circulation = circulation;
+        this.sectionAngle = sectionAngle;
+        this.wakeAngle = wakeAngle;
+        this.speed = speed;
+    }
+
+    /** The strips. */
+    public SpanGrid grid() {
+        return grid;
+    }
+
+    /** What was solved. */
+    public LiftingLineProblem problem() {
+        return problem;
+    }
+
+    /** How the solve ended. */
+    public SolverStatus status() {
+        return status;
+    }
+
+    /** Circulation over reference speed, m. */
+    public double circulation(int strip) {
+        return circulation[strip];
+    }
+
+    /** Angle of attack at which the strip's section curve is read, rad. */
+    public double sectionAngle(int strip) {
+        return sectionAngle[strip];
+    }
+
+    /** Angle by which the trailing vortices turn the local air down, rad. */
+    public double wakeAngle(int strip) {
+        return wakeAngle[strip];
+    }
+
+    /** Local air speed over reference speed. */
+    public double speed(int strip) {
+        return speed[strip];
+    }
+
+    /** Lift coefficient of the strip on its local speed, from the circulation. */
+    public double lift(int strip) {
+        return 2 * circulation[strip] / (grid.chord(strip) * speed[strip]);
+    }
+
+    /** Angle left before the strip's section stalls, rad; negative past the stall. */
+    public double margin(int strip) {
+        return problem.curves().get(strip).stallAngle() - sectionAngle[strip];
+    }
+
+    double[] circulations() {
+        return circulation;
+    }
+}

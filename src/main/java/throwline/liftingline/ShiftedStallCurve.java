@@ -1,0 +1,99 @@
+package throwline.liftingline;
+
+import throwline.section.Basis;
+import throwline.section.SectionCurve;
+
+/**
+ * A section whose stall is raised or lowered by its neighbours: the whole curve moved along its own attached slope, so
+ * that the attached lift stays and the maximum, with its angle, moves. Drag is read at the angle that is as far between
+ * zero lift and the stall as on the curve it came from.
+ */
+final class ShiftedStallCurve implements SectionCurve {
+
+    private final SectionCurve curve;
+    private final double rise;
+    private final double turn;
+
+    /**
+     * @param curve the section alone
+     * @param rise change of its maximum lift coefficient
+     */
+    ShiftedStallCurve(SectionCurve curve, double rise) {
+        this.curve = curve;
+        this.rise = rise;
+        turn = rise / curve.attachedSlope();
+    }
+
+    @Override
+    public double lift(double alpha) {
+        return curve.lift(alpha - turn) + rise;
+    }
+
+    @Override
+    public double risingLift(double alpha) {
+        return curve.risingLift(alpha - turn) + rise;
+    }
+
+    @Override
+    public double risingLiftSlope(double alpha) {
+        return curve.risingLiftSlope(alpha - turn);
+    }
+
+    @Override
+    public double drag(double alpha) {
+        return curve.drag(alike(alpha));
+    }
+
+    @Override
+    public double moment(double alpha) {
+        return curve.moment(alike(alpha));
+    }
+
+    @Override
+    public double hinge(double alpha) {
+        return curve.hinge(alike(alpha));
+    }
+
+    /** The angle on the original curve that is as near to its stall. */
+    private double alike(double alpha) {
+        double zero = curve.zeroLiftAngle();
+        double stall = alpha >= zero ? curve.stallAngle() : curve.negativeStallAngle();
+        double share = Math.min(1, Math.abs((alpha - zero) / (stall - zero)));
+        return alpha - turn * share;
+    }
+
+    @Override
+    public double zeroLiftAngle() {
+        return curve.zeroLiftAngle();
+    }
+
+    @Override
+    public double stallAngle() {
+        return curve.stallAngle() + turn;
+    }
+
+    @Override
+    public double negativeStallAngle() {
+        return curve.negativeStallAngle() + turn;
+    }
+
+    @Override
+    public double maxLift() {
+        return curve.maxLift() + rise;
+    }
+
+    @Override
+    public double minLift() {
+        return curve.minLift() + rise;
+    }
+
+    @Override
+    public double attachedSlope() {
+        return curve.attachedSlope();
+    }
+
+    @Override
+    public Basis basis(double alpha) {
+        return curve.basis(alike(alpha)).weaker(Basis.METHOD);
+    }
+}

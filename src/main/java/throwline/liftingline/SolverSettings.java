@@ -1,0 +1,15 @@
+package throwline.liftingline;
+
+/**
+ * How exactly and how long to solve.
+ *
+ * @param tolerance largest residual in section lift coefficient that counts as solved
+ * @param mostIterations Newton steps permitted; converging on the last one counts as converged
+ */
+public record SolverSettings(double tolerance, int mostIterations) {
+
+    /** Residual 1e-10 within 60 steps. */
+    public static SolverSettings standard() {
+        return new SolverSettings(1e-10, 60);
+    }
+}

@@ -1,0 +1,11 @@
+package throwline.liftingline;
+
+/**
+ * How a solve ended.
+ *
+ * @param converged true where the residual is within the tolerance
+ * @param residual largest residual in section lift coefficient
+ * @param iterations Newton steps taken
+ * @param strip strip with the largest residual
+ */
+public record SolverStatus(boolean converged, double residual, int iterations, int strip) {}

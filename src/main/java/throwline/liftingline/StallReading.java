@@ -1,0 +1,50 @@
+package throwline.liftingline;
+
+/**
+ * How near to the stall a solution is.
+ *
+ * <p>A single strip beside the end of a surface is never taken for a stall: the lifting line's upwash there grows without
+ * limit as strips get narrower. Margins are therefore averaged over one local chord.
+ *
+ * @param margin smallest angle left before the stall anywhere, averaged over one local chord, rad; zero at the onset
+ * @param strip where that is
+ * @param stalledShare share of the area whose sections are past their stall angle
+ */
+public record StallReading(double margin, int strip, double stalledShare) {
+
+    /** Reads a solution. */
+    public static StallReading of(LiftingLineSolution solution) {
+        SpanGrid grid = solution.grid();
+        double least = Double.POSITIVE_INFINITY;
+        int where = 0;
+        double stalled = 0;
+        for (int i = 0; i < grid.size(); i++) {
+            double margin = averageMargin(solution, i);
+            if (margin < least) {
+                least = margin;
+                where = i;
+            }
+            if (solution.margin(i) < 0) {
+                stalled += grid.chord(i) * grid.width(i);
+            }
+        }
+        return new StallReading(least, where, stalled / grid.area());
+    }
+
+    /** Angle left at a strip, averaged over the part of the span within half a local chord of it, rad. */
+    public static double averageMargin(LiftingLineSolution solution, int strip) {
+        SpanGrid grid = solution.grid();
+        double y = grid.control(strip);
+        double reach = grid.chord(strip) / 2;
+        double sum = 0;
+        double width = 0;
+        for (int j = 0; j < grid.size(); j++) {
+            double inside = Math.min(y + reach, grid.edge(j + 1)) - Math.max(y - reach, grid.edge(j));
+            if (inside > 0) {
+                sum += inside * solution.margin(j);
+                width += inside;
+            }
+        }
+        return sum / width;
+    }
+}

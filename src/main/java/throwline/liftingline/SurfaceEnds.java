@@ -1,0 +1,52 @@
+package throwline.liftingline;
+
+import java.util.ArrayList;
+import java.util.List;
+import throwline.section.SectionCurve;
+
+/**
+ * Blends maximum lift across the ends of hinged surfaces. A section just inside the end of a flap is helped, or hindered,
+ * by the flow of its neighbour outside: within half a chord of the end the maximum lift goes linearly from the section's
+ * own value to the mean of both sides at the end. The shift of the zero-lift angle stays a step. This is our form of the
+ * apparent change of maximum section lift at flap ends that NACA TR 1090 treats; its printed functions were not at hand.
+ */
+public final class SurfaceEnds {
+
+    private SurfaceEnds() {}
+
+    /**
+     * Blends the curves of a wing.
+     *
+     * @param grid the strips
+     * @param curves the sections alone, one a strip; the same object on neighbouring strips or on a strip and its mirror
+     *     gives the same object back where nothing changes
+     * @param surface number of the surface on each strip; where neighbours differ a surface ends
+     * @return the curves to solve with
+     */
+    public static List<SectionCurve> blend(SpanGrid grid, List<SectionCurve> curves, int[] surface) {
+        int n = grid.size();
+        double[] rise = new double[n];
+        for (int edge = 1; edge < n; edge++) {
+            if (surface[edge - 1] != surface[edge]) {
+                double jump = curves.get(edge).maxLift() - curves.get(edge - 1).maxLift();
+                for (int i = 0; i < n; i++) {
+                    double distance = Math.abs(grid.control(i) - grid.edge(edge)) / (grid.chord(i) / 2);
+                    if (distance < 1) {
+                        rise[i] += (i < edge ? jump : -jump) / 2 * (1 - distance);
+                    }
+                }
+            }
+        }
+        List<SectionCurve> blended = new ArrayList<>(n);
+        for (int i = 0; i < n; i++) {
+            SectionCurve curve = curves.get(i);
+            int mirror = grid.mirror(i);
+            if (mirror < i && curves.get(mirror).equals(curve) && rise[mirror] == rise[i]) {
+                blended.add(blended.get(mirror));
+            } else {
+                blended.add(rise[i] == 0 ? curve : new ShiftedStallCurve(curve, rise[i]));
+            }
+        }
+        return List.copyOf(blended);
+    }
+}

@@ -1,0 +1,79 @@
+package throwline.liftingline;
+
+/**
+ * The air behind a lifting surface, from its own circulation: bound vortices on the straight quarter-chord line, a sheet
+ * of trailing vortices that leaves the trailing edge and sinks with its own downwash at the middle (NACA TR 651 finds
+ * that this sinking may not be neglected and the rolling-up may).
+ *
+ * <p>Axes: x downstream along the undisturbed air, y right, z up; origin at the quarter chord in the middle.
+ */
+public final class WakeSheet {
+
+    private static final int SINK_STEPS = 12;
+
+    private final SpanGrid grid;
+    private final double[] trailing;
+    private final double[] bound;
+
+    /** The wake of a solution. */
+    public WakeSheet(LiftingLineSolution solution) {
+        grid = solution.grid();
+        int n = grid.size();
+        bound = new double[n];
+        trailing = new double[n + 1];
+        for (int i = 0; i < n; i++) {
+            bound[i] = solution.circulation(i);
+            trailing[i] += bound[i];
+            trailing[i + 1] -= bound[i];
+        }
+    }
+
+    /**
+     * Downwash angle at a point.
+     *
+     * @param x downstream of the quarter chord, m, positive
+     * @param y right of the middle, m
+     * @param above height above the sheet there, m
+     * @param aboveLine height above the bound line, m
+     * @param core radius inside which a trailing vortex is taken as solid, m, positive
+     * @return downwash over speed, rad, down positive
+     */
+    public double downwash(double x, double y, double above, double aboveLine, double core) {
+        double sum = 0;
+        for (int k = 0; k < trailing.length; k++) {
+            double aside = y - grid.edge(k);
+            double distance = aside * aside + above * above + core * core;
+            double along = 1 + x / Math.sqrt(x * x + aside * aside + above * above);
+            sum += trailing[k] * aside / distance * along;
+        }
+        double back = x * x + aboveLine * aboveLine + core * core;
+        for (int j = 0; j < bound.length; j++) {
+            double left = y - grid.edge(j);
+            double right = y - grid.edge(j + 1);
+            double span = left / Math.sqrt(left * left + back) - right / Math.sqrt(right * right + back);
+            sum += bound[j] * span * x / back;
+        }
+        return sum / (4 * Math.PI);
+    }
+
+    /**
+     * How far the sheet has sunk below the level of the trailing edge in the middle.
+     *
+     * @param x downstream of the quarter chord, m, behind the trailing edge
+     * @param y right of the middle, m
+     * @param core as in {@link #downwash}, m
+     * @return m, down positive
+     */
+    public double sink(double x, double y, double core) {
+        double from = 0.75 * grid.chord(grid.size() / 2);
+        if (x <= from) {
+            return 0;
+        }
+        double step = (x - from) / SINK_STEPS;
+        double sunk = 0;
+        for (int k = 0; k < SINK_STEPS; k++) {
+            sunk += step * downwash(from + (k + 0.5) * step, y, 0, 0, core);
+        }
+        return sunk;
+    }
+}

@@ -1,0 +1,118 @@
+package throwline.liftingline;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleBiFunction;
+import throwline.model.Surface;
+import throwline.model.Wing;
+import throwline.model.WingSection;
+import throwline.section.AirfoilLibrary;
+import throwline.section.SectionAerodynamics;
+import throwline.section.SectionCurve;
+import throwline.section.SectionPlace;
+import throwline.section.SurfaceState;
+
+/**
+ * Which airfoil and which surface lie on every strip of a wing. The wing is carried through the body as if the body were
+ * not there.
+ */
+public final class WingStrips {
+
+    private final Wing wing;
+    private final SpanGrid grid;
+    private final SectionAerodynamics sections;
+    private final List<SectionPlace> places = new ArrayList<>();
+    private final List<Optional<Surface>> surfaces = new ArrayList<>();
+    private final int[] surfaceNumbers;
+
+    /**
+     * Cuts a wing into strips.
+     *
+     * @param wing the wing
+     * @param airfoils where its airfoils are found; every name must be there
+     * @param sections makes section curves
+     * @param strips wanted number over the whole span
+     */
+    public WingStrips(Wing wing, AirfoilLibrary airfoils, SectionAerodynamics sections, int strips) {
+        this.wing = wing;
+        this.sections = sections;
+        double[] ends = wing.surfaces().stream()
+                .flatMapToDouble(s -> java.util.stream.DoubleStream.of(s.from(), s.to()))
+                .toArray();
+        grid = SpanGrid.of(new WingPlanform(wing), ends, strips);
+        surfaceNumbers = new int[grid.size()];
+        for (int i = 0; i < grid.size(); i++) {
+            double distance = Math.abs(grid.control(i));
+            places.add(place(distance, airfoils));
+            int number = surfaceAt(distance);
+            surfaceNumbers[i] = number;
+            surfaces.add(
+                    number < 0 ? Optional.empty() : Optional.of(wing.surfaces().get(number)));
+        }
+    }
+
+    private SectionPlace place(double distance, AirfoilLibrary airfoils) {
+        int last = wing.sections().size() - 1;
+        int i = 1;
+        while (i < last && distance > wing.sections().get(i).at()) {
+            i++;
+        }
+        WingSection inner = wing.sections().get(i - 1);
+        WingSection outer = wing.sections().get(i);
+        double weight = (distance - inner.at()) / (outer.at() - inner.at());
+        return new SectionPlace(
+                airfoils.find(inner.airfoil()).orElseThrow(() -> unknown(inner)),
+                airfoils.find(outer.airfoil()).orElseThrow(() -> unknown(outer)),
+                inner.airfoil().equals(outer.airfoil()) ? 0 : weight);
+    }
+
+    private static IllegalArgumentException unknown(WingSection section) {
+        return new IllegalArgumentException("no airfoil " + section.airfoil().text());
+    }
+
+    private int surfaceAt(double distance) {
+        for (int k = 0; k < wing.surfaces().size(); k++) {
+            if (distance > wing.surfaces().get(k).from()
+                    && distance < wing.surfaces().get(k).to()) {
+                return k;
+            }
+        }
+        return -1;
+    }
+
+    /** The strips. */
+    public SpanGrid grid() {
+        return grid;
+    }
+
+    /** The surface on a strip, empty where there is none. */
+    public Optional<Surface> surface(int strip) {
+        return surfaces.get(strip);
+    }
+
+    /**
+     * The section curves of the wing.
+     *
+     * @param deflection deflection of a surface, rad, by surface and side (-1 left, 1 right)
+     * @param reynoldsPerMetre Reynolds number per metre of chord: speed over kinematic viscosity
+     * @return one curve a strip, maximum lift blended across the surfaces' ends; strips that are alike share one object
+     */
+    public List<SectionCurve> curves(ToDoubleBiFunction<Surface, Integer> deflection, double reynoldsPerMetre) {
+        Map<Key, SectionCurve> made = new HashMap<>();
+        List<SectionCurve> curves = new ArrayList<>(grid.size());
+        for (int i = 0; i < grid.size(); i++) {
+            int side = grid.control(i) < 0 ? -1 : 1;
+            SurfaceState state = surfaces.get(i)
+                    .map(s -> new SurfaceState(deflection.applyAsDouble(s, side) + 0.0, s.chordFraction(), s.hinge()))
+                    .orElseGet(SurfaceState::none);
+            Key key = new Key(places.get(i), state, reynoldsPerMetre * grid.chord(i));
+            curves.add(made.computeIfAbsent(key, k -> sections.curve(k.place(), k.state(), k.reynolds())));
+        }
+        return SurfaceEnds.blend(grid, curves, surfaceNumbers);
+    }
+
+    private record Key(SectionPlace place, SurfaceState state, double reynolds) {}
+}

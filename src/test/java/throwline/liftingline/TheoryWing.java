@@ -1,0 +1,63 @@
+package throwline.liftingline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import throwline.section.SectionCurve;
+
+/** A wing of theory with its solver, correction off: half the strips a side of the usual. */
+final class TheoryWing {
+
+    final SpanGrid grid;
+    final LiftingLineSolver solver;
+    private final List<SectionCurve> curves;
+
+    TheoryWing(Planform planform, double[] ends, int strips, DoubleFunction<SectionCurve> section) {
+        this(planform, ends, strips, section, Ground.none(), false);
+    }
+
+    TheoryWing(
+            Planform planform,
+            double[] ends,
+            int strips,
+            DoubleFunction<SectionCurve> section,
+            Ground ground,
+            boolean corrected) {
+        grid = SpanGrid.of(planform, ends, strips);
+        ChordCorrection correction = corrected ? ChordCorrection.of(grid) : ChordCorrection.none();
+        solver = new LiftingLineSolver(new InfluenceMatrix(grid, ground, correction), SolverSettings.standard());
+        List<SectionCurve> list = new ArrayList<>();
+        for (int i = 0; i < grid.size(); i++) {
+            list.add(section.apply(grid.control(i) / planform.semiSpan()));
+        }
+        curves = list;
+    }
+
+    LiftingLineSolution solve(double incidence, Motion motion) {
+        return solver.solve(LiftingLineProblem.of(curves, incidence, motion), Optional.empty());
+    }
+
+    StripForces at(double incidence) {
+        return at(incidence, Motion.straight());
+    }
+
+    StripForces at(double incidence, Motion motion) {
+        LiftingLineSolution solution = solve(incidence, motion);
+        if (!solution.status().converged()) {
+            throw new AssertionError("not converged: " + solution.status());
+        }
+        return StripForces.of(solution);
+    }
+
+    /** Incidence at which a linear wing carries a lift coefficient, rad. */
+    double incidenceFor(double lift) {
+        double at0 = at(0).liftCoefficient();
+        double at1 = at(0.01).liftCoefficient();
+        return 0.01 * (lift - at0) / (at1 - at0);
+    }
+
+    List<SectionCurve> curves() {
+        return curves;
+    }
+}
