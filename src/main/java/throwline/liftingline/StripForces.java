@@ -76,6 +76,11 @@ public final class StripForces {
         return profileDrag[strip];
     }
 
+    /** Drag of a strip over dynamic pressure by its lift being tilted by the wake, m^2. */
+    public double inducedDrag(int strip) {
+        return wakeDrag[strip];
+    }
+
     /** Moment of a strip about its quarter chord over dynamic pressure, m^3, nose up positive. */
     public double moment(int strip) {
         return moment[strip];

@@ -1,18 +1,29 @@
 package throwline.liftingline;
 
-/** Planforms of theory: an ellipse or a straight taper of given aspect ratio, span 2 m, straight quarter-chord line. */
-record TheoryPlanform(boolean elliptic, double aspect, double taper, double tipTwist) implements Planform {
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Planforms of theory: an ellipse or a straight taper of given aspect ratio, span 2 m, straight quarter-chord line.
+ *
+ * @param twistLaw twist over distance from the middle, rad
+ */
+record TheoryPlanform(boolean elliptic, double aspect, double taper, DoubleUnaryOperator twistLaw) implements Planform {
 
     static TheoryPlanform ellipse(double aspect) {
-        return new TheoryPlanform(true, aspect, 0, 0);
+        return new TheoryPlanform(true, aspect, 0, y -> 0);
     }
 
     static TheoryPlanform tapered(double aspect, double taper) {
-        return new TheoryPlanform(false, aspect, taper, 0);
+        return new TheoryPlanform(false, aspect, taper, y -> 0);
     }
 
+    /** Twist linear over the span to this angle at the tip, rad. */
     TheoryPlanform twisted(double tip) {
-        return new TheoryPlanform(elliptic, aspect, taper, tip);
+        return twisted(y -> tip * y);
+    }
+
+    TheoryPlanform twisted(DoubleUnaryOperator law) {
+        return new TheoryPlanform(elliptic, aspect, taper, law);
     }
 
     @Override
@@ -35,7 +46,7 @@ record TheoryPlanform(boolean elliptic, double aspect, double taper, double tipT
 
     @Override
     public double twist(double y) {
-        return tipTwist * y;
+        return twistLaw.applyAsDouble(y);
     }
 
     @Override

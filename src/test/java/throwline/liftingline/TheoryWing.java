@@ -10,6 +10,7 @@ import throwline.section.SectionCurve;
 final class TheoryWing {
 
     final SpanGrid grid;
+    final InfluenceMatrix influence;
     final LiftingLineSolver solver;
     private final List<SectionCurve> curves;
 
@@ -26,7 +27,8 @@ final class TheoryWing {
             boolean corrected) {
         grid = SpanGrid.of(planform, ends, strips);
         ChordCorrection correction = corrected ? ChordCorrection.of(grid) : ChordCorrection.none();
-        solver = new LiftingLineSolver(new InfluenceMatrix(grid, ground, correction), SolverSettings.standard());
+        influence = new InfluenceMatrix(grid, ground, correction);
+        solver = new LiftingLineSolver(influence, SolverSettings.standard());
         List<SectionCurve> list = new ArrayList<>();
         for (int i = 0; i < grid.size(); i++) {
             list.add(section.apply(grid.control(i) / planform.semiSpan()));

@@ -1,34 +1,45 @@
 package throwline.liftingline;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.data.Percentage.withPercentage;
+import static org.assertj.core.data.Offset.offset;
 
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
-/** Lifting-line theory, correction off: WING-CASES U2, F1, N1 (COMPUTED there by two independent methods). */
+/**
+ * Lifting-line theory with the chord correction off against the table of check values; the table's head says where they
+ * come from and how wide the bands are.
+ */
 class WingCasesTest {
 
-    @Test
-    void rectangularWingOfAspectRatioSix() {
-        TheoryWing wing = new TheoryWing(TheoryPlanform.tapered(6, 1), new double[0], 80, y -> LawCurve.linear(0));
-        assertThat(wing.at(0.1).liftCoefficient() / 0.1).isCloseTo(4.53042, withPercentage(0.2));
-    }
-
-    @Test
-    void partSpanFlap() {
-        double shift = Math.toRadians(5);
-        TheoryWing wing = new TheoryWing(
-                TheoryPlanform.tapered(6, 1),
-                new double[] {0.1, 0.55},
-                80,
-                y -> LawCurve.linear(Math.abs(y) > 0.1 && Math.abs(y) < 0.55 ? shift : 0));
-        assertThat(wing.at(0).liftCoefficient()).isCloseTo(0.198390, withPercentage(0.5));
-        assertThat(wing.at(0).inducedDragCoefficient()).isCloseTo(0.0039062, withPercentage(1));
-    }
-
-    @Test
-    void saturatingSectionLaw() {
-        TheoryWing wing = new TheoryWing(TheoryPlanform.tapered(6, 1), new double[0], 80, y -> LawCurve.tanh(1.2));
-        assertThat(wing.at(Math.toRadians(20)).liftCoefficient()).isCloseTo(1.048294, withPercentage(0.5));
+    @ParameterizedTest(name = "{0}: {1} {2} {3} twist {4} surfaces {5} {6} height {7}, {8}: {9} = {10} +-{11}")
+    @CsvFileSource(resources = "wing-cases.csv", useHeadersInDisplayName = false, numLinesToSkip = 1)
+    void meetsTheCheckValue(
+            String id,
+            String wing,
+            double aspect,
+            Double taper,
+            String twist,
+            String surfaces,
+            String law,
+            Double height,
+            String condition,
+            String quantity,
+            double value,
+            String band) {
+        WingCase row = WingCase.read(
+                wing,
+                aspect,
+                taper == null ? 0 : taper,
+                twist,
+                surfaces == null ? "" : surfaces,
+                law,
+                height == null ? Double.POSITIVE_INFINITY : height,
+                condition);
+        double width = band.endsWith("%")
+                ? Math.abs(value) * Double.parseDouble(band.replace("%", "")) / 100
+                : Double.parseDouble(band);
+        double got = new WingCaseReading(row).read(quantity);
+        assertThat(got).isCloseTo(value, offset(width));
     }
 }
