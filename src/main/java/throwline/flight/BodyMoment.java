@@ -1,0 +1,29 @@
+package throwline.flight;
+
+import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import throwline.model.Body;
+
+/**
+ * The nose-up moment of a slender body at incidence: Munk's twice volume times dynamic pressure times the difference of
+ * apparent-mass factors times angle (FLIGHT-METHODS 6.7).
+ */
+final class BodyMoment {
+
+    /** Volume over length times width times height of a body that narrows to both ends (PRACTICE). */
+    private static final double FULLNESS = 0.5;
+
+    /** Munk's difference of apparent-mass factors over fineness ratio (MEMORY, NACA TR 184). */
+    private static final PolynomialSplineFunction FACTOR = new LinearInterpolator()
+            .interpolate(new double[] {1, 2, 4, 6, 8, 10, 14, 100}, new double[] {0, .49, .78, .87, .91, .94, .965, 1});
+
+    private BodyMoment() {}
+
+    /** Moment over dynamic pressure and angle, m^3/rad, nose up positive. */
+    static double slope(Body body) {
+        double diameter = Math.sqrt(body.width() * body.height());
+        double fineness = Math.max(1, Math.min(100, body.length() / diameter));
+        double volume = FULLNESS * body.length() * body.width() * body.height();
+        return 2 * volume * FACTOR.value(fineness);
+    }
+}

@@ -1,0 +1,65 @@
+package throwline.flight;
+
+import java.util.HashMap;
+import java.util.Map;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+import throwline.model.Wing;
+
+/**
+ * Where every wing surface stands on each side: a set-up, with or without a stick, cut at the travel.
+ *
+ * @param left deflection by surface name, rad, trailing edge down positive
+ * @param right the same for the right side
+ * @param atItsStop true where a surface was cut at its travel
+ */
+public record Deflections(Map<String, Double> left, Map<String, Double> right, boolean atItsStop) {
+
+    public Deflections {
+        left = Map.copyOf(left);
+        right = Map.copyOf(right);
+    }
+
+    /** A set-up alone. */
+    public static Deflections of(Wing wing, SetUp setUp) {
+        return of(wing, setUp, new Stick.Pull("", Map.of(), 0, java.util.List.of()), 1);
+    }
+
+    /**
+     * A set-up with part of a stick's throw.
+     *
+     * @param wing the wing
+     * @param setUp the set-up
+     * @param stick the stick
+     * @param share of full stick, 0 to 1
+     */
+    public static Deflections of(Wing wing, SetUp setUp, Stick stick, double share) {
+        Map<String, Double> left = new HashMap<>();
+        Map<String, Double> right = new HashMap<>();
+        boolean cut = false;
+        for (Surface surface : wing.surfaces()) {
+            double base = setUp.deflection(surface.name());
+            double wantedLeft = base;
+            double wantedRight = base;
+            if (stick instanceof Stick.Roll roll && roll.throwsBySurface().containsKey(surface.name())) {
+                Stick.Throws t = roll.throwsBySurface().get(surface.name());
+                wantedLeft += share * t.down();
+                wantedRight -= share * t.up();
+            } else if (stick instanceof Stick.Pull pull) {
+                double added = share * pull.deflections().getOrDefault(surface.name(), 0.0);
+                wantedLeft += added;
+                wantedRight += added;
+            }
+            cut |= surface.reached(wantedLeft) != wantedLeft || surface.reached(wantedRight) != wantedRight;
+            left.put(surface.name(), surface.reached(wantedLeft));
+            right.put(surface.name(), surface.reached(wantedRight));
+        }
+        return new Deflections(left, right, cut);
+    }
+
+    /** Deflection of a surface on a side, -1 left and 1 right, rad. */
+    public double on(Surface surface, int side) {
+        return (side < 0 ? left : right).getOrDefault(surface.name(), 0.0);
+    }
+}

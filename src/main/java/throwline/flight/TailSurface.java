@@ -1,0 +1,102 @@
+package throwline.flight;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import throwline.liftingline.ChordCorrection;
+import throwline.liftingline.Ground;
+import throwline.liftingline.Inflow;
+import throwline.liftingline.InfluenceMatrix;
+import throwline.liftingline.LiftingLineProblem;
+import throwline.liftingline.LiftingLineSolution;
+import throwline.liftingline.LiftingLineSolver;
+import throwline.liftingline.Motion;
+import throwline.liftingline.RectangularPlanform;
+import throwline.liftingline.SolverSettings;
+import throwline.liftingline.SpanGrid;
+import throwline.liftingline.StallReading;
+import throwline.liftingline.StripForces;
+import throwline.model.Elevator;
+import throwline.model.Tail;
+import throwline.section.Airfoil;
+import throwline.section.SectionAerodynamics;
+import throwline.section.SectionCurve;
+import throwline.section.SectionPlace;
+import throwline.section.SurfaceState;
+
+/** The horizontal tail as a lifting line of its own, in the air that the wing leaves it. */
+final class TailSurface {
+
+    private static final int STRIPS = 16;
+
+    /** Elevators deeper than this share of the chord are taken as an all-moving tail. */
+    private static final double ALL_MOVING = 0.5;
+
+    private final Tail tail;
+    private final SectionAerodynamics sections;
+    private final SectionPlace place;
+    private final SpanGrid grid;
+    private final LiftingLineSolver solver;
+
+    TailSurface(Tail tail, Airfoil airfoil, SectionAerodynamics sections) {
+        this.tail = tail;
+        this.sections = sections;
+        place = SectionPlace.of(airfoil);
+        grid = SpanGrid.of(new RectangularPlanform(tail.span() / 2, tail.chord()), new double[0], STRIPS);
+        InfluenceMatrix matrix = new InfluenceMatrix(grid, Ground.none(), ChordCorrection.of(grid));
+        solver = new LiftingLineSolver(matrix, SolverSettings.standard());
+    }
+
+    SpanGrid grid() {
+        return grid;
+    }
+
+    /**
+     * Forces on the tail in wind axes.
+     *
+     * @param angle of the tail's chord against the undisturbed air, rad
+     * @param elevator deflection, rad
+     * @param inflow the air that the wing leaves
+     * @param reynoldsPerMetre Reynolds number per metre in the undisturbed air
+     */
+    TailForces at(double angle, double elevator, Inflow inflow, double reynoldsPerMetre) {
+        Elevator e = tail.elevator();
+        boolean allMoving = e.chordFraction() > ALL_MOVING;
+        SurfaceState state = allMoving ? SurfaceState.none() : new SurfaceState(elevator, e.chordFraction(), e.hinge());
+        double meanSpeed = 0;
+        for (int i = 0; i < grid.size(); i++) {
+            meanSpeed += inflow.speed(i) * grid.width(i) / grid.span();
+        }
+        SectionCurve curve = sections.curve(place, state, reynoldsPerMetre * tail.chord() * meanSpeed);
+        List<SectionCurve> curves = new ArrayList<>(Collections.nCopies(grid.size(), curve));
+        double incidence = allMoving ? angle + elevator : angle;
+        LiftingLineSolution solution =
+                solver.solve(new LiftingLineProblem(curves, incidence, Motion.straight(), inflow), Optional.empty());
+        StripForces forces = StripForces.of(solution);
+        double lift = 0;
+        double drag = 0;
+        double moment = 0;
+        double margin = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < grid.size(); i++) {
+            double down = inflow.downwash(i);
+            lift += forces.lift(i) * Math.cos(down) - forces.drag(i) * Math.sin(down);
+            drag += forces.drag(i) * Math.cos(down) + forces.lift(i) * Math.sin(down);
+            moment += forces.moment(i);
+            double below = solution.sectionAngle(i) - curve.negativeStallAngle();
+            margin = Math.min(margin, Math.min(StallReading.averageMargin(solution, i), below));
+        }
+        return new TailForces(lift, drag, moment, margin, solution.status().converged());
+    }
+
+    /**
+     * Forces over dynamic pressure of the undisturbed air.
+     *
+     * @param lift across the undisturbed air, m^2
+     * @param drag along it, m^2
+     * @param moment about the tail's quarter chord, m^3, nose up positive
+     * @param stallMargin smallest angle left before the tail stalls either way, rad
+     * @param converged false where this is not a solution
+     */
+    record TailForces(double lift, double drag, double moment, double stallMargin, boolean converged) {}
+}

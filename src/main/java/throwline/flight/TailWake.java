@@ -1,0 +1,96 @@
+package throwline.flight;
+
+import throwline.liftingline.Inflow;
+import throwline.liftingline.LiftingLineSolution;
+import throwline.liftingline.SpanGrid;
+import throwline.liftingline.WakeSheet;
+import throwline.model.Model;
+import throwline.model.TailPosition;
+
+/**
+ * What the wing does to the air at the tail: downwash from the wing's own circulation with the sunken sheet, and the loss
+ * of speed in its wake (half-width and centre loss after NACA TR 648/651, from memory: FLIGHT-METHODS 6.3).
+ */
+final class TailWake {
+
+    private final Model model;
+    private final SpanGrid tailGrid;
+
+    TailWake(Model model, SpanGrid tailGrid) {
+        this.model = model;
+        this.tailGrid = tailGrid;
+    }
+
+    /**
+     * The air at the tail.
+     *
+     * @param wing solution of the wing
+     * @param alpha angle of attack of the body's axis, rad
+     * @param trailingEdgeDrop trailing edge of the moved surface below the chord line, over chord, at each wing strip
+     */
+    TailAir at(LiftingLineSolution wing, double alpha, double[] trailingEdgeDrop) {
+        SpanGrid grid = wing.grid();
+        WakeSheet sheet = new WakeSheet(wing);
+        double rootQuarter = model.wing().chordAt(0) / 4;
+        double back = model.tail().arm() + model.tail().chord() / 4 - rootQuarter;
+        double up = model.tail().height();
+        double x = back * Math.cos(alpha) + up * Math.sin(alpha);
+        double z = up * Math.cos(alpha) - back * Math.sin(alpha);
+        int n = tailGrid.size();
+        double[] downwash = new double[n];
+        double[] speed = new double[n];
+        boolean inWake = false;
+        double own = bodyFactor(model.tail().position());
+        double wingAngle = alpha + model.wing().incidence();
+        double sink = sheet.sink(x, tailGrid.control(n * 3 / 4), grid.width(grid.size() * 5 / 8));
+        for (int i = 0; i < n; i++) {
+            double y = tailGrid.control(i);
+            int strip = stripAt(grid, y);
+            double chord = grid.chord(strip);
+            double drop = chord * (0.75 * Math.sin(wingAngle) + trailingEdgeDrop[strip]);
+            double above = z + drop + sink;
+            double drag = wing.problem().curves().get(strip).drag(wing.sectionAngle(strip));
+            double behind = Math.max(0, (x - 0.75 * chord) / chord);
+            double halfWidth = 0.68 * Math.sqrt(drag * (behind + 0.15)) * chord;
+            double core = Math.max(grid.width(strip), halfWidth);
+            downwash[i] = sheet.downwash(x, y, above, z, core);
+            double loss = 0;
+            if (Math.abs(above) < halfWidth) {
+                inWake = true;
+                double shape = Math.pow(Math.cos(Math.PI * above / (2 * halfWidth)), 2);
+                loss = Math.min(0.9, 2.42 * Math.sqrt(drag) / (behind + 0.30)) * shape;
+            }
+            speed[i] = Math.sqrt(own * (1 - loss));
+        }
+        for (int i = 0; i < n / 2; i++) {
+            downwash[n - 1 - i] = downwash[i];
+            speed[n - 1 - i] = speed[i];
+        }
+        return new TailAir(Inflow.of(downwash, speed), inWake);
+    }
+
+    private static int stripAt(SpanGrid grid, double y) {
+        int strip = 0;
+        while (strip < grid.size() - 1 && grid.edge(strip + 1) < y) {
+            strip++;
+        }
+        return strip;
+    }
+
+    /** Dynamic pressure left by the body's wake (PRACTICE, FLIGHT-METHODS 6.3). */
+    private static double bodyFactor(TailPosition position) {
+        return switch (position) {
+            case ON_THE_BODY -> 0.90;
+            case ON_THE_FIN -> 0.95;
+            case ON_TOP_OF_THE_FIN -> 1.0;
+        };
+    }
+
+    /**
+     * The air at the tail.
+     *
+     * @param inflow downwash and speed at each strip of the tail
+     * @param inWake true where part of the tail lies in the wing's wake
+     */
+    record TailAir(Inflow inflow, boolean inWake) {}
+}

@@ -1,0 +1,101 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import throwline.flight.Airframe;
+import throwline.flight.Attitude;
+import throwline.flight.Descent;
+import throwline.flight.Flight;
+import throwline.flight.Stall;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.section.AirfoilLibrary;
+import throwline.section.SectionAerodynamics;
+import throwline.study.Comparison.PackResult;
+import throwline.words.Note;
+
+/** "How does each set-up fly?": every set-up of a model with every pack. */
+public final class ComparisonStudy {
+
+    private final SectionAerodynamics sections;
+    private final Bands bands;
+
+    /**
+     * @param sections makes section curves
+     * @param bands the bands of headline numbers
+     */
+    public ComparisonStudy(SectionAerodynamics sections, Bands bands) {
+        this.sections = sections;
+        this.bands = bands;
+    }
+
+    /**
+     * Compares all set-ups of a model.
+     *
+     * @param model the model
+     * @param airfoils where its airfoils are found; every name of the model must be there
+     * @param packs the packs to fly it with, of the model
+     * @return one result a pack and set-up, in their order
+     */
+    public Comparison compare(Model model, AirfoilLibrary airfoils, List<Pack> packs) {
+        Airframe airframe = new Airframe(model, airfoils, sections);
+        List<SetUp> setUps = model.setUps();
+        int reference = setUps.indexOf(model.reference());
+        List<List<SetUpResult>> bySetUp = IntStream.range(0, setUps.size())
+                .parallel()
+                .mapToObj(i -> new Column(airframe, setUps.get(i), setUps.get(reference)).results(packs))
+                .toList();
+        List<PackResult> results = new ArrayList<>();
+        for (int p = 0; p < packs.size(); p++) {
+            List<SetUpResult> row = new ArrayList<>();
+            for (List<SetUpResult> column : bySetUp) {
+                row.add(column.get(p));
+            }
+            results.add(new PackResult(packs.get(p), row));
+        }
+        List<Note> warnings = List.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured"));
+        return new Comparison(model, airframe.air().density(), results, warnings);
+    }
+
+    /** One set-up with all packs. */
+    private final class Column {
+        private final SetUp setUp;
+        private final Flight flight;
+        private final Flight referenceFlight;
+        private final boolean isReference;
+
+        Column(Airframe airframe, SetUp setUp, SetUp reference) {
+            this.setUp = setUp;
+            flight = new Flight(airframe, setUp);
+            isReference = setUp.equals(reference);
+            referenceFlight = isReference ? flight : new Flight(airframe, reference);
+        }
+
+        List<SetUpResult> results(List<Pack> packs) {
+            return packs.stream().map(this::result).toList();
+        }
+
+        private SetUpResult result(Pack pack) {
+            Optional<Stall> stall = flight.stall(pack);
+            if (stall.isEmpty()) {
+                return new SetUpAnswer(flight.airframe().model(), setUp, bands).withoutStall();
+            }
+            SetUpAnswer answer = new SetUpAnswer(flight.airframe().model(), setUp, bands);
+            double approach = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
+            Descent descent = flight.descent(pack, stall.get(), approach);
+            Optional<Attitude> elsewhere = isReference ? descent.steady() : referenceAt(pack, approach);
+            return answer.of(flight, pack, stall.get(), descent, elsewhere);
+        }
+
+        /** The reference set-up at the same speed; empty where it does not fly steadily there. */
+        private Optional<Attitude> referenceAt(Pack pack, double speed) {
+            return referenceFlight
+                    .stall(pack)
+                    .flatMap(
+                            stall -> referenceFlight.descent(pack, stall, speed).steady());
+        }
+    }
+}

@@ -1,0 +1,222 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import throwline.flight.Attitude;
+import throwline.flight.Descent;
+import throwline.flight.Flight;
+import throwline.flight.Stall;
+import throwline.liftingline.LiftingLineSolution;
+import throwline.liftingline.SpanGrid;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+import throwline.study.SetUpResult.FirstStall;
+import throwline.study.SetUpResult.LoadStation;
+import throwline.study.SetUpResult.Manner;
+import throwline.study.SetUpResult.RollRate;
+import throwline.study.SetUpResult.Side;
+import throwline.study.SetUpResult.SpeedPoint;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
+import throwline.words.Note;
+
+/** Turns what one set-up does in flight into the numbers, bands and notes that a person reads. */
+final class SetUpAnswer {
+
+    /** Approach speed over stall speed: 1.3, as full-size rules and glider training have it (FLIGHT-METHODS 4). */
+    static final double APPROACH_OVER_STALL = 1.3;
+
+    /** Speeds of the sweep over the stall speed, in equal ratios. */
+    private static final double SLOWEST = 1.02;
+
+    private static final double FASTEST = 3;
+    private static final int SPEEDS = 15;
+
+    /** Less angle than this left in front of the ailerons, and a wing may drop (TRADE-FACTS 4, common practice). */
+    private static final double SAFE_RESERVE = Math.toRadians(1.5);
+
+    /** Less angle than this left before the tail stalls is worth a word (FLIGHT-METHODS 6.8). */
+    private static final double SAFE_TAIL = Math.toRadians(2);
+
+    private final Model model;
+    private final SetUp setUp;
+    private final Bands bands;
+
+    SetUpAnswer(Model model, SetUp setUp, Bands bands) {
+        this.model = model;
+        this.setUp = setUp;
+        this.bands = bands;
+    }
+
+    /** No stall was found, so nothing else is known. */
+    SetUpResult withoutStall() {
+        Headline none = new Headline.Unknown("why.no-stall");
+        FirstStall nowhere = new FirstStall(Side.BOTH, 0, "", Manner.SAGS);
+        return new SetUpResult(
+                setUp,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                List.of(),
+                nowhere,
+                List.of(),
+                List.of(),
+                List.of(Note.of("note.no-stall")));
+    }
+
+    SetUpResult of(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Attitude> reference) {
+        String kind = setUp.isClean() ? "clean" : "moved";
+        double speed = APPROACH_OVER_STALL * stall.speed();
+        Optional<Attitude> steady = approach.steady();
+        Headline angle = steady.<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
+                .orElseGet(() -> why(approach));
+        Headline sink = angle instanceof Headline.Known known
+                ? new Headline.Known(
+                        speed * Math.sin(known.value()),
+                        speed * Math.sin(known.low()),
+                        speed * Math.sin(Math.min(Math.PI / 2, known.high())),
+                        known.basis())
+                : angle;
+        Headline elevator = steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
+                .orElseGet(() -> why(approach));
+        Headline change = steady.isEmpty()
+                ? why(approach)
+                : reference
+                        .<Headline>map(r -> change(steady.get().elevator() - r.elevator(), setUp.isClean()))
+                        .orElseGet(() -> new Headline.Unknown("why.reference-too-slow"));
+        List<SpeedPoint> sweep = sweep(flight, pack, stall);
+        return new SetUpResult(
+                setUp,
+                bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
+                bands.around(
+                        "approachSpeed",
+                        speed,
+                        APPROACH_OVER_STALL * stall.plateauSpeed(),
+                        APPROACH_OVER_STALL * stall.onsetSpeed()),
+                angle,
+                sink,
+                bestGlide(sweep, kind),
+                flight.noseDownSpeed(pack, stall)
+                        .<Headline>map(v -> bands.around("noseDownSpeed", v))
+                        .orElseGet(() -> new Headline.Unknown("why.not-found")),
+                elevator,
+                change,
+                rolls(flight, approach),
+                firstStall(flight, stall),
+                sweep,
+                steady.map(a -> load(a.wing())).orElse(List.of()),
+                notes(stall, approach));
+    }
+
+    private Headline change(double change, boolean clean) {
+        return clean ? new Headline.Known(0, 0, 0, Headline.Basis.ASSUMED) : bands.around("elevatorChange", change);
+    }
+
+    private static Headline why(Descent descent) {
+        return new Headline.Unknown(
+                switch (descent.outcome()) {
+                    case TOO_SLOW -> "why.too-slow";
+                    case TOO_FAST -> "why.too-much-drag";
+                    case ELEVATOR_SHORT -> "why.elevator-short";
+                    case NOT_FOUND, STEADY -> "why.not-found";
+                });
+    }
+
+    private List<SpeedPoint> sweep(Flight flight, Pack pack, Stall stall) {
+        List<SpeedPoint> points = new ArrayList<>();
+        for (int k = 0; k < SPEEDS; k++) {
+            double ratio = SLOWEST * Math.pow(FASTEST / SLOWEST, k / (SPEEDS - 1.0));
+            flight.descent(pack, stall, ratio * stall.speed())
+                    .steady()
+                    .ifPresent(a -> points.add(new SpeedPoint(
+                            a.speed(),
+                            a.descentAngle(),
+                            a.speed() * Math.sin(a.descentAngle()),
+                            a.lift(),
+                            a.drag(),
+                            a.elevator())));
+        }
+        return points;
+    }
+
+    /** The flattest point of the sweep; its neighbours differ by a few per cent in speed and far less in angle. */
+    private Headline bestGlide(List<SpeedPoint> sweep, String kind) {
+        return sweep.stream().mapToDouble(p -> p.lift() / p.drag()).max().stream()
+                .<Headline>mapToObj(best -> bands.around("bestGlideRatio." + kind, best))
+                .findFirst()
+                .orElseGet(() -> new Headline.Unknown("why.not-found"));
+    }
+
+    private List<RollRate> rolls(Flight flight, Descent approach) {
+        List<RollRate> rolls = new ArrayList<>();
+        for (Stick stick : model.sticks()) {
+            if (stick instanceof Stick.Roll roll && roll.worksIn(setUp)) {
+                OptionalDouble rate =
+                        approach.steady().map(a -> flight.rollRate(roll, a)).orElse(OptionalDouble.empty());
+                Headline headline = rate.isPresent()
+                        ? bands.around("rollRate", rate.getAsDouble())
+                        : approach.steady().isPresent() ? new Headline.Unknown("why.no-roll") : why(approach);
+                rolls.add(
+                        new RollRate(roll.name(), headline, flight.rolling(roll).atItsStop()));
+            }
+        }
+        return rolls;
+    }
+
+    private FirstStall firstStall(Flight flight, Stall stall) {
+        SpanGrid grid = flight.airframe().strips().grid();
+        double share = Math.abs(grid.control(stall.firstStrip())) / (grid.span() / 2);
+        String surface = flight.airframe()
+                .strips()
+                .surface(stall.firstStrip())
+                .map(Surface::name)
+                .orElse("");
+        Manner manner = stall.aileronReserve() < SAFE_RESERVE ? Manner.MAY_DROP_A_WING : Manner.SAGS;
+        return new FirstStall(Side.BOTH, share, surface, manner);
+    }
+
+    private static List<LoadStation> load(LiftingLineSolution wing) {
+        List<LoadStation> stations = new ArrayList<>();
+        SpanGrid grid = wing.grid();
+        for (int i = 0; i < grid.size(); i++) {
+            stations.add(new LoadStation(
+                    grid.control(i),
+                    grid.chord(i),
+                    wing.lift(i),
+                    wing.problem().curves().get(i).maxLift()));
+        }
+        return stations;
+    }
+
+    private List<Note> notes(Stall stall, Descent approach) {
+        List<Note> notes = new ArrayList<>();
+        if (stall.elevatorLimited()) {
+            notes.add(Note.of("note.elevator-before-wing"));
+        }
+        approach.attitude().ifPresent(a -> {
+            if (a.tailMargin() < SAFE_TAIL) {
+                notes.add(Note.of("note.tail-near-stall", new Quantity(Math.max(0, a.tailMargin()), Dimension.ANGLE)));
+            }
+            if (a.tailInWake()) {
+                notes.add(Note.of("note.tail-in-wake"));
+            }
+            if (setUp.elevator() != 0) {
+                notes.add(Note.of(
+                        "note.elevator-still-missing",
+                        new Quantity(setUp.elevator(), Dimension.ANGLE),
+                        new Quantity(a.elevator() - setUp.elevator(), Dimension.ANGLE)));
+            }
+        });
+        return notes;
+    }
+}
