@@ -183,6 +183,15 @@ public final class SpanGrid {
         return meanChord;
     }
 
+    /** Quarter chord of the mean aerodynamic chord behind that at the middle, m: the strips' mean, weighted by area. */
+    public double meanQuarterChord() {
+        double sum = 0;
+        for (int i = 0; i < size(); i++) {
+            sum += chords[i] * width(i) * quarterChords[i];
+        }
+        return sum / area;
+    }
+
     /** Span, m. */
     public double span() {
         return 2 * planform.semiSpan();

@@ -5,20 +5,20 @@ import throwline.section.Basis;
 import throwline.section.SectionCurve;
 
 /** A section with a closed-form, never falling lift law and no drag: what theory cases are stated for. */
-record LawCurve(DoubleUnaryOperator law, DoubleUnaryOperator slope, double zeroLiftAngle, double moment)
+public record LawCurve(DoubleUnaryOperator law, DoubleUnaryOperator slope, double zeroLiftAngle, double moment)
         implements SectionCurve {
 
     /** Lift slope 2 pi, zero-lift angle shifted by a surface (rad, the shift of incidence it is worth). */
-    static LawCurve linear(double shift) {
+    public static LawCurve linear(double shift) {
         return linear(shift, 0);
     }
 
-    static LawCurve linear(double shift, double moment) {
+    public static LawCurve linear(double shift, double moment) {
         double a = 2 * Math.PI;
         return new LawCurve(x -> a * (x + shift), x -> a, -shift, moment);
     }
 
-    static LawCurve tanh(double max) {
+    public static LawCurve tanh(double max) {
         double a = 2 * Math.PI;
         return new LawCurve(
                 x -> max * Math.tanh(a * x / max), x -> a * (1 - Math.pow(Math.tanh(a * x / max), 2)), 0, 0);
@@ -66,12 +66,12 @@ record LawCurve(DoubleUnaryOperator law, DoubleUnaryOperator slope, double zeroL
 
     @Override
     public double maxLift() {
-        return Double.POSITIVE_INFINITY;
+        return Double.MAX_VALUE;
     }
 
     @Override
     public double minLift() {
-        return Double.NEGATIVE_INFINITY;
+        return -Double.MAX_VALUE;
     }
 
     @Override
