@@ -1,0 +1,106 @@
+package throwline.input;
+
+import java.util.List;
+import java.util.Optional;
+import throwline.units.Dimension;
+
+/**
+ * One row of the table of keys, with the rows below it.
+ *
+ * @param path with {@code *} for a name of the owner's choice and {@code []} for the entries of a list
+ * @param kind what may stand there
+ * @param dimension of a quantity
+ * @param choices the words allowed
+ * @param need whether it must stand there, and what is taken where it does not
+ * @param needText the default, or the key that makes it superfluous
+ * @param range limits of a quantity or count
+ * @param used false where it is read and checked but no answer uses it yet
+ * @param example how it may be written
+ * @param meaning one sentence: what it is and what it is measured from
+ * @param reason why this default
+ * @param children rows below it, in the order of the table
+ */
+record Key(
+        String path,
+        Kind kind,
+        Optional<Dimension> dimension,
+        List<String> choices,
+        Need need,
+        String needText,
+        Optional<Range> range,
+        boolean used,
+        String example,
+        String meaning,
+        String reason,
+        List<Key> children) {
+
+    /** The step for a name of the owner's choice. */
+    static final String ANY_NAME = "*";
+
+    /** The step for the entries of a list. */
+    static final String ANY_ENTRY = "[]";
+
+    /** What may stand at a key. */
+    enum Kind {
+        GROUP,
+        NAMED,
+        LIST,
+        TEXT,
+        NAMES,
+        AIRFOIL,
+        VERSION,
+        COUNT,
+        CHOICE,
+        DEFLECTION,
+        THROWS,
+        THROW,
+        QUANTITY
+    }
+
+    /** Whether a key must stand in the file. */
+    enum Need {
+        REQUIRED,
+        REQUIRED_UNLESS,
+        OPTIONAL,
+        OR_NONE,
+        DEFAULT,
+        WORKED_OUT
+    }
+
+    /**
+     * Limits of a quantity, both allowed.
+     *
+     * @param least in SI units
+     * @param most in SI units
+     * @param leastText as in the table
+     * @param mostText as in the table
+     */
+    record Range(double least, double most, String leastText, String mostText) {
+        boolean holds(double value) {
+            return value >= least && value <= most;
+        }
+    }
+
+    /** The last step of the path. */
+    String name() {
+        return path.substring(path.lastIndexOf('.') + 1);
+    }
+
+    /** The row below with this name; case, blanks and hyphens do not count. */
+    Optional<Key> child(String written) {
+        String wanted = NearestName.key(written);
+        return children.stream()
+                .filter(k -> NearestName.key(k.name()).equals(wanted))
+                .findFirst();
+    }
+
+    /** The row below for names of the owner's choice. */
+    Optional<Key> anyChild() {
+        return children.stream().filter(k -> k.name().equals(ANY_NAME)).findFirst();
+    }
+
+    /** The rows below with fixed names. */
+    List<Key> fixedChildren() {
+        return children.stream().filter(k -> !k.name().equals(ANY_NAME)).toList();
+    }
+}

@@ -1,0 +1,158 @@
+package throwline.input;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import throwline.units.Dimension;
+import throwline.units.QuantityReader;
+import throwline.units.Reading;
+
+/** The table of keys of a model file, from its resource file. */
+final class KeyTable {
+
+    private static final String RESOURCE = "/throwline/keys.txt";
+    private static final int COLUMNS = 8;
+    private static final Map<String, Dimension> QUANTITIES = Map.of(
+            "length", Dimension.LENGTH,
+            "mass", Dimension.MASS,
+            "angle", Dimension.ANGLE,
+            "share", Dimension.FRACTION,
+            "speed", Dimension.SPEED,
+            "temperature", Dimension.TEMPERATURE,
+            "torque", Dimension.TORQUE);
+
+    private final Map<String, String[]> rows = new LinkedHashMap<>();
+    private final Key root;
+
+    private KeyTable(Stream<String> lines) {
+        lines.filter(line -> !line.startsWith("#") && !line.isBlank()).forEach(line -> {
+            String[] cells = Arrays.stream((line + " ").split("\\|", -1))
+                    .map(String::strip)
+                    .toArray(String[]::new);
+            if (cells.length != COLUMNS) {
+                throw new IllegalStateException("the table of keys has " + cells.length + " columns in: " + line);
+            }
+            rows.put(cells[0].replace("[]", ".[]"), cells);
+        });
+        root = group("", Key.Need.REQUIRED);
+    }
+
+    /** The table that is packed with the program. */
+    static KeyTable load() {
+        try (InputStream in = KeyTable.class.getResourceAsStream(RESOURCE)) {
+            if (in == null) {
+                throw new IllegalStateException("the table of keys is missing from the jar");
+            }
+            return new KeyTable(new String(in.readAllBytes(), StandardCharsets.UTF_8).lines());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The whole file as one group. */
+    Key root() {
+        return root;
+    }
+
+    /** Every row, in the order of the table. */
+    List<Key> all() {
+        List<Key> all = new ArrayList<>();
+        collect(root, all);
+        return all;
+    }
+
+    private static void collect(Key key, List<Key> all) {
+        for (Key child : key.children()) {
+            all.add(child);
+            collect(child, all);
+        }
+    }
+
+    /** The rows directly below a path; steps that have no row of their own become groups. */
+    private List<Key> below(String path) {
+        String prefix = path.isEmpty() ? "" : path + ".";
+        return rows.keySet().stream()
+                .filter(p -> p.startsWith(prefix))
+                .map(p -> prefix + p.substring(prefix.length()).split("\\.", 2)[0])
+                .distinct()
+                .map(p -> rows.containsKey(p) ? row(p) : group(p, Key.Need.OPTIONAL))
+                .toList();
+    }
+
+    private Key group(String path, Key.Need need) {
+        return new Key(
+                path,
+                Key.Kind.GROUP,
+                Optional.empty(),
+                List.of(),
+                need,
+                "",
+                Optional.empty(),
+                true,
+                "",
+                "",
+                "",
+                below(path));
+    }
+
+    private Key row(String path) {
+        String[] cells = rows.getOrDefault(path, new String[COLUMNS]);
+        String kindText = cells[1];
+        boolean choice = kindText.startsWith("choice ");
+        Optional<Dimension> dimension = Optional.ofNullable(QUANTITIES.get(kindText));
+        Key.Kind kind = choice
+                ? Key.Kind.CHOICE
+                : dimension.isPresent() ? Key.Kind.QUANTITY : Key.Kind.valueOf(kindText.toUpperCase(Locale.ROOT));
+        String need = cells[2];
+        return new Key(
+                path,
+                kind,
+                dimension,
+                choice ? List.of(kindText.substring("choice ".length()).split(" / ", -1)) : List.of(),
+                need(need),
+                need.replaceFirst("^(= |required unless )", ""),
+                range(cells[3], dimension.orElse(Dimension.NUMBER)),
+                cells[4].equals("now"),
+                cells[5],
+                cells[6],
+                cells[7],
+                below(path));
+    }
+
+    private static Key.Need need(String text) {
+        if (text.startsWith("= ")) {
+            return Key.Need.DEFAULT;
+        }
+        return switch (text) {
+            case "required" -> Key.Need.REQUIRED;
+            case "optional" -> Key.Need.OPTIONAL;
+            case "or none" -> Key.Need.OR_NONE;
+            case "worked out" -> Key.Need.WORKED_OUT;
+            default -> Key.Need.REQUIRED_UNLESS;
+        };
+    }
+
+    private static Optional<Key.Range> range(String text, Dimension dimension) {
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        String[] ends = text.split(" \\.\\. ", 2);
+        return Optional.of(new Key.Range(si(ends[0], dimension), si(ends[1], dimension), ends[0], ends[1]));
+    }
+
+    private static double si(String text, Dimension dimension) {
+        if (QuantityReader.read(text, dimension) instanceof Reading.Amount amount) {
+            return amount.quantity().value();
+        }
+        throw new IllegalStateException("the table of keys holds no quantity: " + text);
+    }
+}

@@ -1,0 +1,243 @@
+package throwline.input;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import throwline.model.AirfoilName;
+import throwline.model.Body;
+import throwline.model.Field;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.Propeller;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Tail;
+import throwline.model.TailPosition;
+import throwline.model.Wheels;
+import throwline.model.Wing;
+import throwline.units.Dimension;
+import throwline.units.Display;
+import throwline.units.Unit;
+import throwline.words.Note;
+
+/** Builds the model from a file without problems; what the file leaves open is worked out and noted as assumed. */
+final class ModelBuilder {
+
+    /* Shares by which missing measures are guessed. Common practice, no source. */
+    private static final double BODY_WIDTH_OF_LENGTH = 0.09;
+    private static final double BODY_HEIGHT_OF_LENGTH = 0.10;
+    private static final double FIN_OF_TAIL_SPAN = 0.35;
+    private static final double WHEEL_WIDTH_OF_DIAMETER = 0.3;
+    private static final double LEG_OF_BODY_HEIGHT = 1.1;
+    private static final double PITCH_OF_DIAMETER = 0.6;
+    /* Seen from the front, m. Common practice, no source. */
+    private static final double SHEET_OR_WIRE_LEG = 0.004;
+    private static final double FAIRED_LEG = 0.008;
+
+    /* The standard atmosphere below 11 km (ISO 2533): sea level and fall with height. */
+    private static final double STANDARD_TEMPERATURE = 288.15;
+    private static final double STANDARD_LAPSE = 0.0065;
+
+    private final Branch root;
+    private final Movables movables;
+    private final Assumed assumed;
+    private final List<String> notUsedYet;
+    private final List<String> order;
+
+    ModelBuilder(Branch root, Movables movables, KeyCheck keys) {
+        this.root = root;
+        this.movables = movables;
+        this.assumed = new Assumed(keys.assumed());
+        this.notUsedYet = keys.notUsedYet();
+        this.order = keys.order();
+    }
+
+    ReadModel.Project build() {
+        List<Pack> packs = new ArrayList<>();
+        for (Branch pack : root.child("packs").children()) {
+            packs.add(new Pack(pack.name(), pack.amount("weight"), pack.amount("balance")));
+        }
+        WingBuilder wings = new WingBuilder(root, movables, assumed);
+        Body body = body();
+        Wing wing = wings.wing(body.height());
+        Model model = new Model(
+                root.text("name"),
+                packs,
+                wing,
+                tail(wing, wings),
+                body,
+                wheels(body),
+                propeller(),
+                field(),
+                setUps(),
+                sticks());
+        List<Note> notes =
+                notUsedYet.stream().map(path -> Note.of("input.notused", path)).toList();
+        return new ReadModel.Project(model, display(), assumed.all(order), notes);
+    }
+
+    private Body body() {
+        Branch body = root.child("body");
+        Branch tail = root.child("tail");
+        double toTailEnd = tail.amount("arm") + tail.amount("chord");
+        double middleChord = root.child("wing").child("sections").child("1").amount("chord");
+        OptionalDouble given = body.child("length").amount();
+        double left = given.isPresent() ? given.getAsDouble() - toTailEnd : middleChord;
+        double nose = assumed.length(body, "nose", left > 0 ? left : middleChord);
+        double length = assumed.length(body, "length", nose + toTailEnd);
+        return new Body(
+                length,
+                assumed.length(body, "width", BODY_WIDTH_OF_LENGTH * length),
+                assumed.length(body, "height", BODY_HEIGHT_OF_LENGTH * length),
+                nose,
+                body.text("shape").equals("boxy"));
+    }
+
+    private Tail tail(Wing wing, WingBuilder wings) {
+        Branch tail = root.child("tail");
+        double span = tail.amount("span");
+        TailPosition position = TailPosition.valueOf(
+                tail.text("position").toUpperCase(Locale.ROOT).replace(' ', '_'));
+        double upTheFin =
+                switch (position) {
+                    case ON_THE_BODY -> 0;
+                    case ON_THE_FIN -> 0.5;
+                    case ON_TOP_OF_THE_FIN -> 1;
+                };
+        return new Tail(
+                span,
+                tail.amount("chord"),
+                tail.amount("arm"),
+                assumed.length(tail, "height", upTheFin * FIN_OF_TAIL_SPAN * span - wing.height()),
+                tail.amount("incidence"),
+                position,
+                new AirfoilName(tail.text("airfoil")),
+                wings.elevator());
+    }
+
+    private Optional<Wheels> wheels(Body body) {
+        Branch wheels = root.child("wheels");
+        if (wheels.isAbsent()) {
+            return Optional.empty();
+        }
+        double diameter = wheels.amount("diameter");
+        Wheels.Legs legs = Wheels.Legs.valueOf(wheels.text("legs").toUpperCase(Locale.ROOT));
+        boolean none = legs == Wheels.Legs.NONE;
+        double leg = none ? 0 : LEG_OF_BODY_HEIGHT * body.height();
+        double seen = none ? 0 : legs == Wheels.Legs.FAIRED ? FAIRED_LEG : SHEET_OR_WIRE_LEG;
+        return Optional.of(new Wheels(
+                (int) wheels.amount("count"),
+                diameter,
+                assumed.length(wheels, "width", WHEEL_WIDTH_OF_DIAMETER * diameter),
+                legs,
+                assumed.length(wheels, "leg length", leg),
+                assumed.length(wheels, "leg width", seen)));
+    }
+
+    private Optional<Propeller> propeller() {
+        Branch propeller = root.child("propeller");
+        if (propeller.isAbsent()) {
+            return Optional.empty();
+        }
+        double diameter = propeller.amount("diameter");
+        return Optional.of(new Propeller(
+                diameter,
+                assumed.length(propeller, "pitch", PITCH_OF_DIAMETER * diameter),
+                (int) propeller.amount("blades"),
+                Propeller.Shut.valueOf(propeller.text("throttle shut").toUpperCase(Locale.ROOT)),
+                propeller.amount("height")));
+    }
+
+    private Field field() {
+        Branch field = root.child("field");
+        double height = field.amount("height above sea");
+        OptionalDouble temperature = field.child("temperature").amount();
+        assumed.amount(field, "temperature", Dimension.TEMPERATURE, STANDARD_TEMPERATURE - STANDARD_LAPSE * height);
+        return new Field(
+                Field.Ground.valueOf(
+                        field.text("ground").toUpperCase(Locale.ROOT).replace(' ', '_')),
+                field.child("length").amount(),
+                field.child("obstacle").amount("height"),
+                height,
+                temperature,
+                field.amount("wind"));
+    }
+
+    private List<SetUp> setUps() {
+        List<SetUp> setUps = new ArrayList<>();
+        for (Branch setUp : root.child("set-ups").children()) {
+            Map<String, Double> moved = signed(setUp);
+            double elevator = moved.getOrDefault(Movable.ELEVATOR, 0.0);
+            moved.remove(Movable.ELEVATOR);
+            setUps.add(new SetUp(setUp.name(), moved, elevator));
+        }
+        return setUps;
+    }
+
+    private List<Stick> sticks() {
+        List<Stick> sticks = new ArrayList<>();
+        for (Branch stick : root.child("sticks").children()) {
+            List<String> in = stick.child("in").names().stream()
+                    .map(b -> root.child("set-ups").child(b.name()).name())
+                    .toList();
+            if (stick.text("does").equals("roll")) {
+                sticks.add(new Stick.Roll(stick.name(), rollThrows(stick), in));
+            } else {
+                Map<String, Double> moved = signed(stick);
+                double elevator = moved.getOrDefault(Movable.ELEVATOR, 0.0);
+                moved.remove(Movable.ELEVATOR);
+                sticks.add(new Stick.Pull(stick.name(), moved, elevator, in));
+            }
+        }
+        return sticks;
+    }
+
+    /** Signed angles by the surfaces' own names. */
+    private Map<String, Double> signed(Branch owner) {
+        Map<String, Double> angles = new LinkedHashMap<>();
+        for (Branch where : owner.children()) {
+            Optional<Deflection> deflection = where.value(Deflection.class);
+            if (deflection.isPresent()) {
+                Movable movable = movables.find(where.name()).orElseThrow();
+                angles.put(movable.name(), movable.signed(deflection.get()).orElseThrow());
+            }
+        }
+        return angles;
+    }
+
+    private Map<String, Stick.Throws> rollThrows(Branch stick) {
+        Map<String, Stick.Throws> throwsBySurface = new LinkedHashMap<>();
+        for (Branch where : stick.children()) {
+            Optional<Deflection.Both> both = Movables.both(where);
+            if (both.isPresent()) {
+                Movable movable = movables.find(where.name()).orElseThrow();
+                throwsBySurface.put(
+                        movable.name(),
+                        new Stick.Throws(
+                                movable.size(both.get().up()).orElseThrow(),
+                                movable.size(both.get().down()).orElseThrow()));
+            }
+        }
+        return throwsBySurface;
+    }
+
+    private Display display() {
+        Display display = Display.metric();
+        for (Branch choice : root.child("show").children()) {
+            Dimension dimension =
+                    switch (NearestName.key(choice.name())) {
+                        case "length" -> Dimension.LENGTH;
+                        case "speed" -> Dimension.SPEED;
+                        default -> Dimension.MASS;
+                    };
+            Unit unit = Unit.spelt(choice.value(String.class).orElseThrow(), dimension)
+                    .orElseThrow();
+            display = display.with(unit);
+        }
+        return display;
+    }
+}

@@ -1,0 +1,61 @@
+package throwline.input;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.List;
+import throwline.section.AirfoilLibrary;
+
+/** Reads a model file. Never throws for anything that a file may hold. */
+public final class ModelFile {
+
+    /** The format that is read. */
+    static final int VERSION = 1;
+
+    private ModelFile() {}
+
+    /**
+     * Reads a file.
+     *
+     * @param file the file
+     * @param library the airfoils that it may name
+     * @return the model, or all problems
+     */
+    public static ReadModel read(Path file, AirfoilLibrary library) {
+        try {
+            return parse(SourceText.read(file), file.toString(), library);
+        } catch (UnreadableFile e) {
+            return new ReadModel.Faulty(List.of(e.problem(file.toString())));
+        }
+    }
+
+    /**
+     * Reads a stream, such as standard input.
+     *
+     * @param in read to its end or to the largest size of a model file; left open
+     * @param shownAs what problems call it
+     * @param library the airfoils that it may name
+     * @return the model, or all problems
+     * @throws IOException where the stream cannot be read
+     */
+    public static ReadModel read(InputStream in, String shownAs, AirfoilLibrary library) throws IOException {
+        try {
+            return parse(SourceText.read(in), shownAs, library);
+        } catch (UnreadableFile e) {
+            return new ReadModel.Faulty(List.of(e.problem(shownAs)));
+        }
+    }
+
+    private static ReadModel parse(String text, String shownAs, AirfoilLibrary library) throws UnreadableFile {
+        Problems problems = new Problems(shownAs);
+        KeyCheck keys = new KeyCheck(KeyTable.load(), problems);
+        Branch root = keys.check(YamlTree.parse(text));
+        Movables movables = new Movables(root);
+        new WingCheck(root, problems).check();
+        new SetUpCheck(root, movables, problems).check();
+        new AirfoilCheck(library, problems).check(root);
+        return problems.isEmpty()
+                ? new ModelBuilder(root, movables, keys).build()
+                : new ReadModel.Faulty(problems.list());
+    }
+}

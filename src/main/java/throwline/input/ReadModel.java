@@ -1,0 +1,37 @@
+package throwline.input;
+
+import java.util.List;
+import throwline.model.Assumption;
+import throwline.model.Model;
+import throwline.units.Display;
+import throwline.words.Note;
+
+/** What came of reading a model file. */
+public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
+
+    /**
+     * A model.
+     *
+     * @param model as read, with defaults filled in
+     * @param display units that the file asks to be shown
+     * @param assumed every value that the file did not give
+     * @param notes what else its owner should know, such as keys that no answer uses yet
+     */
+    record Project(Model model, Display display, List<Assumption> assumed, List<Note> notes) implements ReadModel {
+        public Project {
+            assumed = List.copyOf(assumed);
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /**
+     * No model.
+     *
+     * @param problems all that were found, at least one, in the order of the file
+     */
+    record Faulty(List<Problem> problems) implements ReadModel {
+        public Faulty {
+            problems = List.copyOf(problems);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package throwline.input;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import throwline.words.Note;
+
+/** Gets text out of a file: its size, its encoding, what cannot be text. */
+final class SourceText {
+
+    /** A model file has some 3 kB. */
+    static final int LARGEST = 512 * 1024;
+
+    private static final Place WHOLE = new Place(0, 0);
+
+    private SourceText() {}
+
+    static String read(Path file) throws UnreadableFile {
+        if (Files.isDirectory(file)) {
+            throw new UnreadableFile(WHOLE, Note.of("input.file.folder"));
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(in);
+        } catch (NoSuchFileException e) {
+            throw new UnreadableFile(WHOLE, Note.of("input.file.missing"));
+        } catch (AccessDeniedException e) {
+            throw new UnreadableFile(WHOLE, Note.of("input.file.denied"));
+        } catch (IOException e) {
+            throw new UnreadableFile(WHOLE, Note.of("input.file.io"));
+        }
+    }
+
+    static String read(InputStream in) throws UnreadableFile, IOException {
+        byte[] bytes = in.readNBytes(LARGEST + 1);
+        if (bytes.length > LARGEST) {
+            throw new UnreadableFile(WHOLE, Note.of("input.file.large", LARGEST / 1024 + " kB"));
+        }
+        return decode(bytes);
+    }
+
+    static String decode(byte[] bytes) throws UnreadableFile {
+        if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
+            throw new UnreadableFile(Place.START, Note.of("input.file.utf16"));
+        }
+        int start = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+        ByteBuffer left = ByteBuffer.wrap(bytes, start, bytes.length - start);
+        CharBuffer decoded = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(left, decoded, true);
+        String text = decoded.flip().toString();
+        int control = firstControl(text);
+        if (control >= 0) {
+            throw new UnreadableFile(placeAt(text, control), Note.of("input.file.binary"));
+        }
+        if (result.isError()) {
+            throw new UnreadableFile(placeAt(text, text.length()), Note.of("input.file.encoding"));
+        }
+        if (text.isBlank()) {
+            throw new UnreadableFile(Place.START, Note.of("input.file.empty"));
+        }
+        return text;
+    }
+
+    private static boolean startsWith(byte[] bytes, int... signature) {
+        if (bytes.length < signature.length) {
+            return false;
+        }
+        for (int i = 0; i < signature.length; i++) {
+            if ((bytes[i] & 0xFF) != signature[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int firstControl(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\u0085') {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static Place placeAt(String text, int index) {
+        String before = text.substring(0, index);
+        int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+        return new Place(line, index - before.lastIndexOf('\n'));
+    }
+}

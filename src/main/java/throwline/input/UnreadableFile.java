@@ -1,0 +1,22 @@
+package throwline.input;
+
+import throwline.words.Note;
+
+/** Ends the reading of a file that no tree can be made of; carries the one problem that is reported. */
+final class UnreadableFile extends Exception {
+
+    private static final long serialVersionUID = 1;
+
+    private final Place place;
+    private final transient Note note;
+
+    UnreadableFile(Place place, Note note) {
+        super(note.code());
+        this.place = place;
+        this.note = note;
+    }
+
+    Problem problem(String file) {
+        return new Problem(file, place.line(), place.column(), "", note);
+    }
+}

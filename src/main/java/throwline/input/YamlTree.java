@@ -1,0 +1,122 @@
+package throwline.input;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.DocumentStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.MappingEndEvent;
+import org.snakeyaml.engine.v2.events.MappingStartEvent;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.events.SequenceEndEvent;
+import org.snakeyaml.engine.v2.events.SequenceStartEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import throwline.words.Note;
+
+/**
+ * Builds the located tree from the parser's events, without recursion. What a model file has no use for is refused:
+ * aliases, second documents, keys that are not text, depth.
+ */
+final class YamlTree {
+
+    /** The table of keys goes five deep. */
+    static final int DEEPEST = 12;
+
+    private final String text;
+    private final Deque<Open> open = new ArrayDeque<>();
+    private Optional<Located> root = Optional.empty();
+
+    private YamlTree(String text) {
+        this.text = text;
+    }
+
+    /** A mapping or list that has not ended yet. */
+    private static final class Open {
+        final boolean mapping;
+        final Place place;
+        final List<Located> parts = new ArrayList<>();
+
+        Open(boolean mapping, Place place) {
+            this.mapping = mapping;
+            this.place = place;
+        }
+    }
+
+    static Located parse(String text) throws UnreadableFile {
+        return new YamlTree(text).build();
+    }
+
+    private Located build() throws UnreadableFile {
+        LoadSettings settings = LoadSettings.builder().setUseMarks(true).build();
+        try {
+            for (Event event : new Parse(settings).parseString(text)) {
+                take(event);
+            }
+        } catch (MarkedYamlEngineException e) {
+            throw SyntaxFault.describe(
+                    text, e.getProblemMark().or(e::getContextMark).map(YamlTree::place));
+        } catch (YamlEngineException e) {
+            throw SyntaxFault.describe(text, Optional.empty());
+        }
+        return root.orElseThrow(() -> new UnreadableFile(Place.START, Note.of("input.file.empty")));
+    }
+
+    private void take(Event event) throws UnreadableFile {
+        Place place = event.getStartMark().map(YamlTree::place).orElse(Place.START);
+        if (event instanceof AliasEvent
+                || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
+            throw new UnreadableFile(place, Note.of("input.yaml.alias"));
+        } else if (event instanceof DocumentStartEvent && root.isPresent()) {
+            throw new UnreadableFile(place, Note.of("input.yaml.second"));
+        } else if (event instanceof ScalarEvent scalar) {
+            add(new Located.Scalar(scalar.getValue(), scalar.isPlain(), place));
+        } else if (event instanceof MappingStartEvent || event instanceof SequenceStartEvent) {
+            if (open.size() >= DEEPEST) {
+                throw new UnreadableFile(place, Note.of("input.yaml.deep"));
+            }
+            refuseAsKey(place);
+            open.push(new Open(event instanceof MappingStartEvent, place));
+        } else if (event instanceof MappingEndEvent || event instanceof SequenceEndEvent) {
+            add(close(open.pop()));
+        }
+    }
+
+    private void refuseAsKey(Place place) throws UnreadableFile {
+        Open parent = open.peek();
+        if (parent != null && parent.mapping && parent.parts.size() % 2 == 0) {
+            throw new UnreadableFile(place, Note.of("input.yaml.key"));
+        }
+    }
+
+    private void add(Located part) {
+        Open parent = open.peek();
+        if (parent == null) {
+            root = Optional.of(part);
+        } else {
+            parent.parts.add(part);
+        }
+    }
+
+    private static Located close(Open done) {
+        if (!done.mapping) {
+            return new Located.Sequence(done.parts, done.place);
+        }
+        List<Located.Entry> entries = new ArrayList<>();
+        for (int i = 0; i + 1 < done.parts.size(); i += 2) {
+            entries.add(new Located.Entry((Located.Scalar) done.parts.get(i), done.parts.get(i + 1)));
+        }
+        return new Located.Mapping(entries, done.place);
+    }
+
+    private static Place place(Mark mark) {
+        return new Place(mark.getLine() + 1, mark.getColumn() + 1);
+    }
+}

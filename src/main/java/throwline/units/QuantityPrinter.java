@@ -1,0 +1,66 @@
+package throwline.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Prints quantities so that {@link QuantityReader} reads them again. */
+public final class QuantityPrinter {
+
+    private final Display display;
+
+    /** A printer in these units. */
+    public QuantityPrinter(Display display) {
+        this.display = display;
+    }
+
+    /** The units it prints in. */
+    public Display display() {
+        return display;
+    }
+
+    /** A quantity in the unit of the display. */
+    public String print(Quantity quantity) {
+        return print(quantity.value(), quantity.dimension());
+    }
+
+    /**
+     * A value in the unit of the display.
+     *
+     * @param value in SI units
+     * @param dimension what kind of quantity it is
+     */
+    public String print(double value, Dimension dimension) {
+        return dimension == Dimension.NUMBER ? number(value, 3) : print(value, display.unit(value, dimension));
+    }
+
+    /**
+     * A value in this unit.
+     *
+     * @param value in SI units
+     * @param unit to print in
+     */
+    public static String print(double value, Unit unit) {
+        return number(unit.fromSi(value), unit.decimals()) + " " + unit.symbol();
+    }
+
+    /**
+     * A deflection with its direction in words: {@code 18 deg up}.
+     *
+     * @param angle rad, trailing edge down positive
+     */
+    public static String deflection(double angle) {
+        String size = number(Unit.DEGREE.fromSi(Math.abs(angle)), 1);
+        return size + " deg" + (size.equals("0") ? "" : angle > 0 ? " down" : " up");
+    }
+
+    /**
+     * A number without trailing zeros.
+     *
+     * @param value finite
+     * @param decimals digits after the point at most
+     */
+    public static String number(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}
