@@ -1,0 +1,110 @@
+package throwline.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import throwline.model.Hinge;
+
+/** Everything measured on one airfoil, by deflection, and the method for the deflections between and beyond. Immutable. */
+final class AirfoilPolars {
+
+    /** Chord fraction of a model's measured surface where its file does not say: E214C, from its effectiveness (computed). */
+    private static final double MEASURED_CHORD = 0.21;
+
+    private final Airfoil airfoil;
+    private final FlapMethod method;
+    private final double[] deflections;
+    private final List<CleanPolars> sets;
+
+    private AirfoilPolars(Airfoil airfoil, FlapMethod method, double[] deflections, List<CleanPolars> sets) {
+        this.airfoil = airfoil;
+        this.method = method;
+        this.deflections = deflections;
+        this.sets = sets;
+    }
+
+    /**
+     * Sorts an airfoil's runs.
+     *
+     * @throws IllegalArgumentException where no run with lift and drag at zero deflection is among them
+     */
+    static AirfoilPolars of(Airfoil airfoil, FlapMethod method) {
+        Map<Double, List<PolarRun>> byDeflection = new TreeMap<>();
+        for (PolarRun run : airfoil.runs().stream().map(AirfoilPolars::trusted).toList()) {
+            byDeflection
+                    .computeIfAbsent(run.deflection() + 0.0, d -> new ArrayList<>())
+                    .add(run);
+        }
+        List<Double> deflections = new ArrayList<>();
+        List<CleanPolars> sets = new ArrayList<>();
+        byDeflection.forEach((deflection, runs) -> {
+            double middle =
+                    runs.stream().mapToDouble(PolarRun::reynolds).average().orElseThrow();
+            FlapEffect expected = method.effect(deflection, MEASURED_CHORD, airfoil.thickness(), middle, Hinge.TAPED);
+            CleanPolars set = CleanPolars.of(airfoil, runs, expected.maxLift());
+            if (set.usable()) {
+                deflections.add(deflection);
+                sets.add(set);
+            }
+        });
+        if (!deflections.contains(0.0)) {
+            throw new IllegalArgumentException("no lift and drag at zero deflection: " + airfoil.name());
+        }
+        return new AirfoilPolars(
+                airfoil,
+                method,
+                deflections.stream().mapToDouble(Double::doubleValue).toArray(),
+                sets);
+    }
+
+    /** A table up to its peak: between there and the plate it was not measured (SAND80-2114 at low Reynolds numbers). */
+    private static PolarRun trusted(PolarRun run) {
+        if (run.kind() != PolarRun.Kind.TABLE) {
+            return run;
+        }
+        double peak = LiftRun.of(run).peak().alpha();
+        List<PolarRun.Point> attached =
+                run.points().stream().filter(point -> point.alpha() <= peak).toList();
+        return new PolarRun(run.kind(), run.reynolds(), run.deflection(), run.source(), run.mark(), attached);
+    }
+
+    TabulatedCurve curve(SurfaceState surface, double reynolds) {
+        double deflection = surface.deflection();
+        double chord = surface.chordFraction();
+        double last = deflections[deflections.length - 1];
+        double measured = Math.max(deflections[0], Math.min(last, deflection));
+        FlapEffect whole = method.effect(deflection, chord, airfoil.thickness(), reynolds, surface.hinge());
+        FlapEffect known = method.effect(measured, MEASURED_CHORD, airfoil.thickness(), reynolds, Hinge.TAPED);
+        CurveMaker maker = new CurveMaker(
+                measured(measured, reynolds), whole.beyond(known), deflection, chord, !whole.equals(known));
+        AngleGrid grid = maker.grid();
+        return maker.make(grid, hinge(grid.angles(), surface, reynolds));
+    }
+
+    private CleanCurve measured(double deflection, double reynolds) {
+        int i = 0;
+        while (i < deflections.length - 1 && deflections[i + 1] <= deflection) {
+            i++;
+        }
+        CleanCurve below = sets.get(i).at(reynolds);
+        if (deflections[i] == deflection || i == deflections.length - 1) {
+            return below;
+        }
+        double weight = (deflection - deflections[i]) / (deflections[i + 1] - deflections[i]);
+        return below.blend(sets.get(i + 1).at(reynolds), weight);
+    }
+
+    private double[] hinge(double[] angles, SurfaceState surface, double reynolds) {
+        double[] hinge = new double[angles.length];
+        if (surface.chordFraction() <= 0) {
+            return hinge;
+        }
+        HingeMoment moment = HingeMoment.of(surface.chordFraction(), airfoil.thickness(), surface.hinge());
+        double zeroLift = measured(0, reynolds).lift().zeroLiftAngle();
+        for (int i = 0; i < hinge.length; i++) {
+            hinge[i] = moment.at(angles[i] - zeroLift, surface.deflection());
+        }
+        return hinge;
+    }
+}

@@ -1,0 +1,138 @@
+package throwline.section;
+
+/**
+ * Makes a section curve from an airfoil's clean curve and the effect of a deflected surface: one translation of the clean
+ * curve in angle and lift, drag read at shifted lift, the plate past the stalls.
+ */
+final class CurveMaker {
+
+    private static final double DEGREE = Math.toRadians(1);
+
+    /** The measured curve goes over into the plate within this angle, rad. */
+    private static final double TO_PLATE = 14 * DEGREE;
+
+    /** The centre of pressure goes over to the plate's within this angle past the stall, rad. */
+    private static final double CENTRE_MOVES = 3 * DEGREE;
+
+    /** Low-drag range moves by this share of the lift shift (E214C polars, computed), at and below this lift. */
+    private static final double BUCKET_SHARE = 0.85;
+
+    private static final double BUCKET_LIFT = 0.2;
+
+    /** Friction of a plate along the flow. */
+    private static final double PLATE_FRICTION = 0.02;
+
+    private static final double STEEPEST_PLATE = 30 * DEGREE;
+
+    private final CleanCurve clean;
+    private final LiftStation lift;
+    private final FlapEffect effect;
+    private final double slant;
+    private final boolean byMethod;
+
+    /**
+     * Sets up for one curve.
+     *
+     * @param clean the measured curve
+     * @param effect what the surface adds
+     * @param deflection rad
+     * @param chordFraction of the surface; 0 for none
+     * @param byMethod true where the effect is not nothing
+     */
+    CurveMaker(CleanCurve clean, FlapEffect effect, double deflection, double chordFraction, boolean byMethod) {
+        this.clean = clean;
+        this.lift = clean.lift();
+        this.effect = effect;
+        this.slant = slant(deflection, chordFraction);
+        this.byMethod = byMethod;
+    }
+
+    /** Angle of the line from the nose to the deflected trailing edge, rad. */
+    private static double slant(double deflection, double chordFraction) {
+        double angle = Math.atan2(
+                chordFraction * Math.sin(deflection), 1 - chordFraction + chordFraction * Math.cos(deflection));
+        return Math.max(-STEEPEST_PLATE, Math.min(STEEPEST_PLATE, angle));
+    }
+
+    /** The curve; hinge moments as given, one for every angle of {@link #grid}. */
+    TabulatedCurve make(AngleGrid grid, double[] hinge) {
+        double[] angles = grid.angles();
+        int n = angles.length;
+        TabulatedCurve.Values values = new TabulatedCurve.Values(new double[n], new double[n], new double[n], hinge);
+        for (int i = 0; i < n; i++) {
+            int node = Math.max(0, Math.min(NodeLayout.COUNT - 1, i - AngleGrid.OUTER));
+            fill(values, i, node, angles[i], past(angles[i], angles));
+        }
+        return new TabulatedCurve(grid, values, lift.slope(), bases(angles));
+    }
+
+    /** The angles of this curve: those of the clean one, moved. */
+    AngleGrid grid() {
+        double shift = effect.zeroLift() - effect.maxLift() / lift.slope();
+        double[] alpha = lift.alpha().clone();
+        for (int i = 0; i < alpha.length; i++) {
+            alpha[i] -= shift;
+        }
+        return AngleGrid.around(alpha);
+    }
+
+    private static double past(double alpha, double[] angles) {
+        return Math.max(0, Math.max(alpha - angles[AngleGrid.STALL], angles[AngleGrid.LOWER_STALL] - alpha));
+    }
+
+    private void fill(TabulatedCurve.Values values, int i, int node, double alpha, double past) {
+        double attachedLift = lift.lift()[node] + effect.maxLift();
+        double attachedDrag = attachedDrag(node, attachedLift);
+        double attachedMoment = lift.moment()[node] + effect.moment();
+        if (past == 0) {
+            values.lift()[i] = attachedLift;
+            values.drag()[i] = attachedDrag + effect.drag();
+            values.moment()[i] = attachedMoment;
+            return;
+        }
+        double inclined = alpha + slant;
+        double plate = Ramp.smooth((past - lift.reach().past()) / TO_PLATE);
+        double normal = FlatPlate.normal(inclined);
+        double surfaceDrag = effect.drag() * (1 - plate * Ramp.smooth(Math.abs(inclined) / STEEPEST_PLATE - 1));
+        double cl = (1 - plate) * attachedLift + plate * normal * Math.cos(inclined);
+        double plateDrag = normal * Math.sin(inclined) + PLATE_FRICTION * Math.cos(inclined) * Math.cos(inclined);
+        double cd = (1 - plate) * attachedDrag + plate * plateDrag + surfaceDrag;
+        double force = cl * Math.cos(inclined) + cd * Math.sin(inclined);
+        double moved = Ramp.smooth((past - lift.reach().momentPast()) / CENTRE_MOVES);
+        values.lift()[i] = cl;
+        values.drag()[i] = cd;
+        values.moment()[i] = (1 - moved) * attachedMoment + moved * FlatPlate.moment(inclined, force);
+    }
+
+    /** Clean drag at lift shifted with the low-drag range; near and past the stalls that of the same node. */
+    private double attachedDrag(int node, double liftHere) {
+        double alpha = lift.alpha()[node];
+        double top = lift.maxLift() + effect.maxLift();
+        double fade = Math.max(0, Math.min(1, (liftHere - BUCKET_LIFT) / Math.max(0.3, top - BUCKET_LIFT)));
+        double bucket = BUCKET_SHARE * effect.zeroLift() * lift.slope();
+        double shift = bucket + fade * (effect.maxLift() - bucket);
+        double readAt = Math.max(lift.minLift(), Math.min(lift.maxLift(), liftHere - shift));
+        double byLift = DragStation.logDrag(clean.drag().byLift(), readAt);
+        double byNode = clean.drag().byNode()[node];
+        double aboveLower = alpha - lift.lowerStallAngle();
+        double lower = near(aboveLower) * Math.max(0, byNode - byLift);
+        return Math.exp(byLift + near(lift.stallAngle() - alpha) * (byNode - byLift) + lower);
+    }
+
+    /** 1 within one degree of a stall and past it, 0 beyond four. */
+    private static double near(double before) {
+        return Ramp.smooth((4 * DEGREE - before) / (3 * DEGREE));
+    }
+
+    private BasisMap bases(double[] angles) {
+        MeasuredReach reach = lift.reach();
+        double half = reach.past() + TO_PLATE / 2;
+        Basis attached = byMethod ? clean.basis().weaker(Basis.METHOD) : clean.basis();
+        return new BasisMap(
+                attached,
+                angles[AngleGrid.LOWER_STALL] - half,
+                angles[AngleGrid.LOWER_STALL] + reach.low(),
+                angles[AngleGrid.STALL] - reach.before() + (reach.before() > 0 ? 0 : reach.past()),
+                angles[AngleGrid.STALL] + half);
+    }
+}

@@ -1,0 +1,23 @@
+package throwline.section;
+
+/**
+ * What a deflected surface does to a section, to be added to its curve.
+ *
+ * @param zeroLift shift of the zero-lift angle, turned positive for a surface down, rad
+ * @param maxLift rise of maximum lift and of the lower stall's lift
+ * @param drag drag of the separated flow on the surface
+ * @param moment quarter-chord moment coefficient
+ */
+record FlapEffect(double zeroLift, double maxLift, double drag, double moment) {
+
+    static final FlapEffect NONE = new FlapEffect(0, 0, 0, 0);
+
+    /** This effect beyond that of another deflection, drag not below zero. */
+    FlapEffect beyond(FlapEffect measured) {
+        return new FlapEffect(
+                zeroLift - measured.zeroLift,
+                maxLift - measured.maxLift,
+                Math.max(0, drag - measured.drag),
+                moment - measured.moment);
+    }
+}

@@ -1,0 +1,127 @@
+package throwline.section;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The handbook curves of a plain flap from the resource files {@code section/flap-*.csv}, which name their source.
+ * Immutable.
+ */
+final class FlapTables {
+
+    /** Up to this deflection lift is in proportion to it: 12 degrees down, 15 up (the flap then lies in thinner air). */
+    private static final double LINEAR_DOWN = Math.toRadians(12);
+
+    private static final double LINEAR_UP = Math.toRadians(15);
+
+    private final double[] chords;
+    private final MonotoneCubic[] down;
+    private final MonotoneCubic[] up;
+    private final double steepest;
+    private final MonotoneCubic thickness;
+    private final MonotoneCubic chord;
+
+    private FlapTables(List<String[]> lift, List<String[]> maxLift) {
+        String[] head = lift.get(0);
+        chords = Arrays.stream(head).skip(1).mapToDouble(Double::parseDouble).toArray();
+        double[] deflections = lift.stream()
+                .skip(1)
+                .mapToDouble(row -> Math.toRadians(Double.parseDouble(row[0])))
+                .toArray();
+        steepest = deflections[deflections.length - 1];
+        down = new MonotoneCubic[chords.length];
+        up = new MonotoneCubic[chords.length];
+        for (int i = 0; i < chords.length; i++) {
+            int column = i + 1;
+            double[] factors = lift.stream()
+                    .skip(1)
+                    .mapToDouble(row -> Double.parseDouble(row[column]))
+                    .toArray();
+            down[i] = effective(deflections, factors, LINEAR_DOWN);
+            up[i] = effective(deflections, factors, LINEAR_UP);
+        }
+        thickness = curve(maxLift, "B");
+        chord = curve(maxLift, "k1");
+    }
+
+    static FlapTables load() {
+        return new FlapTables(rows("flap-lift-factor.csv"), rows("flap-max-lift.csv"));
+    }
+
+    private static List<String[]> rows(String name) {
+        try (InputStream in = FlapTables.class.getResourceAsStream("/throwline/section/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("missing from the jar: " + name);
+            }
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .filter(line -> !line.startsWith("#") && !line.isBlank())
+                    .map(line -> line.split(",", -1))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static MonotoneCubic curve(List<String[]> rows, String kind) {
+        List<String[]> wanted = rows.stream().filter(row -> row[0].equals(kind)).toList();
+        return MonotoneCubic.through(
+                wanted.stream().mapToDouble(row -> Double.parseDouble(row[1])).toArray(),
+                wanted.stream().mapToDouble(row -> Double.parseDouble(row[2])).toArray());
+    }
+
+    /** Factor times deflection over deflection: it never falls, the factor does. */
+    private static MonotoneCubic effective(double[] deflections, double[] factors, double linear) {
+        int skipped = deflections[0] <= linear ? 1 : 0;
+        int n = deflections.length - skipped;
+        double[] x = new double[n + 3];
+        double[] y = new double[n + 3];
+        x[1] = linear / 2;
+        y[1] = linear / 2;
+        x[2] = linear;
+        y[2] = linear;
+        for (int i = 0; i < n; i++) {
+            x[i + 3] = deflections[i + skipped];
+            y[i + 3] = factors[i + skipped] * deflections[i + skipped];
+        }
+        return MonotoneCubic.through(x, y);
+    }
+
+    /**
+     * Deflection times the large-deflection factor K, rad, with the deflection's sign; level beyond 60 degrees.
+     *
+     * @param deflection rad
+     * @param chordFraction clamped to 0.10 to 0.50
+     */
+    double effectiveDeflection(double deflection, double chordFraction) {
+        double size = Math.min(Math.abs(deflection), steepest);
+        MonotoneCubic[] curves = deflection < 0 ? up : down;
+        double at = Math.max(chords[0], Math.min(chords[chords.length - 1], chordFraction));
+        int i = 0;
+        while (i < chords.length - 2 && chords[i + 1] < at) {
+            i++;
+        }
+        double share = (at - chords[i]) / (chords[i + 1] - chords[i]);
+        double value = curves[i].value(size) + share * (curves[i + 1].value(size) - curves[i].value(size));
+        return Math.copySign(value, deflection);
+    }
+
+    /**
+     * Maximum-lift increment at a high Reynolds number, with the deflection's sign.
+     *
+     * @param deflection rad; level beyond 60 degrees
+     * @param chordFraction level beyond 0.35
+     * @param thicknessRatio clamped to 0.08 to 0.18
+     */
+    double maxLiftRise(double deflection, double chordFraction, double thicknessRatio) {
+        double size = Math.min(Math.abs(deflection), steepest);
+        double rise = chord.value(chordFraction) * Math.sin(1.5 * size) * thickness.value(thicknessRatio);
+        return Math.copySign(rise, deflection);
+    }
+}
