@@ -1,0 +1,29 @@
+package throwline.report;
+
+/** A file to be written: its name and what is in it. */
+public final class ReportFile {
+
+    private final String name;
+    private final byte[] content;
+
+    /**
+     * A file.
+     *
+     * @param name without a folder
+     * @param content as it goes to the disk
+     */
+    public ReportFile(String name, byte[] content) {
+        this.name = name;
+        this.content = content.clone();
+    }
+
+    /** Its name, without a folder. */
+    public String name() {
+        return name;
+    }
+
+    /** What is in it. */
+    public byte[] content() {
+        return content.clone();
+    }
+}

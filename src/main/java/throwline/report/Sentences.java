@@ -1,0 +1,39 @@
+package throwline.report;
+
+import throwline.study.Headline;
+import throwline.units.Display;
+import throwline.units.Quantity;
+import throwline.units.QuantityPrinter;
+import throwline.words.Note;
+import throwline.words.Words;
+
+/** Puts notes into words, quantities in the units that the person reads. */
+public final class Sentences {
+
+    private final Words words;
+    private final QuantityPrinter printer;
+
+    /**
+     * Sentences from these words.
+     *
+     * @param words the file of words
+     * @param display in which units
+     */
+    public Sentences(Words words, Display display) {
+        this.words = words;
+        this.printer = new QuantityPrinter(display);
+    }
+
+    /** The sentence of a note. */
+    public String say(Note note) {
+        Object[] arguments = note.arguments().stream()
+                .map(argument -> argument instanceof Quantity quantity ? printer.print(quantity) : argument)
+                .toArray();
+        return words.say(note.code(), arguments);
+    }
+
+    /** Why there is no number. */
+    public String why(Headline.Unknown unknown) {
+        return words.say(unknown.why());
+    }
+}

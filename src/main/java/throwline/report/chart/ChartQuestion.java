@@ -1,0 +1,71 @@
+package throwline.report.chart;
+
+import java.util.List;
+import java.util.Optional;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.report.Headlines;
+import throwline.study.Comparison.PackResult;
+import throwline.study.Headline;
+import throwline.study.SetUpResult;
+import throwline.words.Words;
+
+/**
+ * What all charts of one pack are drawn from, and the lines that they share.
+ *
+ * @param model the aeroplane
+ * @param result all set-ups with one pack
+ * @param words the sentences
+ */
+record ChartQuestion(Model model, PackResult result, Words words) {
+
+    Pack pack() {
+        return result.pack();
+    }
+
+    List<SetUpResult> setUps() {
+        return result.setUps();
+    }
+
+    String name(int index) {
+        return setUps().get(index).setUp().name();
+    }
+
+    /** The lines below a title: what the chart holds for, then the model and the pack. */
+    List<String> holdsFor(String key, Object... arguments) {
+        return List.of(words.say(key, arguments), words.say("chart.of", model.name(), pack().name()));
+    }
+
+    /** The line at the foot of every chart. */
+    String proof() {
+        boolean assumed = setUps().stream()
+                .flatMap(setUp -> Headlines.all(setUp).stream())
+                .anyMatch(headline ->
+                        headline instanceof Headline.Known known && known.basis() == Headline.Basis.ASSUMED);
+        return words.say(assumed ? "chart.proof.assumed" : "chart.proof");
+    }
+
+    /** The steady descent at the speed to come in at, where the sweep reaches it. */
+    Optional<SetUpResult.SpeedPoint> comingIn(int index) {
+        SetUpResult setUp = setUps().get(index);
+        return Headlines.known(setUp.approachSpeed()).flatMap(speed -> at(setUp.sweep(), speed.value()));
+    }
+
+    private static Optional<SetUpResult.SpeedPoint> at(List<SetUpResult.SpeedPoint> sweep, double speed) {
+        for (int i = 1; i < sweep.size(); i++) {
+            SetUpResult.SpeedPoint a = sweep.get(i - 1);
+            SetUpResult.SpeedPoint b = sweep.get(i);
+            if (a.speed() <= speed && speed <= b.speed()) {
+                double t = (speed - a.speed()) / (b.speed() - a.speed());
+                return Optional.of(new SetUpResult.SpeedPoint(
+                        speed,
+                        a.descentAngle() + t * (b.descentAngle() - a.descentAngle()),
+                        a.sinkRate() + t * (b.sinkRate() - a.sinkRate()),
+                        a.lift() + t * (b.lift() - a.lift()),
+                        a.drag() + t * (b.drag() - a.drag()),
+                        a.elevator() + t * (b.elevator() - a.elevator())));
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,51 @@
+package throwline.report.chart;
+
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import throwline.report.ReportFile;
+import throwline.study.Comparison;
+import throwline.study.Comparison.PackResult;
+import throwline.words.Words;
+
+/** All charts of a comparison as files: each as SVG and as PNG. */
+public final class Charts {
+
+    private final Words words;
+
+    /** Charts with these words. */
+    public Charts(Words words) {
+        this.words = words;
+    }
+
+    /**
+     * The charts of one pack.
+     *
+     * @param comparison the result
+     * @param pack which pack
+     */
+    public List<ReportFile> draw(Comparison comparison, PackResult pack) {
+        return pictures(comparison, pack).stream()
+                .flatMap(picture -> files(picture.get()))
+                .toList();
+    }
+
+    /** The charts, each drawn when it is asked for. */
+    List<Supplier<Picture>> pictures(Comparison comparison, PackResult pack) {
+        ChartQuestion question = new ChartQuestion(comparison.model(), pack, words);
+        return List.of(
+                () -> new DescentChart(question).draw(),
+                () -> new SpeedsChart(question).draw(),
+                () -> new ElevatorChart(question).draw(),
+                () -> new SteepnessChart(question).draw(),
+                () -> new LoadChart(question).draw(),
+                () -> new DragLiftChart(question).draw());
+    }
+
+    private static Stream<ReportFile> files(Picture picture) {
+        Drawing drawing = new Drawing(picture);
+        return Stream.of(
+                new ReportFile(picture.name() + ".svg", drawing.svg()),
+                new ReportFile(picture.name() + ".png", drawing.png()));
+    }
+}

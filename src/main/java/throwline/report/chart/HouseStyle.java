@@ -1,0 +1,214 @@
+package throwline.report.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Paint;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.text.NumberFormat;
+import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+
+/**
+ * How every chart looks: one place for colours, lines, marks, letters and grounds.
+ *
+ * <p>The eight colours are those that Masataka Okabe and Kei Ito published for readers of any colour vision ("Color
+ * Universal Design", University of Tokyo and Jikei Medical School, 2008), black first, yellow last because it is weak
+ * on white. A set-up keeps its colour, line and mark in every chart; line and mark tell it apart in grey print.
+ */
+final class HouseStyle {
+
+    /** Width of a chart in points. */
+    static final int WIDTH = 960;
+
+    static final Color INK = new Color(0x222222);
+    static final Color QUIET_INK = new Color(0x5A5A5A);
+    static final Color GRID = new Color(0xE2E2E2);
+    static final Color GROUND = Color.WHITE;
+    static final Color HALO = new Color(255, 255, 255, 225);
+
+    static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 18);
+    static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    static final Font STRONG = new Font(Font.SANS_SERIF, Font.BOLD, 13);
+    static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 11);
+
+    static final Stroke THIN = new BasicStroke(1f);
+
+    private static final float LINE = 2f;
+    private static final int BAND_OPACITY = 38;
+    private static final double MARK = 4.5;
+
+    private static final List<Color> OKABE_ITO = List.of(
+            new Color(0x000000),
+            new Color(0x0072B2),
+            new Color(0xD55E00),
+            new Color(0x009E73),
+            new Color(0xCC79A7),
+            new Color(0xE69F00),
+            new Color(0x56B4E9),
+            new Color(0xF0E442));
+
+    /** Dash patterns in points; the first is a full line. */
+    private static final List<float[]> DASHES = List.of(
+            new float[] {},
+            new float[] {9, 4},
+            new float[] {12, 3, 2, 3},
+            new float[] {3, 3},
+            new float[] {16, 4},
+            new float[] {9, 3, 2, 3, 2, 3},
+            new float[] {5, 2},
+            new float[] {2, 4});
+
+    private HouseStyle() {}
+
+    /**
+     * The look of one set-up.
+     *
+     * @param color of line and mark
+     * @param line of curves
+     * @param mark around the origin
+     */
+    record Look(Color color, Stroke line, Shape mark) {
+        /** The colour of a band. */
+        Paint band() {
+            return new Color(color.getRed(), color.getGreen(), color.getBlue(), BAND_OPACITY);
+        }
+
+        /** A full line, for whiskers. */
+        Stroke whisker() {
+            return new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+        }
+    }
+
+    /**
+     * The look of the set-up at this place in the model's order. From the ninth on colours come again with other lines
+     * and marks.
+     */
+    static Look look(int index) {
+        int round = index / OKABE_ITO.size();
+        float[] dash = DASHES.get((index + 3 * round) % DASHES.size());
+        Stroke line = dash.length == 0
+                ? new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
+                : new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+        return new Look(OKABE_ITO.get(index % OKABE_ITO.size()), line, mark((index + round) % 8));
+    }
+
+    /** A chart around a plot: title, what it holds for, and what kind of number it shows. */
+    static JFreeChart chart(XYPlot plot, String title, List<String> holdsFor, String proof) {
+        JFreeChart chart = new JFreeChart(null, TEXT, plot, false);
+        chart.setBackgroundPaint(GROUND);
+        chart.setPadding(new RectangleInsets(12, 14, 10, 14));
+        chart.addSubtitle(line(title, TITLE, INK, RectangleEdge.TOP, 0));
+        holdsFor.forEach(line -> chart.addSubtitle(line(line, TEXT, QUIET_INK, RectangleEdge.TOP, 0)));
+        chart.addSubtitle(line(" ", SMALL, QUIET_INK, RectangleEdge.TOP, 0));
+        chart.addSubtitle(line(proof, SMALL, QUIET_INK, RectangleEdge.BOTTOM, 0));
+        return chart;
+    }
+
+    /** Ground, grid and frame of a plot. */
+    static void dress(XYPlot plot) {
+        plot.setBackgroundPaint(GROUND);
+        plot.setOutlineVisible(false);
+        plot.setDomainGridlinePaint(GRID);
+        plot.setRangeGridlinePaint(GRID);
+        plot.setDomainGridlineStroke(THIN);
+        plot.setRangeGridlineStroke(THIN);
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setDomainZeroBaselineVisible(false);
+        plot.setRangeZeroBaselineVisible(false);
+    }
+
+    /** An axis with its quantity and unit, marked in about so many steps of 1, 2 or 5. */
+    static NumberAxis axis(String label, double low, double high, int steps) {
+        NumberAxis axis = new NumberAxis(label.isEmpty() ? null : label);
+        axis.setLabelFont(TEXT);
+        axis.setLabelPaint(INK);
+        axis.setTickLabelFont(TEXT);
+        axis.setTickLabelPaint(INK);
+        axis.setAxisLinePaint(QUIET_INK);
+        axis.setTickMarkPaint(QUIET_INK);
+        axis.setRange(low, high);
+        double step = step((high - low) / steps);
+        int decimals = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+        axis.setTickUnit(new NumberTickUnit(step, numbers(decimals)));
+        return axis;
+    }
+
+    /** Numbers with so many decimals and a plain minus sign, whatever the machine's language. */
+    private static NumberFormat numbers(int decimals) {
+        NumberFormat format = NumberFormat.getNumberInstance(Locale.ROOT);
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        format.setGroupingUsed(false);
+        return format;
+    }
+
+    /** The nearest of 1, 2, 5, 10 and their tenfolds. */
+    private static double step(double wanted) {
+        double power = Math.pow(10, Math.floor(Math.log10(wanted)));
+        double nearest = power;
+        for (double step : new double[] {2, 5, 10}) {
+            if (Math.abs(step * power - wanted) < Math.abs(nearest - wanted)) {
+                nearest = step * power;
+            }
+        }
+        return nearest;
+    }
+
+    private static TextTitle line(String text, Font font, Color color, RectangleEdge edge, double below) {
+        TextTitle line = new TextTitle(text, font);
+        line.setPaint(color);
+        line.setPosition(edge);
+        line.setHorizontalAlignment(HorizontalAlignment.LEFT);
+        line.setTextAlignment(HorizontalAlignment.LEFT);
+        line.setMargin(2, 0, below, 0);
+        return line;
+    }
+
+    private static Shape mark(int index) {
+        double r = MARK;
+        return switch (index) {
+            case 0 -> new Ellipse2D.Double(-r, -r, 2 * r, 2 * r);
+            case 1 -> new Rectangle2D.Double(-r, -r, 2 * r, 2 * r);
+            case 2 -> polygon(0, -1.2 * r, 1.2 * r, r, -1.2 * r, r);
+            case 3 -> polygon(0, -1.4 * r, 1.4 * r, 0, 0, 1.4 * r, -1.4 * r, 0);
+            case 4 -> polygon(0, 1.2 * r, 1.2 * r, -r, -1.2 * r, -r);
+            case 5 -> star(r, 0.45 * r, 0);
+            case 6 -> star(1.3 * r, 0.45 * r, Math.PI / 4);
+            default -> new Rectangle2D.Double(-0.5 * r, -1.4 * r, r, 2.8 * r);
+        };
+    }
+
+    private static Shape polygon(double... xy) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(xy[0], xy[1]);
+        for (int i = 2; i < xy.length; i += 2) {
+            path.lineTo(xy[i], xy[i + 1]);
+        }
+        path.closePath();
+        return path;
+    }
+
+    /** A star of four points. */
+    private static Shape star(double outer, double inner, double turn) {
+        double[] xy = new double[16];
+        for (int i = 0; i < 8; i++) {
+            double radius = 1.3 * (i % 2 == 0 ? outer : inner);
+            xy[2 * i] = radius * Math.sin(turn + i * Math.PI / 4);
+            xy[2 * i + 1] = -radius * Math.cos(turn + i * Math.PI / 4);
+        }
+        return polygon(xy);
+    }
+}

@@ -1,0 +1,153 @@
+package throwline.report.chart;
+
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jfree.chart.annotations.AbstractXYAnnotation;
+import org.jfree.chart.axis.AxisLocation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+
+/** Marks with whiskers along one axis, a row a set-up, its name on the left and each number at its mark. */
+final class Rows extends AbstractXYAnnotation {
+
+    /** Height of one row in points. */
+    static final int HEIGHT = 46;
+
+    private static final long serialVersionUID = 1;
+    /** Height of a heading in rows. */
+    private static final double HEADING = 0.5;
+
+    private static final int NAMES = 168;
+    private static final int RIGHT = 40;
+    private static final double WHISKER_END = 4;
+    private static final double LABEL_ABOVE = 15;
+    private static final double GAP = 16;
+
+    private final transient List<Row> rows;
+    private final String heading;
+
+    private Rows(List<Row> rows, String heading) {
+        this.rows = List.copyOf(rows);
+        this.heading = heading;
+    }
+
+    /**
+     * One set-up.
+     *
+     * @param name what stands on the left
+     * @param look its colour, line and mark
+     * @param marks its numbers; rising
+     * @param remark said instead where there is no number; else empty
+     */
+    record Row(String name, HouseStyle.Look look, List<Mark> marks, String remark) {
+        Row {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /**
+     * One number.
+     *
+     * @param value place of the mark
+     * @param low end of the whisker
+     * @param high other end
+     * @param filled false for a hollow mark
+     * @param label what stands above
+     */
+    record Mark(double value, double low, double high, boolean filled, String label) {}
+
+    /** A plot of rows over this axis. */
+    static XYPlot plot(NumberAxis axis, List<Row> rows) {
+        return plot(axis, rows, "");
+    }
+
+    /** A plot of rows over this axis with a heading above them. */
+    static XYPlot plot(NumberAxis axis, List<Row> rows, String heading) {
+        XYPlot plot = new XYPlot();
+        HouseStyle.dress(plot);
+        plot.setDomainAxis(axis);
+        NumberAxis down = HouseStyle.axis("", heading.isEmpty() ? 0 : -HEADING, rows.size(), 1);
+        down.setInverted(true);
+        down.setVisible(false);
+        plot.setRangeAxis(down);
+        plot.setRangeGridlinesVisible(false);
+        plot.setDomainAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+        plot.setRenderer(new XYLineAndShapeRenderer());
+        plot.addAnnotation(new Rows(rows, heading), false);
+        return plot;
+    }
+
+    /** Room on the left for names and on the right for labels that reach out. */
+    static RectangleInsets room() {
+        return new RectangleInsets(4, NAMES, 4, RIGHT);
+    }
+
+    @Override
+    public void draw(
+            Graphics2D g2,
+            XYPlot plot,
+            Rectangle2D area,
+            ValueAxis across,
+            ValueAxis down,
+            int rendererIndex,
+            PlotRenderingInfo info) {
+        Shape clip = g2.getClip();
+        g2.setClip(null);
+        Ink ink = new Ink(g2);
+        ink.text(heading, HouseStyle.STRONG, HouseStyle.INK, area.getMinX(), area.getMinY() + 10, Ink.Side.RIGHT);
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            double y = down.valueToJava2D(i + 0.62, area, RectangleEdge.LEFT);
+            g2.setStroke(HouseStyle.THIN);
+            g2.setPaint(HouseStyle.GRID);
+            g2.draw(new Line2D.Double(area.getMinX(), y, area.getMaxX(), y));
+            name(ink, row, area.getMinX() - 12, y);
+            if (row.marks().isEmpty()) {
+                ink.textOnGround(
+                        row.remark(), HouseStyle.TEXT, HouseStyle.QUIET_INK, area.getMinX() + 8, y, Ink.Side.RIGHT);
+            }
+            double free = area.getMinX() - NAMES;
+            for (Mark mark : row.marks()) {
+                free = mark(g2, ink, row, mark, area, across, y, free);
+            }
+        }
+        g2.setClip(clip);
+    }
+
+    private static void name(Ink ink, Row row, double x, double y) {
+        List<String> lines = ink.wrapped(row.name(), HouseStyle.STRONG, NAMES - 24, 2);
+        double step = ink.height(HouseStyle.STRONG);
+        for (int i = 0; i < lines.size(); i++) {
+            double at = y + (i - (lines.size() - 1) / 2.0) * step;
+            ink.text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, x, at, Ink.Side.LEFT);
+        }
+    }
+
+    /** Draws one mark; its label is moved to the right where the one before it stands in the way. */
+    private static double mark(
+            Graphics2D g2, Ink ink, Row row, Mark mark, Rectangle2D area, ValueAxis across, double y, double free) {
+        double x = across.valueToJava2D(mark.value(), area, RectangleEdge.BOTTOM);
+        double low = across.valueToJava2D(mark.low(), area, RectangleEdge.BOTTOM);
+        double high = across.valueToJava2D(mark.high(), area, RectangleEdge.BOTTOM);
+        g2.setPaint(row.look().band());
+        g2.fill(new Rectangle2D.Double(low, y - WHISKER_END, high - low, 2 * WHISKER_END));
+        g2.setPaint(row.look().color());
+        g2.setStroke(row.look().whisker());
+        g2.draw(new Line2D.Double(low, y, high, y));
+        g2.draw(new Line2D.Double(low, y - WHISKER_END, low, y + WHISKER_END));
+        g2.draw(new Line2D.Double(high, y - WHISKER_END, high, y + WHISKER_END));
+        ink.mark(row.look(), x, y, mark.filled());
+        double width = ink.width(mark.label(), HouseStyle.TEXT);
+        double left = Math.max(free, x - width / 2);
+        ink.text(mark.label(), HouseStyle.TEXT, HouseStyle.INK, left, y - LABEL_ABOVE, Ink.Side.RIGHT);
+        return left + width + GAP;
+    }
+}

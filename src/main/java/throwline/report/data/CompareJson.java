@@ -1,0 +1,142 @@
+package throwline.report.data;
+
+import java.util.List;
+import throwline.model.Assumption;
+import throwline.report.CompareAnswer;
+import throwline.report.Sentences;
+import throwline.study.Comparison.PackResult;
+import throwline.study.Headline;
+import throwline.study.SetUpResult;
+import throwline.study.SetUpResult.FirstStall;
+import throwline.study.SetUpResult.RollRate;
+import throwline.words.Note;
+
+/** Comparisons as JSON, format {@code compare/1}: SI units, angles in degrees. */
+public final class CompareJson {
+
+    /** Numbers that the format has and that no study works out. */
+    private static final Headline NOT_WORKED_OUT = new Headline.Unknown("row.not-worked-out");
+
+    private final Sentences sentences;
+
+    /** A writer with these words. */
+    public CompareJson(Sentences sentences) {
+        this.sentences = sentences;
+    }
+
+    /** One model: an object; several: an array of such objects. */
+    public String write(List<CompareAnswer> answers) {
+        JsonWriter json = new JsonWriter();
+        if (answers.size() == 1) {
+            answer(json, answers.get(0));
+        } else {
+            json.array();
+            answers.forEach(answer -> answer(json, answer));
+            json.end();
+        }
+        return json.toString();
+    }
+
+    private void answer(JsonWriter json, CompareAnswer answer) {
+        json.object();
+        json.key("format").value("compare/1");
+        json.key("model").value(answer.comparison().model().name());
+        json.key("packs").array();
+        answer.comparison().packs().forEach(pack -> pack(json, pack));
+        json.end();
+        json.key("assumed").array();
+        for (Assumption assumption : answer.assumed()) {
+            json.shortObject();
+            json.key("path").value(assumption.path());
+            json.key("value").value(assumption.value());
+            json.end();
+        }
+        json.end();
+        json.key("warnings");
+        notes(json, answer.comparison().warnings());
+        json.end();
+    }
+
+    private void pack(JsonWriter json, PackResult result) {
+        json.object();
+        json.key("name").value(result.pack().name());
+        json.key("weight").value(result.pack().mass());
+        json.key("balance").value(result.pack().balance());
+        json.key("setups").array();
+        result.setUps().forEach(setUp -> setUp(json, setUp));
+        json.end();
+        json.end();
+    }
+
+    private void setUp(JsonWriter json, SetUpResult result) {
+        json.object();
+        json.key("name").value(result.setUp().name());
+        plain(json, "stallSpeed", result.stallSpeed());
+        plain(json, "approachSpeed", result.approachSpeed());
+        angle(json, "descentAngle", result.descentAngle());
+        plain(json, "sinkRate", result.sinkRate());
+        plain(json, "bestGlideRatio", result.bestGlideRatio());
+        plain(json, "noseDownSpeed", result.noseDownSpeed());
+        angle(json, "elevator", result.elevator());
+        angle(json, "elevatorChange", result.elevatorChange());
+        json.key("rollRate").object();
+        for (RollRate roll : result.rollRates()) {
+            angle(json, roll.stick(), roll.rate());
+        }
+        json.end();
+        for (String later : List.of("flareHeight", "float", "flapSpeedLimit", "gustLimit")) {
+            plain(json, later, NOT_WORKED_OUT);
+        }
+        json.key("firstStall");
+        firstStall(json, result.firstStall());
+        json.key("notes");
+        notes(json, result.notes());
+        json.end();
+    }
+
+    private static void firstStall(JsonWriter json, FirstStall stall) {
+        json.shortObject();
+        json.key("side").value(Codes.of(stall.side()));
+        json.key("spanFraction").value(stall.spanFraction());
+        json.key("surface");
+        if (stall.surface().isEmpty()) {
+            json.nothing();
+        } else {
+            json.value(stall.surface());
+        }
+        json.end();
+    }
+
+    private void notes(JsonWriter json, List<Note> notes) {
+        json.array();
+        for (Note note : notes) {
+            json.shortObject();
+            json.key("code").value(note.code());
+            json.key("text").value(sentences.say(note));
+            json.end();
+        }
+        json.end();
+    }
+
+    private void plain(JsonWriter json, String key, Headline headline) {
+        headline(json, key, headline, 1);
+    }
+
+    private void angle(JsonWriter json, String key, Headline headline) {
+        headline(json, key, headline, Math.toDegrees(1));
+    }
+
+    private void headline(JsonWriter json, String key, Headline headline, double unit) {
+        json.key(key).shortObject();
+        if (headline instanceof Headline.Known known) {
+            json.key("value").value(known.value() * unit);
+            json.key("low").value(known.low() * unit);
+            json.key("high").value(known.high() * unit);
+            json.key("basis").value(Codes.of(known.basis()));
+        } else if (headline instanceof Headline.Unknown unknown) {
+            json.key("value").nothing();
+            json.key("why").value(sentences.why(unknown));
+        }
+        json.end();
+    }
+}

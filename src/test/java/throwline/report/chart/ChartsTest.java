@@ -1,0 +1,107 @@
+package throwline.report.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+import throwline.report.CompareAnswer;
+import throwline.report.Fixture;
+import throwline.report.ReportFile;
+import throwline.study.Comparison.PackResult;
+import throwline.words.Words;
+
+/** Pictures of fixed results: what is in them, and that no text covers another or leaves the page. */
+class ChartsTest {
+
+    private static final List<String> NAMES =
+            List.of("descent", "speeds", "elevator", "steepness", "load", "drag-lift");
+
+    static List<CompareAnswer> answers() {
+        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound());
+    }
+
+    @ParameterizedTest
+    @MethodSource("answers")
+    void an_svg_stands_alone_with_text_as_text_and_names_every_set_up(CompareAnswer answer) {
+        for (ReportFile file : svgs(answer)) {
+            String svg = new String(file.content(), StandardCharsets.UTF_8);
+            assertThat(svg).as(file.name()).doesNotContain("<!DOCTYPE").doesNotContain("<image");
+            assertThat(svg.replace("http://www.w3.org/2000/svg", "").replace("http://www.w3.org/1999/xlink", ""))
+                    .as("nothing to be fetched")
+                    .doesNotContain("http");
+            Element root = PictureText.parse(file.content()).getDocumentElement();
+            assertThat(root.getElementsByTagNameNS("*", "title").getLength()).isEqualTo(1);
+            String said = PictureText.of(file.content()).stream()
+                    .map(PictureText::text)
+                    .collect(Collectors.joining(" "));
+            boolean drawn =
+                    !answer.equals(Fixture.nothingFound()) || !file.name().matches("(steep|drag).*");
+            answer.comparison().model().setUps().stream()
+                    .filter(setUp -> drawn)
+                    .forEach(setUp -> assertThat(said).as(file.name()).contains(setUp.name()));
+            assertThat(said).contains(answer.comparison().model().name()).contains("An estimate for planning");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("answers")
+    void no_text_covers_another_or_leaves_the_page(CompareAnswer answer) {
+        for (ReportFile file : svgs(answer)) {
+            Element root = PictureText.parse(file.content()).getDocumentElement();
+            Rectangle2D page = new Rectangle2D.Double(
+                    0,
+                    0,
+                    Double.parseDouble(root.getAttribute("width")),
+                    Double.parseDouble(root.getAttribute("height")));
+            List<PictureText> texts = PictureText.of(file.content());
+            for (int i = 0; i < texts.size(); i++) {
+                assertThat(page.contains(texts.get(i).room()))
+                        .as(file.name() + " cuts " + texts.get(i))
+                        .isTrue();
+                for (int j = 0; j < i; j++) {
+                    assertThat(texts.get(i).room().intersects(texts.get(j).room()))
+                            .as(file.name() + ": " + texts.get(i) + " covers " + texts.get(j))
+                            .isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void every_chart_is_given_as_svg_and_as_png_of_twice_the_points() throws IOException {
+        CompareAnswer answer = Fixture.orchard();
+        List<ReportFile> files = new Charts(Words.load())
+                .draw(answer.comparison(), answer.comparison().packs().get(0));
+        assertThat(files.stream().map(ReportFile::name))
+                .containsExactlyElementsOf(NAMES.stream()
+                        .flatMap(name -> List.of(name + ".svg", name + ".png").stream())
+                        .toList());
+        for (int i = 0; i < files.size(); i += 2) {
+            Element root = PictureText.parse(files.get(i).content()).getDocumentElement();
+            BufferedImage image =
+                    ImageIO.read(new ByteArrayInputStream(files.get(i + 1).content()));
+            assertThat(image.getWidth()).isEqualTo(2 * Integer.parseInt(root.getAttribute("width")));
+            assertThat(image.getHeight()).isEqualTo(2 * Integer.parseInt(root.getAttribute("height")));
+        }
+    }
+
+    private static List<ReportFile> svgs(CompareAnswer answer) {
+        PackResult pack = answer.comparison().packs().get(0);
+        return new Charts(Words.load())
+                .pictures(answer.comparison(), pack).stream()
+                        .map(Supplier::get)
+                        .map(picture -> new ReportFile(picture.name() + ".svg", new Drawing(picture).svg()))
+                        .toList();
+    }
+}

@@ -1,0 +1,67 @@
+package throwline.report.data;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import throwline.section.Basis;
+import throwline.study.SectionSweep;
+import throwline.study.WingSweep;
+
+/** The keys and their order are a contract with scripts. Numbers are invented. */
+class SweepJsonTest {
+
+    @Test
+    void wing() {
+        WingSweep.Strip strip = new WingSweep.Strip(-0.5, 0.25, 0.2, 0.9, 1.2, Math.toRadians(5), Math.toRadians(-6));
+        WingSweep.Point point = new WingSweep.Point(
+                Math.toRadians(4), 0.8, 0.05, 0.03, 0.02, 0.001, -0.002, -0.1, false, 12, List.of(strip, strip));
+        WingSweep sweep = new WingSweep("clean", 0.4, 1.8, 0.23, 12, List.of(point), List.of());
+        Parsed json = Parsed.of(new WingJson().write(sweep));
+        assertThat(json.keys()).containsExactly("format", "area", "span", "meanChord", "points");
+        assertThat(json.at("format").text()).isEqualTo("wing/1");
+        Parsed written = json.at("points").at(0);
+        assertThat(written.keys())
+                .containsExactly(
+                        "incidence",
+                        "lift",
+                        "drag",
+                        "inducedDrag",
+                        "profileDrag",
+                        "rolling",
+                        "yawing",
+                        "pitching",
+                        "converged",
+                        "iterations",
+                        "strips");
+        assertThat(written.at("incidence").number()).isEqualTo(4);
+        assertThat(written.at("converged").value()).isEqualTo(false);
+        assertThat(written.at("strips").at(1).keys())
+                .containsExactly("at", "width", "chord", "lift", "limit", "localIncidence", "deflection");
+        assertThat(written.at("strips").at(1).at("deflection").number()).isEqualTo(-6);
+    }
+
+    @Test
+    void section() {
+        SectionSweep sweep = new SectionSweep(
+                "clark-y",
+                150_000,
+                Math.toRadians(-6),
+                0.25,
+                1.3,
+                -0.8,
+                Math.toRadians(11.5),
+                List.of(new SectionSweep.Point(Math.toRadians(-90), -0.1, 1.9, 0.2, 0.3, Basis.PLATE)));
+        Parsed json = Parsed.of(new SectionJson().write(sweep));
+        assertThat(json.keys())
+                .containsExactly(
+                        "format", "airfoil", "re", "flap", "flapChord", "maxLift", "minLift", "stallAngle", "points");
+        assertThat(json.at("format").text()).isEqualTo("section/1");
+        assertThat(json.at("re").number()).isEqualTo(150_000);
+        assertThat(json.at("flap").number()).isEqualTo(-6);
+        Parsed point = json.at("points").at(0);
+        assertThat(point.keys()).containsExactly("angle", "lift", "drag", "moment", "hinge", "basis");
+        assertThat(point.at("angle").number()).isEqualTo(-90);
+        assertThat(point.at("basis").text()).isEqualTo("plate");
+    }
+}
