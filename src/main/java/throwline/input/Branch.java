@@ -15,23 +15,25 @@ final class Branch {
 
     private final String name;
     private final String path;
+    private final Place keyPlace;
     private final Place place;
     private final Optional<Object> value;
     private final Map<String, Branch> children = new LinkedHashMap<>();
 
-    private Branch(String name, String path, Place place, Optional<Object> value) {
+    private Branch(String name, String path, Place keyPlace, Place place, Optional<Object> value) {
         this.name = name;
         this.path = path;
+        this.keyPlace = keyPlace;
         this.place = place;
         this.value = value;
     }
 
     static Branch empty(String name, String path, Place place) {
-        return new Branch(name, path, place, Optional.empty());
+        return new Branch(name, path, place, place, Optional.empty());
     }
 
-    static Branch of(String name, String path, Place place, Object value) {
-        return new Branch(name, path, place, Optional.of(value));
+    static Branch of(String name, String path, Place keyPlace, Place place, Object value) {
+        return new Branch(name, path, keyPlace, place, Optional.of(value));
     }
 
     void add(Branch child) {
@@ -48,8 +50,14 @@ final class Branch {
         return path;
     }
 
+    /** Where its value stands; of a group, where its key stands. */
     Place place() {
         return place;
+    }
+
+    /** Where its key stands. */
+    Place keyPlace() {
+        return keyPlace;
     }
 
     boolean isAbsent() {

@@ -1,10 +1,13 @@
 package throwline.input;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import throwline.model.Assumption;
 import throwline.words.Note;
@@ -77,89 +80,83 @@ final class KeyCheck {
     }
 
     private Branch filled(Key key, Branch branch, List<Located.Entry> entries) {
-        Map<String, Located.Entry> first = new LinkedHashMap<>();
-        for (Located.Entry entry : entries) {
-            Located.Entry earlier =
-                    first.putIfAbsent(NearestName.key(entry.key().text()), entry);
+        Set<String> given = new HashSet<>();
+        Map<String, Located.Scalar> first = new HashMap<>();
+        for (int i = 0; i < entries.size() && !problems.isFull(); i++) {
+            Located.Entry entry = entries.get(i);
+            Located.Scalar written = entry.key();
+            Located.Scalar earlier = first.putIfAbsent(NearestName.key(written.text()), written);
             if (earlier != null) {
+                String line = String.valueOf(earlier.place().line());
                 problems.add(
-                        entry.key().place(),
-                        path(branch, entry.key().text()),
-                        Note.of(
-                                "input.twice",
-                                earlier.key().text(),
-                                String.valueOf(earlier.key().place().line())));
-                continue;
-            }
-            if (problems.isFull()) {
-                return branch;
-            }
-            Optional<Key> child = key.child(entry.key().text()).or(key::anyChild);
-            if (child.isEmpty()) {
-                unknown(key, branch, entry);
+                        written.place(),
+                        path(branch, UnknownKey.shown(written.text())),
+                        Note.of("input.twice", UnknownKey.shown(earlier.text()), line));
+            } else if (i + 1 < entries.size() && decimalComma(entry, entries.get(i + 1), branch)) {
+                given.add(NearestName.key(written.text()));
+                i++;
             } else {
-                entry(child.get(), branch, entry);
+                given.add(NearestName.key(entry(key, branch, entry)));
             }
         }
         for (Key child : key.fixedChildren()) {
-            if (!first.containsKey(NearestName.key(child.name()))) {
-                missing(child, branch, first);
+            if (!given.contains(NearestName.key(child.name()))) {
+                missing(child, branch, given);
             }
         }
         return branch;
     }
 
-    private void entry(Key key, Branch branch, Located.Entry entry) {
-        String name = entry.key().text();
+    /** A comma for a point cuts a value in two, for between braces it begins a new key. */
+    private boolean decimalComma(Located.Entry entry, Located.Entry next, Branch branch) {
+        boolean cut = entry.value() instanceof Located.Scalar value
+                && value.plain()
+                && value.text().matches("[+-]?[0-9]+")
+                && next.value() instanceof Located.Scalar rest
+                && rest.isEmpty()
+                && next.key().plain()
+                && next.key().text().matches("[0-9].*");
+        if (cut) {
+            String whole = ((Located.Scalar) entry.value()).text();
+            String part = UnknownKey.shown(next.key().text());
+            problems.add(
+                    entry.value().place(),
+                    path(branch, entry.key().text()),
+                    Note.of("input.quantity.comma", whole + "," + part, whole + "." + part));
+        }
+        return cut;
+    }
+
+    /** Takes one entry; the name of the key that it was meant for. */
+    private String entry(Key group, Branch branch, Located.Entry entry) {
+        String written = entry.key().text().strip();
+        Optional<Key> child = group.child(written).or(group::anyChild);
+        if (child.isEmpty()) {
+            UnknownKey unknown = UnknownKey.explain(written, group, table);
+            problems.add(entry.key().place(), path(branch, UnknownKey.shown(written)), unknown.note());
+            return unknown.meant().orElse(written);
+        }
+        Key key = child.get();
         boolean own = key.name().equals(Key.ANY_NAME);
-        String path = path(branch, own ? name.strip() : key.name());
-        if (own && ValueReader.name(name, key.example()) instanceof ValueReader.Wrong wrong) {
-            problems.add(entry.key().place(), path(branch, ""), wrong.note());
-            return;
-        }
-        if (!key.used() && key.children().isEmpty()) {
-            notUsedYet.add(path);
-        }
-        branch.add(value(
-                key,
-                entry.value(),
-                own ? name.strip() : key.name(),
-                path,
-                entry.key().place()));
-    }
-
-    private void unknown(Key key, Branch branch, Located.Entry entry) {
-        String written = entry.key().text();
-        List<String> known = key.children().stream().map(Key::name).toList();
-        String allowed = known.stream().collect(Collectors.joining(", "));
-        Optional<String> near = NearestName.of(written, known);
-        int colon = written.indexOf(':');
-        Note note;
-        if (colon > 0 && key.child(written.substring(0, colon)).isPresent()) {
-            note = Note.of("input.unknown.blank", shown(written), written.replaceFirst(":", ": "));
-        } else if (near.isPresent()) {
-            note = Note.of("input.unknown.near", shown(written), near.get(), allowed);
+        String name = own ? written : key.name();
+        String path = path(branch, name);
+        if (own && ValueReader.name(written, "small") instanceof ValueReader.Wrong wrong) {
+            problems.add(entry.key().place(), branch.path(), wrong.note());
         } else {
-            note = elsewhere(written)
-                    .map(k -> Note.of("input.unknown.elsewhere", shown(written), k.path(), allowed))
-                    .orElseGet(() -> Note.of("input.unknown", shown(written), allowed));
+            if (group.used() && !key.used()) {
+                notUsedYet.add(path);
+            }
+            branch.add(value(key, entry.value(), name, path, entry.key().place()));
         }
-        problems.add(entry.key().place(), path(branch, shown(written)), note);
+        return name;
     }
 
-    private Optional<Key> elsewhere(String written) {
-        String wanted = NearestName.key(written);
-        return table.all().stream()
-                .filter(k -> NearestName.key(k.name()).equals(wanted))
-                .findFirst();
-    }
-
-    private void missing(Key key, Branch branch, Map<String, Located.Entry> given) {
+    private void missing(Key key, Branch branch, Set<String> given) {
         String path = path(branch, key.name());
         switch (key.need()) {
             case REQUIRED -> problems.add(branch.place(), path, missingNote(key));
             case REQUIRED_UNLESS -> {
-                if (!given.containsKey(NearestName.key(key.needText()))) {
+                if (!given.contains(NearestName.key(key.needText()))) {
                     problems.add(branch.place(), path, missingNote(key));
                 }
             }
@@ -167,7 +164,7 @@ final class KeyCheck {
                 assumed.add(new Assumption(path, key.needText()));
                 branch.add(leaf(
                         key,
-                        new Located.Scalar(key.needText(), true, branch.place()),
+                        new Located.Scalar(key.needText(), true, false, branch.place()),
                         key.name(),
                         path,
                         branch.place()));
@@ -219,11 +216,8 @@ final class KeyCheck {
         List<Located> items = node instanceof Located.Sequence sequence ? sequence.items() : List.of(node);
         for (Located item : items) {
             if (item instanceof Located.Scalar scalar && !scalar.isEmpty()) {
-                branch.add(Branch.of(
-                        scalar.text().strip(),
-                        path,
-                        scalar.place(),
-                        scalar.text().strip()));
+                String text = scalar.text().strip();
+                branch.add(Branch.of(text, path, scalar.place(), scalar.place(), text));
             } else {
                 problems.add(item.place(), path, Note.of("input.names", key.example()));
             }
@@ -257,7 +251,7 @@ final class KeyCheck {
         }
         return up == null || down == null
                 ? Branch.empty(name, path, place)
-                : Branch.of(name, path, place, new Deflection.Both(up, down));
+                : Branch.of(name, path, place, mapping.place(), new Deflection.Both(up, down));
     }
 
     private Branch leaf(Key key, Located node, String name, String path, Place place) {
@@ -270,19 +264,19 @@ final class KeyCheck {
             problems.add(scalar.place(), path, Note.of("input.novalue", key.example()));
             return absent;
         }
+        if (scalar.cutShort() && (key.kind() == Key.Kind.TEXT || key.kind() == Key.Kind.AIRFOIL)) {
+            problems.add(scalar.place(), path, Note.of("input.name.hash", UnknownKey.shown(scalar.text())));
+            return absent;
+        }
         ValueReader.Outcome outcome = ValueReader.read(key, scalar.text());
         if (outcome instanceof ValueReader.Wrong wrong) {
             problems.add(scalar.place(), path, wrong.note());
             return absent;
         }
-        return Branch.of(name, path, scalar.place(), ((ValueReader.Value) outcome).value());
+        return Branch.of(name, path, place, scalar.place(), ((ValueReader.Value) outcome).value());
     }
 
     private static String path(Branch parent, String name) {
         return parent.path().isEmpty() ? name : parent.path() + "." + name;
-    }
-
-    private static String shown(String written) {
-        return written.length() > 40 ? written.substring(0, 40) + "..." : written;
     }
 }

@@ -13,9 +13,10 @@ sealed interface Located permits Located.Scalar, Located.Mapping, Located.Sequen
      *
      * @param text without quotes
      * @param plain true where it stood without quotes
+     * @param cutShort true where a number sign follows that may belong to it
      * @param place where it begins
      */
-    record Scalar(String text, boolean plain, Place place) implements Located {
+    record Scalar(String text, boolean plain, boolean cutShort, Place place) implements Located {
 
         /** True where nothing was written. */
         boolean isEmpty() {

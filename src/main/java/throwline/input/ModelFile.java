@@ -12,6 +12,8 @@ public final class ModelFile {
     /** The format that is read. */
     static final int VERSION = 1;
 
+    private static final KeyTable TABLE = KeyTable.load();
+
     private ModelFile() {}
 
     /**
@@ -48,7 +50,7 @@ public final class ModelFile {
 
     private static ReadModel parse(String text, String shownAs, AirfoilLibrary library) throws UnreadableFile {
         Problems problems = new Problems(shownAs);
-        KeyCheck keys = new KeyCheck(KeyTable.load(), problems);
+        KeyCheck keys = new KeyCheck(TABLE, problems);
         Branch root = keys.check(YamlTree.parse(text));
         Movables movables = new Movables(root);
         new WingCheck(root, problems).check();

@@ -13,7 +13,13 @@ final class NearestName {
 
     /** A name without what does not count: case, blanks, hyphens, underscores. */
     static String key(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_\\-]+", "");
+        StringBuilder key = new StringBuilder(name.length());
+        for (char c : name.toLowerCase(Locale.ROOT).toCharArray()) {
+            if (!Character.isWhitespace(c) && c != '_' && c != '-') {
+                key.append(c);
+            }
+        }
+        return key.toString();
     }
 
     /** The known name that was probably meant; empty where none is near. */

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
+import throwline.words.Note;
 
 /** Holds set-ups, sticks and servos against the surfaces that the model has. */
 final class SetUpCheck {
@@ -185,10 +186,10 @@ final class SetUpCheck {
 
     private void unknown(Branch where, String code, List<String> known) {
         String all = known.stream().collect(Collectors.joining(", "));
-        NearestName.of(where.name(), known)
-                .ifPresentOrElse(
-                        near -> problems.add(where, code + ".near", where.name(), near, all),
-                        () -> problems.add(where, code, where.name(), all));
+        Note note = NearestName.of(where.name(), known)
+                .map(near -> Note.of(code + ".near", where.name(), near, all))
+                .orElseGet(() -> Note.of(code, where.name(), all));
+        problems.add(where.keyPlace(), where.path(), note);
     }
 
     private String names() {

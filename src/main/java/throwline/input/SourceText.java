@@ -19,6 +19,9 @@ final class SourceText {
     /** A model file has some 3 kB. */
     static final int LARGEST = 512 * 1024;
 
+    private static final int BEGINNING = 512;
+    private static final int SEVERAL = 3;
+
     private static final Place WHOLE = new Place(0, 0);
 
     private SourceText() {}
@@ -56,9 +59,12 @@ final class SourceText {
         CharBuffer decoded = CharBuffer.allocate(bytes.length + 1);
         CoderResult result = decoder.decode(left, decoded, true);
         String text = decoded.flip().toString();
+        if (isBinary(bytes)) {
+            throw new UnreadableFile(Place.START, Note.of("input.file.binary"));
+        }
         int control = firstControl(text);
         if (control >= 0) {
-            throw new UnreadableFile(placeAt(text, control), Note.of("input.file.binary"));
+            throw new UnreadableFile(placeAt(text, control), Note.of("input.file.control"));
         }
         if (result.isError()) {
             throw new UnreadableFile(placeAt(text, text.length()), Note.of("input.file.encoding"));
@@ -81,10 +87,22 @@ final class SourceText {
         return true;
     }
 
+    /** Pictures, archives and the like hold several control characters near their beginning. */
+    private static boolean isBinary(byte[] bytes) {
+        int odd = 0;
+        for (int i = 0; i < Math.min(bytes.length, BEGINNING); i++) {
+            odd += bytes[i] >= 0 && isOdd((char) bytes[i]) ? 1 : 0;
+        }
+        return odd >= SEVERAL;
+    }
+
+    private static boolean isOdd(char c) {
+        return Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\u0085';
+    }
+
     private static int firstControl(String text) {
         for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\u0085') {
+            if (isOdd(text.charAt(i))) {
                 return i;
             }
         }

@@ -43,11 +43,11 @@ final class ValueReader {
     /** A name or other text that is kept as written. */
     static Outcome name(String text, String example) {
         String stripped = text.strip();
-        if (stripped.isEmpty()) {
-            return Wrong.of("input.novalue", example);
-        }
         if (stripped.length() > LONGEST_NAME) {
             return Wrong.of("input.name.long", stripped.substring(0, 20) + "...", String.valueOf(LONGEST_NAME));
+        }
+        if (NearestName.key(stripped).isEmpty()) {
+            return Wrong.of("input.name.empty", example);
         }
         return stripped.chars().anyMatch(Character::isISOControl)
                 ? Wrong.of("input.name.control")
@@ -56,10 +56,31 @@ final class ValueReader {
 
     private static Outcome inRange(Key key, String text, Reading reading) {
         if (reading instanceof Reading.Refused refused) {
-            return new Wrong(Note.of(refused.code(), refused.arguments().toArray()));
+            return refused(key, text.strip(), refused);
         }
         double value = ((Reading.Amount) reading).quantity().value();
         return key.range().filter(r -> !r.holds(value)).isPresent() ? outside(key, text) : new Value(value);
+    }
+
+    /** The reader's own examples fit any model; the key's fit this key. */
+    private static Wrong refused(Key key, String text, Reading.Refused refused) {
+        String unit = key.example().replaceFirst("^[0-9.-]+ ", "");
+        return switch (refused.code()) {
+            case "input.quantity.number" -> Wrong.of(refused.code(), UnknownKey.shown(text), key.example());
+            case "input.quantity.nounit" ->
+                Wrong.of(
+                        refused.code(),
+                        text,
+                        text + " " + unit,
+                        refused.arguments().get(2));
+            case "input.quantity.unit" ->
+                Wrong.of(
+                        refused.code(),
+                        refused.arguments().get(0),
+                        refused.arguments().get(1),
+                        key.example());
+            default -> new Wrong(Note.of(refused.code(), refused.arguments().toArray()));
+        };
     }
 
     private static Wrong outside(Key key, String text) {
@@ -119,7 +140,7 @@ final class ValueReader {
         }
         if (reading instanceof Reading.Refused refused) {
             return refused.code().startsWith("input.quantity.otherkind")
-                            || refused.code().endsWith(".unit")
+                            || refused.code().matches(".*\\.(unit|number|nounit)")
                     ? Wrong.of("input.deflection", text.strip())
                     : new Wrong(Note.of(refused.code(), refused.arguments().toArray()));
         }

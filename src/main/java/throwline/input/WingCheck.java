@@ -22,16 +22,19 @@ final class WingCheck {
     }
 
     void check() {
-        sections(List.copyOf(root.child("wing").child("sections").children()));
-        surfaces(root.child("wing").child("surfaces"));
+        boolean ordered =
+                sections(List.copyOf(root.child("wing").child("sections").children()));
+        surfaces(root.child("wing").child("surfaces"), ordered);
         balance();
         tail();
     }
 
-    private void sections(List<Branch> sections) {
+    /** True where the stations run from the middle to the tip. */
+    private boolean sections(List<Branch> sections) {
         if (sections.isEmpty()) {
-            return;
+            return false;
         }
+        boolean ordered = true;
         if (sections.size() < 2) {
             problems.add(root.child("wing").child("sections"), "input.sections.two");
         }
@@ -44,6 +47,7 @@ final class WingCheck {
             OptionalDouble outer = sections.get(i).child("at").amount();
             if (inner.isPresent() && outer.isPresent() && outer.getAsDouble() <= inner.getAsDouble()) {
                 problems.add(sections.get(i).child("at"), "input.sections.order", length(inner.getAsDouble()));
+                ordered = false;
             }
         }
         for (String key : List.of("washout", "set back")) {
@@ -55,9 +59,10 @@ final class WingCheck {
         if (!sections.get(0).has("airfoil")) {
             problems.add(sections.get(0), "input.sections.airfoil");
         }
+        return ordered && sections.size() > 1;
     }
 
-    private void surfaces(Branch surfaces) {
+    private void surfaces(Branch surfaces, boolean ordered) {
         List<Branch> placed = new ArrayList<>();
         for (Branch surface : surfaces.children()) {
             if (RESERVED.contains(NearestName.key(surface.name()))) {
@@ -75,8 +80,10 @@ final class WingCheck {
                         length(from.getAsDouble()),
                         length(to.getAsDouble()));
             } else {
-                leavesWing(surface, to.getAsDouble());
                 placed.add(surface);
+                if (ordered) {
+                    leavesWing(surface, to.getAsDouble());
+                }
             }
         }
         placed.sort(Comparator.comparingDouble(s -> s.amount("from")));
@@ -97,9 +104,6 @@ final class WingCheck {
 
     private void leavesWing(Branch surface, double to) {
         List<Branch> sections = List.copyOf(root.child("wing").child("sections").children());
-        if (sections.size() < 2) {
-            return;
-        }
         OptionalDouble tip = sections.get(sections.size() - 1).child("at").amount();
         if (tip.isPresent() && to > tip.getAsDouble()) {
             problems.add(surface.child("to"), "input.surface.leaves", length(to), length(tip.getAsDouble()));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -30,12 +31,16 @@ final class YamlTree {
     /** The table of keys goes five deep. */
     static final int DEEPEST = 12;
 
+    private static final Pattern HASH = Pattern.compile("\\s*#[^\\s#]");
+
     private final String text;
+    private final String[] lines;
     private final Deque<Open> open = new ArrayDeque<>();
     private Optional<Located> root = Optional.empty();
 
     private YamlTree(String text) {
         this.text = text;
+        this.lines = SyntaxFault.lines(text);
     }
 
     /** A mapping or list that has not ended yet. */
@@ -61,10 +66,10 @@ final class YamlTree {
                 take(event);
             }
         } catch (MarkedYamlEngineException e) {
-            throw SyntaxFault.describe(
-                    text, e.getProblemMark().or(e::getContextMark).map(YamlTree::place));
+            throw new SyntaxFault(lines)
+                    .describe(e.getProblemMark().or(e::getContextMark).map(YamlTree::place));
         } catch (YamlEngineException e) {
-            throw SyntaxFault.describe(text, Optional.empty());
+            throw new SyntaxFault(lines).describe(Optional.empty());
         }
         return root.orElseThrow(() -> new UnreadableFile(Place.START, Note.of("input.file.empty")));
     }
@@ -77,7 +82,7 @@ final class YamlTree {
         } else if (event instanceof DocumentStartEvent && root.isPresent()) {
             throw new UnreadableFile(place, Note.of("input.yaml.second"));
         } else if (event instanceof ScalarEvent scalar) {
-            add(new Located.Scalar(scalar.getValue(), scalar.isPlain(), place));
+            add(new Located.Scalar(scalar.getValue(), scalar.isPlain(), cutShort(scalar), place));
         } else if (event instanceof MappingStartEvent || event instanceof SequenceStartEvent) {
             if (open.size() >= DEEPEST) {
                 throw new UnreadableFile(place, Note.of("input.yaml.deep"));
@@ -114,6 +119,17 @@ final class YamlTree {
             entries.add(new Located.Entry((Located.Scalar) done.parts.get(i), done.parts.get(i + 1)));
         }
         return new Located.Mapping(entries, done.place);
+    }
+
+    /** A comment begins with a number sign and, by custom, a blank; without the blank it may belong to a name. */
+    private boolean cutShort(ScalarEvent scalar) {
+        if (!scalar.isPlain() || scalar.getEndMark().isEmpty()) {
+            return false;
+        }
+        Mark end = scalar.getEndMark().get();
+        String line = end.getLine() < lines.length ? lines[end.getLine()] : "";
+        int from = Math.min(end.getColumn(), line.codePointCount(0, line.length()));
+        return HASH.matcher(line.substring(line.offsetByCodePoints(0, from))).lookingAt();
     }
 
     private static Place place(Mark mark) {

@@ -21,10 +21,10 @@ public enum Unit {
     INCH(Dimension.LENGTH, 0.0254, 2, "in", "\"", "inch", "inches"),
     /** Foot. */
     FOOT(Dimension.LENGTH, 0.3048, 2, "ft", "'", "foot", "feet"),
-    /** Gram. */
-    GRAM(Dimension.MASS, 1e-3, 0, "g"),
     /** Kilogram. */
     KILOGRAM(Dimension.MASS, 1, 3, "kg"),
+    /** Gram. */
+    GRAM(Dimension.MASS, 1e-3, 0, "g"),
     /** Ounce. */
     OUNCE(Dimension.MASS, 0.45359237 / 16, 1, "oz", "ounce", "ounces"),
     /** Pound. */

@@ -8,12 +8,16 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Every sentence that a person reads, by key, from one resource file. Gaps are written {@code {0}}, {@code {1}}; quotes
  * stand for themselves.
  */
 public final class Words {
+
+    private static final Pattern GAP = Pattern.compile("\\{([0-9])\\}");
 
     private final Properties sentences = new Properties();
 
@@ -56,9 +60,9 @@ public final class Words {
         if (sentence == null) {
             throw new IllegalArgumentException("no words for " + key.toLowerCase(Locale.ROOT));
         }
-        for (int i = 0; i < arguments.length; i++) {
-            sentence = sentence.replace("{" + i + "}", String.valueOf(arguments[i]));
-        }
-        return sentence;
+        return GAP.matcher(sentence).replaceAll(gap -> {
+            int i = Integer.parseInt(gap.group(1));
+            return Matcher.quoteReplacement(i < arguments.length ? String.valueOf(arguments[i]) : gap.group());
+        });
     }
 }

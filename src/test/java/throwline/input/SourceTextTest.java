@@ -1,0 +1,131 @@
+package throwline.input;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import throwline.words.Words;
+
+/** What is no text, no file or no UTF-8 is said in one sentence. */
+class SourceTextTest {
+
+    private final String base = TestFile.text("base.yaml");
+
+    @Test
+    void emptyFile() {
+        assertThat(sentence(new byte[0]))
+                .isEqualTo("bird.yaml:1:1: This file holds nothing. Begin it with \"throwline: 1\","
+                        + " or let \"throwline new\" write one.");
+        assertThat(sentence(bytes("\n  \n"))).startsWith("bird.yaml:1:1: This file holds nothing.");
+        assertThat(sentence(bytes("# only a comment\n"))).startsWith("bird.yaml:1:1: This file holds nothing.");
+    }
+
+    @Test
+    void missingFile(@TempDir Path folder) {
+        assertThat(sentence(folder.resolve("bird.yaml")))
+                .isEqualTo(folder.resolve("bird.yaml") + ": There is no such file. Check the name and the folder.");
+    }
+
+    @Test
+    void folderForFile(@TempDir Path folder) {
+        assertThat(sentence(folder))
+                .isEqualTo(folder + ": This is a folder. Name the model file in it, for example orchard.yaml.");
+    }
+
+    @Test
+    void unreadableFile(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("bird.yaml"), base);
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("-w-------"));
+        assumeFalse(Files.isReadable(file), "the superuser may read anything");
+        assertThat(sentence(file))
+                .isEqualTo(file + ": This file may not be read. Ask its owner, or change its permissions.");
+    }
+
+    @Test
+    void binaryFile() {
+        assertThat(sentence(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0}))
+                .isEqualTo("bird.yaml:1:1: This is no text file. A model file is plain text, saved as UTF-8.");
+        assertThat(sentence(bytes("throwline: 1\nname: bird\0\n")))
+                .isEqualTo("bird.yaml:2:11: This is no text file: it holds a control character here."
+                        + " A model file is plain text.");
+    }
+
+    @Test
+    void endlessFileIsNotReadToItsEnd() throws IOException {
+        InputStream endless = new InputStream() {
+            @Override
+            public int read() {
+                return 'a';
+            }
+
+            @Override
+            public int read(byte[] into, int from, int length) {
+                Arrays.fill(into, from, from + length, (byte) 'a');
+                return length;
+            }
+        };
+        assertThat(sentence(ModelFile.read(endless, "bird.yaml", new FolderNames())))
+                .isEqualTo("bird.yaml: This file is larger than 512 kB, so it is no model file;"
+                        + " one has some 3 kB of text.");
+    }
+
+    @Test
+    void otherEncodings() {
+        String degrees = base.replace("2 deg", "2\u00b0");
+        assertThat(sentence(degrees.getBytes(StandardCharsets.ISO_8859_1)))
+                .isEqualTo("bird.yaml:10:45: This character is not UTF-8. Save the file as UTF-8,"
+                        + " or write \"deg\" for the degree sign.");
+        assertThat(sentence(degrees.getBytes(Charset.forName("windows-1252"))))
+                .startsWith("bird.yaml:10:45: This character is not UTF-8.");
+        assertThat(sentence(base.getBytes(StandardCharsets.UTF_16)))
+                .isEqualTo("bird.yaml:1:1: This file is written in UTF-16. Save it as UTF-8 and try again.");
+        byte[] half = bytes(base.replace("2 deg", "2\u00b0"));
+        assertThat(sentence(Arrays.copyOf(half, degrees.indexOf('\u00b0') + 1)))
+                .startsWith("bird.yaml:10:45: This character is not UTF-8.");
+    }
+
+    @Test
+    void byteOrderMarkOfUtf8IsSkipped() {
+        assertThat(read(bytes("\ufeff" + base))).isInstanceOf(ReadModel.Project.class);
+    }
+
+    @Test
+    void lineEndsOfOtherSystemsAreRead() {
+        assertThat(read(bytes(base.replace("\n", "\r\n")))).isInstanceOf(ReadModel.Project.class);
+        assertThat(read(bytes(base.replace("\n", "\r")))).isInstanceOf(ReadModel.Project.class);
+        assertThat(sentence(bytes(base.replace("chord: 300 mm", "chord: 300").replace("\n", "\r\n"))))
+                .startsWith("bird.yaml:9:25: wing.sections[1].chord:");
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static ReadModel read(byte[] bytes) {
+        return TestFile.read(bytes, "bird.yaml");
+    }
+
+    private static String sentence(byte[] bytes) {
+        return sentence(read(bytes));
+    }
+
+    private static String sentence(Path file) {
+        return sentence(ModelFile.read(file, new FolderNames()));
+    }
+
+    private static String sentence(ReadModel read) {
+        assertThat(read).isInstanceOf(ReadModel.Faulty.class);
+        ReadModel.Faulty faulty = (ReadModel.Faulty) read;
+        assertThat(faulty.problems()).hasSize(1);
+        return faulty.problems().get(0).say(Words.load());
+    }
+}
