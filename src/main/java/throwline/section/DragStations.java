@@ -71,6 +71,10 @@ final class DragStations {
         double top = all.stream().mapToDouble(DragRun::highestLift).max().orElse(run.highestLift());
         double[] byLift = new double[DragStation.STEPS];
         Arrays.setAll(byLift, i -> logByLift(run, all, Math.min(DragStation.liftAt(i), top)));
+        if (symmetric) {
+            double[] asRead = byLift.clone();
+            Arrays.setAll(byLift, i -> 0.5 * (asRead[i] + DragStation.logDrag(asRead, -DragStation.liftAt(i))));
+        }
         return new DragStation(run.reynolds(), byLift, byNode(run, byLift, lift, top));
     }
 

@@ -14,6 +14,11 @@ final class LiftRun {
     /** A fall of this much lift coefficient ends a rise: above the scatter of the measurements (0.02). */
     private static final double FALL = 0.03;
 
+    /** A fall that lift makes good by this much within this angle is a bubble bursting and closing, not the stall. */
+    private static final double RECOVERY = 0.1;
+
+    private static final double RECOVERY_WITHIN = Math.toRadians(8);
+
     /** A run whose lift still rises by more than this per radian at its end has not reached its peak (0.025 a degree). */
     private static final double FLAT = Math.toDegrees(0.025);
 
@@ -65,11 +70,19 @@ final class LiftRun {
             double highest = points.get(best).lift();
             if (lift > highest) {
                 best = i;
-            } else if (highest - lift > FALL && highest > 0.4) {
+            } else if (highest - lift > FALL && highest > 0.4 && !recovers(points, best)) {
                 return best;
             }
         }
         return best;
+    }
+
+    private static boolean recovers(List<Point> points, int dip) {
+        Point before = points.get(dip);
+        return points.stream()
+                .anyMatch(point -> point.alpha() > before.alpha()
+                        && point.alpha() < before.alpha() + RECOVERY_WITHIN
+                        && point.lift() > before.lift() + RECOVERY);
     }
 
     double reynolds() {
@@ -162,17 +175,29 @@ final class LiftRun {
         return new LiftRun(reynolds, longer, measuredFrom, measuredTo);
     }
 
-    /** This run of a symmetric airfoil with its lower side filled in from its upper side. */
+    /**
+     * This run of a symmetric airfoil made odd: where both sides were measured their mean, which takes out the setting of
+     * the model in the tunnel (up to 0.6 degrees), beyond that the upper side.
+     */
     LiftRun mirrored() {
-        List<Point> both = new ArrayList<>();
-        for (int i = points.size() - 1; i >= 0; i--) {
-            Point point = points.get(i);
-            if (-point.alpha() < points.get(0).alpha() - 0.3 * DEGREE) {
-                both.add(new Point(-point.alpha(), -point.lift(), point.drag(), -point.moment()));
+        MonotoneCubic curve = MonotoneCubic.through(
+                points.stream().mapToDouble(Point::alpha).toArray(),
+                points.stream().mapToDouble(Point::lift).toArray());
+        double both = Math.max(0, -points.get(0).alpha());
+        List<Point> upper = new ArrayList<>();
+        List<Point> lower = new ArrayList<>();
+        for (Point point : points) {
+            double alpha = point.alpha();
+            if (alpha > 0.2 * DEGREE) {
+                double share = both > 0 ? 0.5 * (1 - Ramp.smooth((alpha / both - 0.6) / 0.4)) : 0;
+                double lift = (1 - share) * point.lift() - share * curve.value(-alpha);
+                upper.add(new Point(alpha, lift, point.drag(), point.moment()));
+                lower.add(0, new Point(-alpha, -lift, point.drag(), -point.moment()));
             }
         }
-        both.addAll(points);
-        return new LiftRun(reynolds, both, Math.min(measuredFrom, -measuredTo), measuredTo);
+        lower.add(new Point(0, 0, Double.NaN, Double.NaN));
+        lower.addAll(upper);
+        return new LiftRun(reynolds, lower, -measuredTo, measuredTo);
     }
 
     private double angleBelowPeak(double wanted) {
