@@ -15,6 +15,8 @@ import throwline.liftingline.LiftingLineSolution;
  * @param tailMargin angle left before the tail stalls, rad
  * @param tailInWake true where part of the tail lies in the wing's wake
  * @param downwash mean downwash angle at the tail, rad
+ * @param tailPressure mean dynamic pressure at the tail over that of the undisturbed air
+ * @param moments pitching moments by their cause
  * @param wing solution of the wing
  * @param converged false where some part is not a solution
  */
@@ -28,6 +30,8 @@ public record Attitude(
         double tailMargin,
         boolean tailInWake,
         double downwash,
+        double tailPressure,
+        Moments moments,
         LiftingLineSolution wing,
         boolean converged) {
 

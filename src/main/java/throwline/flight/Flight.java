@@ -17,6 +17,7 @@ public final class Flight {
     private final Trimmer trimmer;
     private final StallFinder stalls;
     private final Roller roller;
+    private Optional<Glider> glider = Optional.empty();
 
     /**
      * @param airframe the model
@@ -67,8 +68,13 @@ public final class Flight {
         return glider(pack, stall).noseDownSpeed(4 * stall.speed());
     }
 
+    /** The same glider while pack and stall stay the same, so that each descent starts from the one before. */
     private Glider glider(Pack pack, Stall stall) {
-        return new Glider(trimmer, pack, stall.attitude().alpha());
+        double alpha = stall.attitude().alpha();
+        if (glider.isEmpty() || !glider.get().serves(pack, alpha)) {
+            glider = Optional.of(new Glider(trimmer, pack, alpha));
+        }
+        return glider.get();
     }
 
     /** Where the surfaces stand with a roll stick at full. */

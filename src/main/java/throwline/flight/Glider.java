@@ -1,8 +1,8 @@
 package throwline.flight;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import throwline.flight.Descent.Outcome;
 import throwline.model.Pack;
 
@@ -10,9 +10,14 @@ import throwline.model.Pack;
 final class Glider {
 
     /** Angle of attack is found to this, rad. */
-    private static final double ANGLE_TOLERANCE = 1e-6;
+    private static final double ANGLE_TOLERANCE = 1e-5;
 
-    private static final int MOST_EVALUATIONS = 60;
+    /** A root at the jump through zero lift is none: the force found must be the one wanted to this share. */
+    private static final double RESULTANT_TOLERANCE = 1e-3;
+
+    /** First guess of lift coefficient per rad for the whole model. */
+    private static final double USUAL_SLOPE = 5;
+
     private static final double WIDEST = Math.toRadians(40);
     private static final int MOST_PASSES = 12;
     private static final double SPEED_TOLERANCE = 1e-4;
@@ -21,6 +26,9 @@ final class Glider {
     private final Pack pack;
     private final double stallAlpha;
     private final SteadyDescent balance;
+    private final WarmRoot speedRoot;
+    private final WarmRoot flatRoot;
+    private Optional<Attitude> last = Optional.empty();
 
     /**
      * @param trimmer the model in its set-up
@@ -32,20 +40,32 @@ final class Glider {
         this.pack = pack;
         this.stallAlpha = stallAlpha;
         balance = trimmer.airframe().balance(pack);
+        speedRoot = new WarmRoot(ANGLE_TOLERANCE, stallAlpha - Math.toRadians(5), USUAL_SLOPE);
+        flatRoot = new WarmRoot(ANGLE_TOLERANCE, stallAlpha - Math.toRadians(15), USUAL_SLOPE);
+    }
+
+    /** True where it was made for this pack and stall. */
+    boolean serves(Pack otherPack, double otherStallAlpha) {
+        return pack.equals(otherPack) && stallAlpha == otherStallAlpha;
     }
 
     /** The descent at a speed. */
     Descent at(double speed) {
-        Optional<Attitude> flat = withoutLift(speed);
-        if (flat.isEmpty()) {
-            return new Descent(Outcome.NOT_FOUND, Optional.empty());
+        double wanted = balance.resultantFor(speed);
+        // Signed by the lift, the resultant rises through zero lift, so that one root is left.
+        UnivariateFunction excess = alpha -> {
+            Attitude a = attitude(speed, alpha);
+            return a.lift() < 0 ? -wanted : a.resultant() - wanted;
+        };
+        OptionalDouble alpha = speedRoot.solve(excess, stallAlpha - WIDEST, stallAlpha);
+        if (alpha.isEmpty()) {
+            Outcome outcome = excess.value(stallAlpha) < 0 ? Outcome.TOO_SLOW : Outcome.NOT_FOUND;
+            return new Descent(outcome, Optional.empty());
         }
-        SteadyDescent.Held held = balance.held(
-                alpha -> trimmer.at(pack, speed, alpha).resultant(), flat.get().alpha(), stallAlpha, speed);
-        if (held.outcome() != Outcome.STEADY) {
-            return new Descent(held.outcome(), Optional.empty());
+        Attitude attitude = attitude(speed, alpha.getAsDouble());
+        if (Math.abs(attitude.resultant() - wanted) > RESULTANT_TOLERANCE * wanted) {
+            return new Descent(Outcome.TOO_FAST, Optional.empty());
         }
-        Attitude attitude = trimmer.at(pack, speed, held.at());
         Outcome outcome = !attitude.converged()
                 ? Outcome.NOT_FOUND
                 : attitude.elevatorLimit() == Attitude.ElevatorLimit.NONE ? Outcome.STEADY : Outcome.ELEVATOR_SHORT;
@@ -71,14 +91,17 @@ final class Glider {
 
     /** The attitude without lift at a speed. */
     private Optional<Attitude> withoutLift(double speed) {
-        UnivariateFunction lift = alpha -> trimmer.at(pack, speed, alpha).lift();
-        double low = stallAlpha - WIDEST;
-        if (lift.value(low) > 0 || lift.value(stallAlpha) < 0) {
-            return Optional.empty();
+        OptionalDouble alpha = flatRoot.solve(a -> attitude(speed, a).lift(), stallAlpha - WIDEST, stallAlpha);
+        return alpha.stream()
+                .mapToObj(a -> attitude(speed, a))
+                .filter(Attitude::converged)
+                .findFirst();
+    }
+
+    private Attitude attitude(double speed, double alpha) {
+        if (last.isEmpty() || last.get().speed() != speed || last.get().alpha() != alpha) {
+            last = Optional.of(trimmer.at(pack, speed, alpha));
         }
-        double alpha =
-                new BracketingNthOrderBrentSolver(ANGLE_TOLERANCE, 5).solve(MOST_EVALUATIONS, lift, low, stallAlpha);
-        Attitude attitude = trimmer.at(pack, speed, alpha);
-        return attitude.converged() ? Optional.of(attitude) : Optional.empty();
+        return last.get();
     }
 }

@@ -16,12 +16,12 @@ import throwline.model.Surface;
 final class StallFinder {
 
     private static final double STEP = Math.toRadians(1);
-    private static final double HEAD_START = Math.toRadians(4);
+    private static final double HEAD_START = Math.toRadians(3);
     private static final int MOST_STEPS = 40;
     private static final int MOST_PASSES = 6;
-    private static final double SPEED_TOLERANCE = 1e-3;
+    private static final double SPEED_TOLERANCE = 2e-3;
     private static final double FIRST_GUESS_OF_LIFT = 1.2;
-    private static final int HALVINGS = 10;
+    private static final int HALVINGS = 8;
 
     private final Trimmer trimmer;
     private final Set<String> ailerons;
@@ -37,21 +37,26 @@ final class StallFinder {
 
     /** The stall; empty where the walk found none within 40 degrees or the speed did not settle. */
     Optional<Stall> find(Pack pack) {
-        double speed = speedFor(pack, FIRST_GUESS_OF_LIFT);
+        Walk walk = new Walk(pack, speedFor(pack, FIRST_GUESS_OF_LIFT));
+        if (!walk.go()) {
+            return Optional.empty();
+        }
         for (int pass = 0; pass < MOST_PASSES; pass++) {
-            Optional<Walk> walk = new Walk(pack, speed).go();
-            if (walk.isEmpty()) {
-                return Optional.empty();
+            double next = speedFor(pack, walk.bestLift);
+            if (Math.abs(next - walk.speed) < SPEED_TOLERANCE * next) {
+                return Optional.of(walk.result());
             }
-            double next = speedFor(pack, walk.get().bestLift);
-            if (Math.abs(next - speed) < SPEED_TOLERANCE * speed) {
-                return Optional.of(walk.get().result());
+            if (!walk.again(next)) {
+                walk = new Walk(pack, next);
+                if (!walk.go()) {
+                    return Optional.empty();
+                }
             }
-            speed = next;
         }
         return Optional.empty();
     }
 
+    /** Speed at which a lift coefficient carries the model at one g, m/s. */
     private double speedFor(Pack pack, double lift) {
         return trimmer.airframe().balance(pack).stallSpeed(lift);
     }
@@ -59,7 +64,7 @@ final class StallFinder {
     /** One walk at one speed. */
     private final class Walk {
         private final Pack pack;
-        private final double speed;
+        private double speed;
         private double bestLift = Double.NEGATIVE_INFINITY;
         private Optional<Attitude> best = Optional.empty();
         private double onsetLift = Double.NaN;
@@ -73,31 +78,60 @@ final class StallFinder {
             this.speed = speed;
         }
 
-        Optional<Walk> go() {
+        /** The whole walk; false where it found no stall. */
+        boolean go() {
             double alpha = start();
             Optional<Step> before = Optional.empty();
             for (int k = 0; k < MOST_STEPS; k++) {
                 Step here = new Step(trimmer.at(pack, speed, alpha));
                 if (here.attitude.elevatorLimit() == ElevatorLimit.UP && before.isPresent()) {
-                    endAtStop(before.get(), here);
-                    return Optional.of(this);
+                    endAtStop(before.get().attitude.alpha(), alpha);
+                    return best.isPresent();
                 }
                 take(here.attitude);
                 before.ifPresent(b -> marks(b, here));
                 if (!Double.isNaN(plateauLift) && !Double.isNaN(onsetLift)) {
                     refine();
-                    return best.isPresent() ? Optional.of(this) : Optional.empty();
+                    return best.isPresent();
                 }
                 before = Optional.of(here);
                 alpha += STEP;
             }
-            return Optional.empty();
+            return false;
         }
 
-        /** An angle safely below the onset: a strip's own angle rises more slowly than the body's. */
+        /**
+         * The same at another speed near by: only the neighbourhood of the stall is looked at again; onset and plateau
+         * keep their distance from the largest lift.
+         */
+        boolean again(double newSpeed) {
+            double formerLift = bestLift;
+            double alpha = best.orElseThrow().alpha();
+            speed = newSpeed;
+            bestLift = Double.NEGATIVE_INFINITY;
+            best = Optional.empty();
+            if (elevatorLimited) {
+                endAtStop(alpha - 3 * STEP, alpha + STEP);
+            } else {
+                double nearest = STEP * Math.rint(alpha / STEP);
+                take(trimmer.at(pack, speed, nearest - STEP));
+                take(trimmer.at(pack, speed, nearest));
+                take(trimmer.at(pack, speed, nearest + STEP));
+                refine();
+            }
+            onsetLift += bestLift - formerLift;
+            plateauLift += bestLift - formerLift;
+            return best.isPresent();
+        }
+
+        /**
+         * An angle safely below the onset, because a strip's own angle rises more slowly than the body's; on whole
+         * degrees, so that the walk does not depend on what was asked before.
+         */
         private double start() {
             double margin = StallReading.of(trimmer.wing(speed, 0)).margin();
-            return margin > 0 ? margin - HEAD_START : 2 * margin - HEAD_START;
+            double start = margin > 0 ? margin - HEAD_START : 2 * margin - HEAD_START;
+            return STEP * Math.floor(start / STEP);
         }
 
         private void take(Attitude attitude) {
@@ -121,39 +155,53 @@ final class StallFinder {
             }
         }
 
-        /** Two steps of a parabola through the highest point and its neighbours. */
+        /** Steps of a half, then of a quarter degree from the highest point, then the top of the parabola through it. */
         private void refine() {
-            double step = STEP / 2;
-            for (int k = 0; k < 2; k++) {
-                double middle = best.orElseThrow().alpha();
-                take(trimmer.at(pack, speed, middle - step));
-                take(trimmer.at(pack, speed, middle + step));
-                step /= 2;
+            if (best.isEmpty()) {
+                return;
+            }
+            for (double step = STEP / 2; step > STEP / 5; step /= 2) {
+                Attitude middle = best.orElseThrow();
+                Attitude left = trimmer.at(pack, speed, middle.alpha() - step);
+                Attitude right = trimmer.at(pack, speed, middle.alpha() + step);
+                take(left);
+                take(right);
+                double bend = left.lift() - 2 * middle.lift() + right.lift();
+                double shift = step * (left.lift() - right.lift()) / (2 * bend);
+                if (bend < 0 && Math.abs(shift) < step) {
+                    take(trimmer.at(pack, speed, middle.alpha() + shift));
+                }
             }
         }
 
-        private void endAtStop(Step before, Step here) {
-            double low = before.attitude.alpha();
-            double high = here.attitude.alpha();
-            Attitude last = before.attitude;
+        /** The angle between two at which the elevator reaches its stop. */
+        private void endAtStop(double free, double stopped) {
+            double low = free;
+            double high = stopped;
+            Optional<Attitude> last = Optional.empty();
             for (int k = 0; k < HALVINGS; k++) {
                 Attitude middle = trimmer.at(pack, speed, (low + high) / 2);
                 if (middle.elevatorLimit() == ElevatorLimit.UP) {
                     high = middle.alpha();
                 } else {
                     low = middle.alpha();
-                    last = middle;
+                    last = Optional.of(middle);
                 }
             }
-            take(last);
-            elevatorLimited = true;
+            last.ifPresent(this::takeStop);
+        }
+
+        private void takeStop(Attitude attitude) {
+            elevatorLimited = attitude.lift() >= bestLift;
+            take(attitude);
             if (Double.isNaN(onsetLift)) {
-                StallReading reading = StallReading.of(last.wing());
                 onsetLift = bestLift;
-                firstStrip = reading.strip();
-                reserve = reserve(last.wing());
+                firstStrip = StallReading.of(attitude.wing()).strip();
+                reserve = reserve(attitude.wing());
             }
-            plateauLift = bestLift;
+            if (Double.isNaN(plateauLift)) {
+                plateauLift = bestLift;
+            }
         }
 
         /** Angle left in front of the ailerons less the least angle left elsewhere. */

@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.flight.TailSurface.TailForces;
 import throwline.flight.TailWake.TailAir;
@@ -29,10 +29,11 @@ import throwline.section.SectionCurve;
  */
 final class Trimmer {
 
-    /** Elevator angle is found to this, rad: a hundredth of a degree is far below any servo's resolution. */
-    private static final double ELEVATOR_TOLERANCE = 1e-5;
+    /** Elevator angle is found to this, rad: three thousandths of a degree, far below any servo's resolution. */
+    private static final double ELEVATOR_TOLERANCE = 5e-5;
 
-    private static final int MOST_EVALUATIONS = 100;
+    /** First guess of the moment coefficient per rad of elevator; the real one is found at the first balance. */
+    private static final double USUAL_ELEVATOR_POWER = -1;
 
     private final Airframe airframe;
     private final Model model;
@@ -42,6 +43,7 @@ final class Trimmer {
     private final TailWake wake;
     private final double[] trailingEdgeDrop;
     private final Map<Double, List<SectionCurve>> curvesBySpeed = new HashMap<>();
+    private final WarmRoot elevatorRoot = new WarmRoot(ELEVATOR_TOLERANCE, 0, USUAL_ELEVATOR_POWER);
     private Optional<LiftingLineSolution> last = Optional.empty();
 
     Trimmer(Airframe airframe, Deflections deflections) {
@@ -84,39 +86,51 @@ final class Trimmer {
     /** The balanced model. */
     Attitude at(Pack pack, double speed, double alpha) {
         LiftingLineSolution solution = wing(speed, alpha);
-        Sum fixed = new Sum(alpha);
-        addWing(fixed, solution, pack);
-        for (DragItem item : airframe.dragItems()) {
-            fixed.add(0, item.area(), 0, 0, item.height());
-        }
-        fixed.moment += airframe.bodyMoment() * alpha;
         TailAir tailAir = wake.at(solution, alpha, trailingEdgeDrop);
-        double reynolds = airframe.reynoldsPerMetre(speed);
-        double back = model.tail().arm() + model.tail().chord() / 4 - pack.balance();
-        double up = model.wing().height() + model.tail().height();
-        UnivariateFunction momentOfElevator = elevator -> {
-            TailForces f = tail.at(alpha + model.tail().incidence(), elevator, tailAir.inflow(), reynolds);
-            Sum sum = fixed.copy();
-            sum.add(f.lift(), f.drag(), f.moment(), back, up);
-            return sum.moment / (model.wing().area() * model.wing().meanAerodynamicChord());
-        };
-        Held held = hold(momentOfElevator);
-        TailForces f = tail.at(alpha + model.tail().incidence(), held.elevator, tailAir.inflow(), reynolds);
-        fixed.add(f.lift(), f.drag(), f.moment(), back, up);
+        Parts parts = new Parts(pack, alpha, solution);
+        Tailplane tailplane = new Tailplane(pack, speed, alpha, tailAir);
+        double fixed = parts.moment();
+        Held held = hold(elevator -> fixed + tailplane.moment(tailplane.forces(elevator)));
+        TailForces f = tailplane.forces(held.elevator);
         double area = model.wing().area();
         return new Attitude(
                 speed,
                 alpha,
-                fixed.lift / area,
-                fixed.drag / area,
+                (parts.lift() + f.lift()) / area,
+                (parts.drag() + f.drag()) / area,
                 held.elevator,
                 held.limit,
                 f.stallMargin(),
                 tailAir.inWake(),
                 meanDownwash(tailAir),
+                meanPressure(tailAir),
+                parts.moments(tailplane.moment(f)),
                 solution,
                 solution.status().converged() && f.converged());
     }
+
+    /**
+     * How the tail's moment answers at an attitude, by central differences of half a degree.
+     *
+     * @return change of moment coefficient per rad of elevator and per rad of angle at the tail
+     */
+    TailPower tailPower(Pack pack, Attitude attitude) {
+        TailAir air = wake.at(attitude.wing(), attitude.alpha(), trailingEdgeDrop);
+        double step = Math.toRadians(0.5);
+        Tailplane here = new Tailplane(pack, attitude.speed(), attitude.alpha(), air);
+        double byElevator = slope(here, attitude.elevator() + step, here, attitude.elevator() - step, step);
+        double byAngle = slope(here.turned(step), attitude.elevator(), here.turned(-step), attitude.elevator(), step);
+        return new TailPower(byElevator, byAngle);
+    }
+
+    private static double slope(Tailplane more, double moreElevator, Tailplane less, double lessElevator, double step) {
+        double above = more.moment(more.forces(moreElevator));
+        double below = less.moment(less.forces(lessElevator));
+        return (above - below) / (2 * step);
+    }
+
+    /** Change of the tail's moment coefficient per rad of elevator, and per rad of the air's angle at the tail. */
+    record TailPower(double byElevator, double byAngle) {}
 
     private double meanDownwash(TailAir air) {
         SpanGrid grid = tail.grid();
@@ -127,19 +141,17 @@ final class Trimmer {
         return sum / grid.span();
     }
 
-    private void addWing(Sum sum, LiftingLineSolution solution, Pack pack) {
-        SpanGrid grid = solution.grid();
-        StripForces forces = StripForces.of(solution);
-        double quarter = model.wing().chordAt(0) / 4 - pack.balance();
-        double tilt = Math.tan(model.wing().dihedral());
+    private double meanPressure(TailAir air) {
+        SpanGrid grid = tail.grid();
+        double sum = 0;
         for (int i = 0; i < grid.size(); i++) {
-            sum.add(
-                    forces.lift(i),
-                    forces.drag(i),
-                    forces.moment(i),
-                    quarter + grid.quarterChord(i),
-                    model.wing().height() + Math.abs(grid.control(i)) * tilt);
+            sum += air.inflow().speed(i) * air.inflow().speed(i) * grid.width(i);
         }
+        return sum / grid.span();
+    }
+
+    private double perChord(double moment) {
+        return moment / (model.wing().area() * model.wing().meanAerodynamicChord());
     }
 
     /** The elevator at which the moment vanishes, or the stop that comes nearest. */
@@ -147,51 +159,113 @@ final class Trimmer {
         Elevator elevator = model.tail().elevator();
         double up = -elevator.travelUp();
         double down = elevator.travelDown();
-        double atUp = moment.value(up);
-        double atDown = moment.value(down);
-        if (atUp <= 0) {
-            return new Held(up, ElevatorLimit.UP);
+        OptionalDouble root = elevatorRoot.solve(moment, up, down);
+        if (root.isPresent()) {
+            return new Held(root.getAsDouble(), ElevatorLimit.NONE);
         }
-        if (atDown >= 0) {
-            return new Held(down, ElevatorLimit.DOWN);
-        }
-        BracketingNthOrderBrentSolver root = new BracketingNthOrderBrentSolver(ELEVATOR_TOLERANCE, 5);
-        return new Held(root.solve(MOST_EVALUATIONS, moment, up, down), ElevatorLimit.NONE);
+        return moment.value(up) <= 0 ? new Held(up, ElevatorLimit.UP) : new Held(down, ElevatorLimit.DOWN);
     }
 
     private record Held(double elevator, ElevatorLimit limit) {}
 
-    /** Forces over dynamic pressure in wind axes and their moment about the balance point. */
-    private static final class Sum {
-        private final double cos;
-        private final double sin;
-        private double lift;
-        private double drag;
-        private double moment;
+    /** Everything but the tail at one attitude. */
+    private final class Parts {
+        private final ForceSum lifts;
+        private final ForceSum drags;
+        private final ForceSum items;
+        private final double body;
+        private double camber;
 
-        Sum(double alpha) {
-            this(Math.cos(alpha), Math.sin(alpha));
+        Parts(Pack pack, double alpha, LiftingLineSolution solution) {
+            lifts = new ForceSum(alpha);
+            drags = new ForceSum(alpha);
+            items = new ForceSum(alpha);
+            body = airframe.bodyMoment() * alpha;
+            SpanGrid grid = solution.grid();
+            StripForces forces = StripForces.of(solution);
+            double quarter = model.wing().chordAt(0) / 4 - pack.balance();
+            double tilt = Math.tan(model.wing().dihedral());
+            for (int i = 0; i < grid.size(); i++) {
+                double back = quarter + grid.quarterChord(i);
+                double up = model.wing().height() + Math.abs(grid.control(i)) * tilt;
+                lifts.add(forces.lift(i), 0, 0, back, up);
+                drags.add(0, forces.drag(i), 0, back, up);
+                camber += forces.moment(i);
+            }
+            for (DragItem item : airframe.dragItems()) {
+                items.add(0, item.area(), 0, 0, item.height());
+            }
         }
 
-        private Sum(double cos, double sin) {
-            this.cos = cos;
-            this.sin = sin;
+        double lift() {
+            return lifts.lift();
         }
 
-        Sum copy() {
-            Sum sum = new Sum(cos, sin);
-            sum.lift = lift;
-            sum.drag = drag;
-            sum.moment = moment;
-            return sum;
+        double drag() {
+            return drags.drag() + items.drag();
         }
 
-        void add(double l, double d, double m, double back, double up) {
-            lift += l;
-            drag += d;
-            double rising = l * cos + d * sin;
-            double aft = d * cos - l * sin;
-            moment += m - back * rising + up * aft;
+        double moment() {
+            return perChord(lifts.moment() + drags.moment() + items.moment() + camber + body);
+        }
+
+        Moments moments(double tailMoment) {
+            return new Moments(
+                    perChord(lifts.moment()),
+                    perChord(camber),
+                    perChord(drags.moment()),
+                    perChord(body),
+                    perChord(items.moment()),
+                    tailMoment);
+        }
+    }
+
+    /** The tail at one attitude, for any elevator. */
+    private final class Tailplane {
+        private final double alpha;
+        private final double angle;
+        private final double reynolds;
+        private final TailAir air;
+        private final double back;
+        private final double up;
+        private Optional<TailForces> lastForces = Optional.empty();
+        private double lastElevator;
+
+        Tailplane(Pack pack, double speed, double alpha, TailAir air) {
+            this(
+                    alpha,
+                    alpha + model.tail().incidence(),
+                    airframe.reynoldsPerMetre(speed),
+                    air,
+                    model.tail().arm() + model.tail().chord() / 4 - pack.balance(),
+                    model.wing().height() + model.tail().height());
+        }
+
+        private Tailplane(double alpha, double angle, double reynolds, TailAir air, double back, double up) {
+            this.alpha = alpha;
+            this.angle = angle;
+            this.reynolds = reynolds;
+            this.air = air;
+            this.back = back;
+            this.up = up;
+        }
+
+        Tailplane turned(double more) {
+            return new Tailplane(alpha, angle + more, reynolds, air, back, up);
+        }
+
+        TailForces forces(double elevator) {
+            if (lastForces.isEmpty() || lastElevator != elevator) {
+                lastForces = Optional.of(tail.at(angle, elevator, air.inflow(), reynolds));
+                lastElevator = elevator;
+            }
+            return lastForces.get();
+        }
+
+        double moment(TailForces f) {
+            ForceSum sum = new ForceSum(alpha);
+            sum.add(f.lift(), f.drag(), f.moment(), back, up);
+            return perChord(sum.moment());
         }
     }
 }

@@ -1,9 +1,7 @@
 package throwline.liftingline;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
 import throwline.model.Surface;
@@ -27,6 +25,7 @@ public final class WingStrips {
     private final List<SectionPlace> places = new ArrayList<>();
     private final List<Optional<Surface>> surfaces = new ArrayList<>();
     private final int[] surfaceNumbers;
+    private final int[] twins;
 
     /**
      * Cuts a wing into strips.
@@ -52,6 +51,22 @@ public final class WingStrips {
             surfaces.add(
                     number < 0 ? Optional.empty() : Optional.of(wing.surfaces().get(number)));
         }
+        twins = new int[grid.size()];
+        for (int i = 0; i < grid.size(); i++) {
+            twins[i] = firstTwin(i);
+        }
+    }
+
+    /** The first strip, from the left, with the same airfoil, surface and chord; itself where there is none before. */
+    private int firstTwin(int strip) {
+        for (int k = 0; k < strip; k++) {
+            if (surfaceNumbers[k] == surfaceNumbers[strip]
+                    && grid.chord(k) == grid.chord(strip)
+                    && places.get(k).equals(places.get(strip))) {
+                return k;
+            }
+        }
+        return strip;
     }
 
     private SectionPlace place(double distance, AirfoilLibrary airfoils) {
@@ -101,18 +116,28 @@ public final class WingStrips {
      * @return one curve a strip, maximum lift blended across the surfaces' ends; strips that are alike share one object
      */
     public List<SectionCurve> curves(ToDoubleBiFunction<Surface, Integer> deflection, double reynoldsPerMetre) {
-        Map<Key, SectionCurve> made = new HashMap<>();
         List<SectionCurve> curves = new ArrayList<>(grid.size());
+        double[] deflections = new double[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
             int side = grid.control(i) < 0 ? -1 : 1;
-            SurfaceState state = surfaces.get(i)
-                    .map(s -> new SurfaceState(deflection.applyAsDouble(s, side) + 0.0, s.chordFraction(), s.hinge()))
-                    .orElseGet(SurfaceState::none);
-            Key key = new Key(places.get(i), state, reynoldsPerMetre * grid.chord(i));
-            curves.add(made.computeIfAbsent(key, k -> sections.curve(k.place(), k.state(), k.reynolds())));
+            deflections[i] = surfaces.get(i)
+                    .map(s -> deflection.applyAsDouble(s, side) + 0.0)
+                    .orElse(0.0);
+            int twin = twins[i];
+            if (twin < i && deflections[twin] == deflections[i]) {
+                curves.add(curves.get(twin));
+            } else if (i > 0 && twins[i - 1] == twin && deflections[i - 1] == deflections[i]) {
+                curves.add(curves.get(i - 1));
+            } else {
+                SurfaceState state = state(surfaces.get(i), deflections[i]);
+                curves.add(sections.curve(places.get(i), state, reynoldsPerMetre * grid.chord(i)));
+            }
         }
         return SurfaceEnds.blend(grid, curves, surfaceNumbers);
     }
 
-    private record Key(SectionPlace place, SurfaceState state, double reynolds) {}
+    private static SurfaceState state(Optional<Surface> surface, double deflection) {
+        return surface.map(s -> new SurfaceState(deflection, s.chordFraction(), s.hinge()))
+                .orElseGet(SurfaceState::none);
+    }
 }

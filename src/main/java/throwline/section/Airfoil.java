@@ -21,4 +21,22 @@ public record Airfoil(
             throw new IllegalArgumentException("an airfoil needs at least one measurement");
         }
     }
+
+    /** By name: measurements are many and airfoils few. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Airfoil a
+                        && name.equals(a.name)
+                        && description.equals(a.description)
+                        && thickness == a.thickness
+                        && camber == a.camber
+                        && nominalMoment == a.nominalMoment
+                        && runs.equals(a.runs));
+    }
 }

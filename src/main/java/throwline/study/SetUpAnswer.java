@@ -31,11 +31,11 @@ final class SetUpAnswer {
     /** Approach speed over stall speed: 1.3, as full-size rules and glider training have it (FLIGHT-METHODS 4). */
     static final double APPROACH_OVER_STALL = 1.3;
 
-    /** Speeds of the sweep over the stall speed, in equal ratios. */
+    /** The sweep of speeds: from this over the stall speed up to that, each rung faster than the last by this ratio. */
     private static final double SLOWEST = 1.02;
 
-    private static final double FASTEST = 3;
-    private static final int SPEEDS = 15;
+    private static final double FASTEST = 2.8;
+    private static final double RUNG = 1.09;
 
     /** Less angle than this left in front of the ailerons, and a wing may drop (TRADE-FACTS 4, common practice). */
     private static final double SAFE_RESERVE = Math.toRadians(1.5);
@@ -132,21 +132,26 @@ final class SetUpAnswer {
                 });
     }
 
+    /** Steady descents from just above the stall up, at the rungs of a ladder of speeds that packs and set-ups share. */
     private List<SpeedPoint> sweep(Flight flight, Pack pack, Stall stall) {
         List<SpeedPoint> points = new ArrayList<>();
-        for (int k = 0; k < SPEEDS; k++) {
-            double ratio = SLOWEST * Math.pow(FASTEST / SLOWEST, k / (SPEEDS - 1.0));
-            flight.descent(pack, stall, ratio * stall.speed())
-                    .steady()
-                    .ifPresent(a -> points.add(new SpeedPoint(
-                            a.speed(),
-                            a.descentAngle(),
-                            a.speed() * Math.sin(a.descentAngle()),
-                            a.lift(),
-                            a.drag(),
-                            a.elevator())));
+        addPoint(points, flight.descent(pack, stall, SLOWEST * stall.speed()));
+        int first = (int) Math.ceil(Math.log(SLOWEST * stall.speed()) / Math.log(RUNG) + 0.25);
+        for (int k = first; Math.pow(RUNG, k) < FASTEST * stall.speed(); k++) {
+            addPoint(points, flight.descent(pack, stall, Math.pow(RUNG, k)));
         }
         return points;
+    }
+
+    private static void addPoint(List<SpeedPoint> points, Descent descent) {
+        descent.steady()
+                .ifPresent(a -> points.add(new SpeedPoint(
+                        a.speed(),
+                        a.descentAngle(),
+                        a.speed() * Math.sin(a.descentAngle()),
+                        a.lift(),
+                        a.drag(),
+                        a.elevator())));
     }
 
     /** The flattest point of the sweep; its neighbours differ by a few per cent in speed and far less in angle. */
