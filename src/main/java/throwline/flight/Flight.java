@@ -1,7 +1,6 @@
 package throwline.flight;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import throwline.model.Model;
@@ -82,8 +81,23 @@ public final class Flight {
         return Deflections.of(airframe.model().wing(), setUp, stick, 1);
     }
 
-    /** Steady roll rate to the right at full stick, rad/s; empty where there is none. */
-    public OptionalDouble rollRate(Stick.Roll stick, Attitude attitude) {
-        return roller.rate(rolling(stick), attitude.speed(), attitude.alpha());
+    /** Steady roll to the right at full stick; empty where there is none. */
+    public Optional<Roll> roll(Stick.Roll stick, Pack pack, Attitude attitude) {
+        return roller.steady(rolling(stick), attitude.speed(), attitude.alpha(), pack.mass());
+    }
+
+    /** Static stability at an attitude, elevator held. */
+    public Stability stability(Pack pack, Attitude attitude) {
+        return Stability.of(trimmer, pack, attitude);
+    }
+
+    /** Why the elevator stands elsewhere in another set-up at the same speed; this flight is the reference. */
+    public ElevatorShares sharesTo(Attitude other, Attitude own, Pack pack) {
+        return ElevatorShares.between(trimmer, own, other, pack);
+    }
+
+    /** Where the wing first lets go with a roll stick at full; empty where it does not within the angles searched. */
+    public Optional<LettingGo> lettingGo(Stick.Roll stick, Pack pack, Stall stall) {
+        return new StickStall(trimmer, rolling(stick), stall.speed()).find(pack);
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
@@ -22,10 +21,18 @@ final class Roller {
     private static final double STEEPEST_HELIX = 1.2;
 
     private static final double HELIX_TOLERANCE = 1e-5;
-    private static final int MOST_EVALUATIONS = 60;
+
+    /** First guesses of the helix angle and of the damping; the real ones are found from there. */
+    private static final double USUAL_HELIX = 0.1;
+
+    private static final double USUAL_DAMPING = -0.5;
+
+    /** Radius of gyration in roll over span of a model with its mass near the body (PRACTICE). */
+    private static final double GYRATION = 0.12;
 
     private final Airframe airframe;
     private final LiftingLineSolver solver;
+    private final WarmRoot root = new WarmRoot(HELIX_TOLERANCE, USUAL_HELIX, USUAL_DAMPING);
 
     Roller(Airframe airframe) {
         this.airframe = airframe;
@@ -33,24 +40,48 @@ final class Roller {
     }
 
     /**
-     * Steady roll rate to the right.
+     * Steady roll to the right.
      *
      * @param deflections set-up plus stick
      * @param speed airspeed, m/s
      * @param alpha angle of attack of the body's axis, rad
-     * @return rad/s; empty where no rate balances or a solve did not converge
+     * @param mass of the model, kg
+     * @return the roll; empty where no rate balances or a solve did not converge
      */
-    OptionalDouble rate(Deflections deflections, double speed, double alpha) {
+    Optional<Roll> steady(Deflections deflections, double speed, double alpha, double mass) {
         List<SectionCurve> curves = airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(speed));
         double semiSpan = airframe.model().wing().semiSpan();
         double incidence = alpha + airframe.model().wing().incidence();
         Rolling rolling = new Rolling(curves, incidence, semiSpan);
-        if (rolling.value(0) <= 0 || rolling.value(STEEPEST_HELIX) >= 0) {
-            return OptionalDouble.empty();
+        double atRest = rolling.value(0);
+        OptionalDouble helix = root.solve(rolling, 0, STEEPEST_HELIX);
+        if (atRest <= 0 || helix.isEmpty() || !rolling.converged) {
+            return Optional.empty();
         }
-        double helix = new BracketingNthOrderBrentSolver(HELIX_TOLERANCE, 5)
-                .solve(MOST_EVALUATIONS, rolling, 0, STEEPEST_HELIX);
-        return rolling.converged ? OptionalDouble.of(helix * speed / semiSpan) : OptionalDouble.empty();
+        double rate = helix.getAsDouble() * speed / semiSpan;
+        double damping = -atRest / helix.getAsDouble();
+        double yawing =
+                rolling.last.map(s -> StripForces.of(s).yawingCoefficient()).orElse(0.0);
+        double spinUp = spinUp(speed, damping, mass);
+        return Optional.of(new Roll(rate, Math.PI / 2 / rate + spinUp, yawing, damping));
+    }
+
+    /** Time constant of the roll, s: {@code 4 I / (rho V S b^2 |Clp|)} (FLIGHT-METHODS 7). */
+    private double spinUp(double speed, double damping, double mass) {
+        double span = airframe.model().wing().span();
+        double inertia = mass * Math.pow(GYRATION * span, 2);
+        return timeConstant(
+                inertia,
+                airframe.air().density(),
+                speed,
+                airframe.model().wing().area(),
+                span,
+                damping);
+    }
+
+    /** The same for given numbers, SI units. */
+    static double timeConstant(double inertia, double density, double speed, double area, double span, double damping) {
+        return 4 * inertia / (density * speed * area * span * span * Math.abs(damping));
     }
 
     /** Rolling moment coefficient over the tips' helix angle. */

@@ -13,6 +13,9 @@ import throwline.model.TailPosition;
  */
 final class TailWake {
 
+    /** The formula for the loss passes 1 close behind a stalled section; no wake is that dead at a tail. */
+    private static final double MOST_LOST = 0.9;
+
     private final Model model;
     private final SpanGrid tailGrid;
 
@@ -51,14 +54,14 @@ final class TailWake {
             double above = z + drop + sink;
             double drag = wing.problem().curves().get(strip).drag(wing.sectionAngle(strip));
             double behind = Math.max(0, (x - 0.75 * chord) / chord);
-            double halfWidth = 0.68 * Math.sqrt(drag * (behind + 0.15)) * chord;
+            double halfWidth = halfWidth(drag, behind) * chord;
             double core = Math.max(grid.width(strip), halfWidth);
             downwash[i] = sheet.downwash(x, y, above, z, core);
             double loss = 0;
             if (Math.abs(above) < halfWidth) {
                 inWake = true;
                 double shape = Math.pow(Math.cos(Math.PI * above / (2 * halfWidth)), 2);
-                loss = Math.min(0.9, 2.42 * Math.sqrt(drag) / (behind + 0.30)) * shape;
+                loss = Math.min(MOST_LOST, centreLoss(drag, behind)) * shape;
             }
             speed[i] = Math.sqrt(own * (1 - loss));
         }
@@ -67,6 +70,16 @@ final class TailWake {
             speed[n - 1 - i] = speed[i];
         }
         return new TailAir(Inflow.of(downwash, speed), inWake);
+    }
+
+    /** Half-width of a wake over the chord, for a section drag coefficient, so many chords behind the trailing edge. */
+    static double halfWidth(double drag, double behind) {
+        return 0.68 * Math.sqrt(drag * (behind + 0.15));
+    }
+
+    /** Share of the dynamic pressure lost in the middle of a wake. */
+    static double centreLoss(double drag, double behind) {
+        return 2.42 * Math.sqrt(drag) / (behind + 0.30);
     }
 
     private static int stripAt(SpanGrid grid, double y) {

@@ -85,28 +85,52 @@ final class Trimmer {
 
     /** The balanced model. */
     Attitude at(Pack pack, double speed, double alpha) {
-        LiftingLineSolution solution = wing(speed, alpha);
-        TailAir tailAir = wake.at(solution, alpha, trailingEdgeDrop);
-        Parts parts = new Parts(pack, alpha, solution);
-        Tailplane tailplane = new Tailplane(pack, speed, alpha, tailAir);
-        double fixed = parts.moment();
-        Held held = hold(elevator -> fixed + tailplane.moment(tailplane.forces(elevator)));
-        TailForces f = tailplane.forces(held.elevator);
-        double area = model.wing().area();
-        return new Attitude(
-                speed,
-                alpha,
-                (parts.lift() + f.lift()) / area,
-                (parts.drag() + f.drag()) / area,
-                held.elevator,
-                held.limit,
-                f.stallMargin(),
-                tailAir.inWake(),
-                meanDownwash(tailAir),
-                meanPressure(tailAir),
-                parts.moments(tailplane.moment(f)),
-                solution,
-                solution.status().converged() && f.converged());
+        Moment at = new Moment(pack, speed, alpha);
+        double fixed = at.parts.moment();
+        return at.with(hold(elevator -> fixed + at.tailplane.moment(at.tailplane.forces(elevator))));
+    }
+
+    /** The model at an angle of attack with the elevator held: not balanced. */
+    Attitude heldAt(Pack pack, double speed, double alpha, double elevator) {
+        return new Moment(pack, speed, alpha).with(new Held(elevator, ElevatorLimit.NONE));
+    }
+
+    /** One angle of attack at one speed, before the elevator is known. */
+    private final class Moment {
+        private final double speed;
+        private final double alpha;
+        private final LiftingLineSolution solution;
+        private final TailAir tailAir;
+        private final Parts parts;
+        private final Tailplane tailplane;
+
+        Moment(Pack pack, double speed, double alpha) {
+            this.speed = speed;
+            this.alpha = alpha;
+            solution = wing(speed, alpha);
+            tailAir = wake.at(solution, alpha, trailingEdgeDrop);
+            parts = new Parts(pack, alpha, solution);
+            tailplane = new Tailplane(pack, speed, alpha, tailAir);
+        }
+
+        Attitude with(Held held) {
+            TailForces f = tailplane.forces(held.elevator);
+            double area = model.wing().area();
+            return new Attitude(
+                    speed,
+                    alpha,
+                    (parts.lift() + f.lift()) / area,
+                    (parts.drag() + f.drag()) / area,
+                    held.elevator,
+                    held.limit,
+                    f.stallMargin(),
+                    tailAir.inWake(),
+                    meanDownwash(tailAir),
+                    meanPressure(tailAir),
+                    parts.moments(tailplane.moment(f)),
+                    solution,
+                    solution.status().converged() && f.converged());
+        }
     }
 
     /**

@@ -3,10 +3,10 @@ package throwline.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
+import throwline.flight.Roll;
 import throwline.flight.Stall;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.SpanGrid;
@@ -111,7 +111,7 @@ final class SetUpAnswer {
                         .orElseGet(() -> new Headline.Unknown("why.not-found")),
                 elevator,
                 change,
-                rolls(flight, approach),
+                rolls(flight, pack, approach),
                 firstStall(flight, stall),
                 sweep,
                 steady.map(a -> load(a.wing())).orElse(List.of()),
@@ -162,14 +162,13 @@ final class SetUpAnswer {
                 .orElseGet(() -> new Headline.Unknown("why.not-found"));
     }
 
-    private List<RollRate> rolls(Flight flight, Descent approach) {
+    private List<RollRate> rolls(Flight flight, Pack pack, Descent approach) {
         List<RollRate> rolls = new ArrayList<>();
         for (Stick stick : model.sticks()) {
             if (stick instanceof Stick.Roll roll && roll.worksIn(setUp)) {
-                OptionalDouble rate =
-                        approach.steady().map(a -> flight.rollRate(roll, a)).orElse(OptionalDouble.empty());
-                Headline headline = rate.isPresent()
-                        ? bands.around("rollRate", rate.getAsDouble())
+                Optional<Roll> steady = approach.steady().flatMap(a -> flight.roll(roll, pack, a));
+                Headline headline = steady.isPresent()
+                        ? bands.around("rollRate", steady.get().rate())
                         : approach.steady().isPresent() ? new Headline.Unknown("why.no-roll") : why(approach);
                 rolls.add(
                         new RollRate(roll.name(), headline, flight.rolling(roll).atItsStop()));

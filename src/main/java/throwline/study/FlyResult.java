@@ -1,0 +1,116 @@
+package throwline.study;
+
+import java.util.List;
+import java.util.Optional;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.words.Note;
+
+/**
+ * One set-up with one pack in depth, throttle shut.
+ *
+ * @param model what was asked about
+ * @param pack with this battery
+ * @param glance the numbers that a comparison shows
+ * @param balance how it stands about its balance point
+ * @param turns slowest flight in turns, by bank
+ * @param rolls full stick to the right, one entry a roll stick that works here
+ * @param descents what the air's path becomes over the ground, and the steepest
+ * @param rollSweep roll rate of the first such stick over speed
+ * @param notes what holds for this set-up
+ */
+public record FlyResult(
+        Model model,
+        Pack pack,
+        SetUpResult glance,
+        Optional<Balance> balance,
+        List<Turn> turns,
+        List<RollDetail> rolls,
+        Optional<Descents> descents,
+        List<RollPoint> rollSweep,
+        List<Note> notes) {
+
+    public FlyResult {
+        turns = List.copyOf(turns);
+        rolls = List.copyOf(rolls);
+        rollSweep = List.copyOf(rollSweep);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * How the model stands about its balance point.
+     *
+     * @param stabilityMargin distance of the balance point ahead of the neutral point over the mean chord, at approach
+     * @param neutralPoint behind the wing's leading edge at the middle, m
+     * @param cruiseSpeed twice the clean stall speed, m/s
+     * @param elevatorAtCruise where the elevator stands at that speed, rad
+     * @param tailMargin angle left before the tail stalls, at approach, rad
+     * @param why the elevator's change against the reference at equal speed, by cause; empty for the reference itself
+     */
+    public record Balance(
+            double stabilityMargin,
+            double neutralPoint,
+            double cruiseSpeed,
+            Headline elevatorAtCruise,
+            double tailMargin,
+            Optional<Why> why) {}
+
+    /**
+     * Causes of the elevator's change, each in rad of elevator, trailing edge down positive.
+     *
+     * @param camber the moved sections turn the nose by themselves
+     * @param downwash the wing's wake blows the tail down more, or less
+     * @param dragArm drag above or below the balance point
+     * @param wake speed lost in the wake at the tail
+     * @param attitude the body flies at another angle
+     * @param rest what these leave
+     */
+    public record Why(double camber, double downwash, double dragArm, double wake, double attitude, double rest) {}
+
+    /**
+     * Slowest flight in a turn without losing speed in it.
+     *
+     * @param bank rad
+     * @param stallSpeed m/s
+     */
+    public record Turn(double bank, Headline stallSpeed) {}
+
+    /**
+     * Full stick to the right at approach speed.
+     *
+     * @param stick its name
+     * @param rate rad/s
+     * @param timeToNinety s; empty where there is no rate
+     * @param yawing yawing moment coefficient while rolling, nose right positive; empty where there is no rate
+     * @param atItsStop true where a surface was cut at its travel
+     * @param letsGoAt speed at which a part of the wing lets go with this stick at full, m/s
+     * @param letsGoWhere distance from the middle over half the span, right positive
+     */
+    public record RollDetail(
+            String stick,
+            Headline rate,
+            Optional<Double> timeToNinety,
+            Optional<Double> yawing,
+            boolean atItsStop,
+            Optional<Double> letsGoAt,
+            Optional<Double> letsGoWhere) {}
+
+    /**
+     * Paths.
+     *
+     * @param wind headwind, m/s
+     * @param overGround angle of the path over the ground at approach speed in that wind, rad
+     * @param limitSpeed speed limit for the steepest descent, m/s
+     * @param steepest steepest steady descent up to that speed, rad
+     * @param steepestSpeed its speed, m/s
+     */
+    public record Descents(double wind, double overGround, double limitSpeed, double steepest, double steepestSpeed) {}
+
+    /**
+     * Roll rate at a speed.
+     *
+     * @param speed m/s
+     * @param rate rad/s
+     */
+    public record RollPoint(double speed, double rate) {}
+}

@@ -1,0 +1,219 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import throwline.flight.Airframe;
+import throwline.flight.Attitude;
+import throwline.flight.Descent;
+import throwline.flight.ElevatorShares;
+import throwline.flight.Flight;
+import throwline.flight.LettingGo;
+import throwline.flight.Roll;
+import throwline.flight.Stability;
+import throwline.flight.Stall;
+import throwline.flight.SteadyDescent;
+import throwline.liftingline.SpanGrid;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.section.AirfoilLibrary;
+import throwline.section.SectionAerodynamics;
+import throwline.study.FlyResult.Balance;
+import throwline.study.FlyResult.Descents;
+import throwline.study.FlyResult.RollDetail;
+import throwline.study.FlyResult.RollPoint;
+import throwline.study.FlyResult.Turn;
+import throwline.study.FlyResult.Why;
+
+/** "How does this one set-up fly, in depth?" */
+public final class FlyStudy {
+
+    private static final double[] BANKS = {Math.toRadians(30), Math.toRadians(45), Math.toRadians(60)};
+
+    /** Cruise speed over clean stall speed (PRACTICE). */
+    private static final double CRUISE = 2;
+
+    /** Speed limit for the steepest descent over the stall speed, where the user gives none (PRACTICE). */
+    private static final double LIMIT = 1.6;
+
+    private static final int ROLL_SPEEDS = 8;
+    private static final double FASTEST_ROLL = 2.6;
+
+    private final SectionAerodynamics sections;
+    private final Bands bands;
+
+    /**
+     * @param sections makes section curves
+     * @param bands the bands of headline numbers
+     */
+    public FlyStudy(SectionAerodynamics sections, Bands bands) {
+        this.sections = sections;
+        this.bands = bands;
+    }
+
+    /**
+     * Flies one set-up.
+     *
+     * @param model the model
+     * @param airfoils where its airfoils are found; every name of the model must be there
+     * @param pack a pack of the model
+     * @param setUp a set-up of the model
+     * @param speedLimit limit for the steepest descent, m/s; empty for 1.6 times the stall speed
+     */
+    public FlyResult fly(Model model, AirfoilLibrary airfoils, Pack pack, SetUp setUp, Optional<Double> speedLimit) {
+        Airframe airframe = new Airframe(model, airfoils, sections);
+        return new One(airframe, pack, setUp).result(speedLimit);
+    }
+
+    /** One set-up with one pack. */
+    private final class One {
+        private final Airframe airframe;
+        private final Model model;
+        private final Pack pack;
+        private final SetUp setUp;
+        private final Flight flight;
+        private final Flight reference;
+        private final boolean isReference;
+
+        One(Airframe airframe, Pack pack, SetUp setUp) {
+            this.airframe = airframe;
+            this.pack = pack;
+            this.setUp = setUp;
+            model = airframe.model();
+            flight = new Flight(airframe, setUp);
+            isReference = setUp.equals(model.reference());
+            reference = isReference ? flight : new Flight(airframe, model.reference());
+        }
+
+        FlyResult result(Optional<Double> speedLimit) {
+            SetUpAnswer answer = new SetUpAnswer(model, setUp, bands);
+            Optional<Stall> stall = flight.stall(pack);
+            Optional<Stall> referenceStall = isReference ? stall : reference.stall(pack);
+            if (stall.isEmpty()) {
+                SetUpResult glance = answer.withoutStall();
+                return new FlyResult(
+                        model,
+                        pack,
+                        glance,
+                        Optional.empty(),
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of(),
+                        glance.notes());
+            }
+            double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
+            Descent approach = flight.descent(pack, stall.get(), speed);
+            Optional<Attitude> there = isReference
+                    ? approach.steady()
+                    : referenceStall.flatMap(
+                            s -> reference.descent(pack, s, speed).steady());
+            SetUpResult glance = answer.of(flight, pack, stall.get(), approach, there);
+            return new FlyResult(
+                    model,
+                    pack,
+                    glance,
+                    approach.steady().map(a -> balance(stall.get(), referenceStall, a, there)),
+                    turns(stall.get()),
+                    rolls(stall.get(), approach),
+                    approach.steady().map(a -> descents(stall.get(), a, speedLimit)),
+                    rollSweep(stall.get()),
+                    glance.notes());
+        }
+
+        private Balance balance(
+                Stall stall, Optional<Stall> referenceStall, Attitude attitude, Optional<Attitude> there) {
+            Stability stability = flight.stability(pack, attitude);
+            double cruise = CRUISE * referenceStall.orElse(stall).speed();
+            Optional<Attitude> atCruise = flight.descent(pack, stall, cruise).steady();
+            Optional<Why> why = isReference ? Optional.empty() : there.map(r -> why(attitude, r));
+            return new Balance(
+                    stability.margin(),
+                    stability.neutralPoint(),
+                    cruise,
+                    atCruise.<Headline>map(a -> bands.around("elevator", a.elevator()))
+                            .orElseGet(() -> new Headline.Unknown("why.not-found")),
+                    attitude.tailMargin(),
+                    why);
+        }
+
+        private Why why(Attitude attitude, Attitude there) {
+            ElevatorShares s = reference.sharesTo(attitude, there, pack);
+            return new Why(s.camber(), s.downwash(), s.dragArm(), s.wake(), s.attitude(), s.rest());
+        }
+
+        private List<Turn> turns(Stall stall) {
+            List<Turn> turns = new ArrayList<>();
+            for (double bank : BANKS) {
+                double factor = Math.sqrt(1 / Math.cos(bank));
+                turns.add(new Turn(
+                        bank,
+                        bands.around(
+                                "stallSpeed",
+                                factor * stall.speed(),
+                                factor * stall.plateauSpeed(),
+                                factor * stall.onsetSpeed())));
+            }
+            return turns;
+        }
+
+        private List<RollDetail> rolls(Stall stall, Descent approach) {
+            List<RollDetail> details = new ArrayList<>();
+            for (Stick stick : model.sticks()) {
+                if (stick instanceof Stick.Roll roll && roll.worksIn(setUp)) {
+                    details.add(detail(roll, stall, approach));
+                }
+            }
+            return details;
+        }
+
+        private RollDetail detail(Stick.Roll stick, Stall stall, Descent approach) {
+            Optional<Roll> steady = approach.steady().flatMap(a -> flight.roll(stick, pack, a));
+            Optional<LettingGo> lettingGo = flight.lettingGo(stick, pack, stall);
+            SpanGrid grid = airframe.strips().grid();
+            return new RollDetail(
+                    stick.name(),
+                    steady.<Headline>map(r -> bands.around("rollRate", r.rate()))
+                            .orElseGet(() -> new Headline.Unknown("why.no-roll")),
+                    steady.map(Roll::timeToNinety),
+                    steady.map(Roll::yawing),
+                    flight.rolling(stick).atItsStop(),
+                    lettingGo.map(LettingGo::speed),
+                    lettingGo.map(g -> 2 * grid.control(g.strip()) / grid.span()));
+        }
+
+        private Descents descents(Stall stall, Attitude approach, Optional<Double> speedLimit) {
+            double limit = speedLimit.orElse(LIMIT * stall.speed());
+            Attitude steepest = approach.speed() <= limit ? approach : stall.attitude();
+            Optional<Attitude> atLimit = flight.descent(pack, stall, limit).steady();
+            if (atLimit.isPresent() && atLimit.get().descentAngle() > steepest.descentAngle()) {
+                steepest = atLimit.get();
+            }
+            double wind = model.field().wind();
+            return new Descents(
+                    wind,
+                    SteadyDescent.groundAngle(approach.speed(), approach.descentAngle(), wind),
+                    limit,
+                    steepest.descentAngle(),
+                    steepest.speed());
+        }
+
+        private List<RollPoint> rollSweep(Stall stall) {
+            Optional<Stick.Roll> first = model.sticks().stream()
+                    .filter(s -> s instanceof Stick.Roll && s.worksIn(setUp))
+                    .map(s -> (Stick.Roll) s)
+                    .findFirst();
+            List<RollPoint> points = new ArrayList<>();
+            for (int k = 0; k < ROLL_SPEEDS && first.isPresent(); k++) {
+                double ratio = 1.05 + (FASTEST_ROLL - 1.05) * k / (ROLL_SPEEDS - 1);
+                flight.descent(pack, stall, ratio * stall.speed())
+                        .steady()
+                        .ifPresent(a -> flight.roll(first.get(), pack, a)
+                                .ifPresent(r -> points.add(new RollPoint(a.speed(), r.rate()))));
+            }
+            return points;
+        }
+    }
+}
