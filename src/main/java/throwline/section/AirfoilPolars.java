@@ -9,19 +9,21 @@ import throwline.model.Hinge;
 /** Everything measured on one airfoil, by deflection, and the method for the deflections between and beyond. Immutable. */
 final class AirfoilPolars {
 
-    /** Chord fraction of a model's measured surface where its file does not say: E214C, from its effectiveness (computed). */
-    private static final double MEASURED_CHORD = 0.21;
+    /** Chord fraction of a model's measured surface where its file does not say: E214C, from its effectiveness (computed, 0.20 to 0.22). */
+    private static final double MEASURED_CHORD = 0.20;
 
     private final Airfoil airfoil;
     private final FlapMethod method;
     private final double[] deflections;
     private final List<CleanPolars> sets;
+    private final Recovery recovery;
 
     private AirfoilPolars(Airfoil airfoil, FlapMethod method, double[] deflections, List<CleanPolars> sets) {
         this.airfoil = airfoil;
         this.method = method;
         this.deflections = deflections;
         this.sets = sets;
+        this.recovery = Recovery.of(airfoil);
     }
 
     /**
@@ -77,9 +79,17 @@ final class AirfoilPolars {
         FlapEffect whole = method.effect(deflection, chord, airfoil.thickness(), reynolds, surface.hinge());
         FlapEffect known = method.effect(measured, MEASURED_CHORD, airfoil.thickness(), reynolds, Hinge.TAPED);
         CurveMaker maker = new CurveMaker(
-                measured(measured, reynolds), whole.beyond(known), deflection, chord, !whole.equals(known));
+                measured(measured, reynolds),
+                whole.beyond(known),
+                slant(deflection, chord),
+                airfoil.thickness(),
+                !whole.equals(known));
         AngleGrid grid = maker.grid();
-        return maker.make(grid, hinge(grid.angles(), surface, reynolds));
+        return maker.make(grid, hinge(grid.angles(), surface, reynolds), recovery.belowStall(reynolds));
+    }
+
+    private static double slant(double deflection, double chord) {
+        return Math.atan2(chord * Math.sin(deflection), 1 - chord + chord * Math.cos(deflection));
     }
 
     private CleanCurve measured(double deflection, double reynolds) {

@@ -1,5 +1,7 @@
 package throwline.section;
 
+import java.util.OptionalDouble;
+
 /**
  * Makes a section curve from an airfoil's clean curve and the effect of a deflected surface: one translation of the clean
  * curve in angle and lift, drag read at shifted lift, the plate past the stalls.
@@ -28,6 +30,7 @@ final class CurveMaker {
     private final LiftStation lift;
     private final FlapEffect effect;
     private final double slant;
+    private final double thickness;
     private final boolean byMethod;
 
     /**
@@ -35,27 +38,27 @@ final class CurveMaker {
      *
      * @param clean the measured curve
      * @param effect what the surface adds
-     * @param deflection rad
-     * @param chordFraction of the surface; 0 for none
+     * @param slant angle of the line from the nose to the deflected trailing edge, rad
+     * @param thickness thickness over chord
      * @param byMethod true where the effect is not nothing
      */
-    CurveMaker(CleanCurve clean, FlapEffect effect, double deflection, double chordFraction, boolean byMethod) {
+    CurveMaker(CleanCurve clean, FlapEffect effect, double slant, double thickness, boolean byMethod) {
         this.clean = clean;
         this.lift = clean.lift();
         this.effect = effect;
-        this.slant = slant(deflection, chordFraction);
+        this.slant = Math.max(-STEEPEST_PLATE, Math.min(STEEPEST_PLATE, slant));
+        this.thickness = thickness;
         this.byMethod = byMethod;
     }
 
-    /** Angle of the line from the nose to the deflected trailing edge, rad. */
-    private static double slant(double deflection, double chordFraction) {
-        double angle = Math.atan2(
-                chordFraction * Math.sin(deflection), 1 - chordFraction + chordFraction * Math.cos(deflection));
-        return Math.max(-STEEPEST_PLATE, Math.min(STEEPEST_PLATE, angle));
-    }
-
-    /** The curve; hinge moments as given, one for every angle of {@link #grid}. */
-    TabulatedCurve make(AngleGrid grid, double[] hinge) {
+    /**
+     * The curve.
+     *
+     * @param grid from {@link #grid}
+     * @param hinge hinge moment coefficients at its angles
+     * @param recovery how far below the stall lift comes back, rad
+     */
+    TabulatedCurve make(AngleGrid grid, double[] hinge, OptionalDouble recovery) {
         double[] angles = grid.angles();
         int n = angles.length;
         TabulatedCurve.Values values = new TabulatedCurve.Values(new double[n], new double[n], new double[n], hinge);
@@ -63,7 +66,7 @@ final class CurveMaker {
             int node = Math.max(0, Math.min(NodeLayout.COUNT - 1, i - AngleGrid.OUTER));
             fill(values, i, node, angles[i], past(angles[i], angles));
         }
-        return new TabulatedCurve(grid, values, lift.slope(), bases(angles));
+        return new TabulatedCurve(grid, values, new TabulatedCurve.Traits(lift.slope(), recovery, bases(angles)));
     }
 
     /** The angles of this curve: those of the clean one, moved. */
@@ -94,8 +97,10 @@ final class CurveMaker {
         double plate = Ramp.smooth((past - lift.reach().past()) / TO_PLATE);
         double normal = FlatPlate.normal(inclined);
         double surfaceDrag = effect.drag() * (1 - plate * Ramp.smooth(Math.abs(inclined) / STEEPEST_PLATE - 1));
-        double cl = (1 - plate) * attachedLift + plate * normal * Math.cos(inclined);
-        double plateDrag = normal * Math.sin(inclined) + PLATE_FRICTION * Math.cos(inclined) * Math.cos(inclined);
+        double suction = FlatPlate.noseSuction(inclined, thickness);
+        double plateLift = normal * Math.cos(inclined) + suction * Math.sin(inclined);
+        double plateDrag = normal * Math.sin(inclined) + (PLATE_FRICTION - suction) * Math.cos(inclined);
+        double cl = (1 - plate) * attachedLift + plate * plateLift;
         double cd = (1 - plate) * attachedDrag + plate * plateDrag + surfaceDrag;
         double force = cl * Math.cos(inclined) + cd * Math.sin(inclined);
         double moved = Ramp.smooth((past - lift.reach().momentPast()) / CENTRE_MOVES);

@@ -1,9 +1,10 @@
 package throwline.section;
 
 /**
- * A plate across the flow, for angles far past the stall. The normal force follows the free-streamline plate (Kirchhoff,
- * Rayleigh: 2 pi sin a / (4 + pi sin a)) scaled to the drag measured square to the flow; its centre of pressure is that
- * of the same theory.
+ * A section with its flow off, as a plate with a nose, for angles far past the stall. The normal force follows the
+ * free-streamline plate (Kirchhoff, Rayleigh: 2 pi sin a / (4 + pi sin a)) scaled to the drag measured square to the flow;
+ * its centre of pressure is that of the same theory. A thick nose keeps some suction. Against the NACA 0015 table from 40
+ * to 90 degrees within 10 % (a force in proportion to the sine lies 15 % low at 45).
  */
 final class FlatPlate {
 
@@ -12,12 +13,25 @@ final class FlatPlate {
 
     private static final double THEORY_SQUARE = 2 * Math.PI / (4 + Math.PI);
 
+    /** Force towards the nose of a 15 % section square to the flow: lift coefficient 0.09 at 90 degrees, same table. */
+    private static final double NOSE_SUCTION = 0.09;
+
     private FlatPlate() {}
 
     /** Normal force coefficient; angle in radians, odd. */
     static double normal(double alpha) {
         double sin = Math.sin(alpha);
         return DRAG_SQUARE / THEORY_SQUARE * 2 * Math.PI * sin / (4 + Math.PI * Math.abs(sin));
+    }
+
+    /**
+     * Force coefficient along the section towards its nose, positive.
+     *
+     * @param alpha rad
+     * @param thickness thickness over chord; full suction from 0.15 on, none on a plate
+     */
+    static double noseSuction(double alpha, double thickness) {
+        return NOSE_SUCTION * Math.min(1, thickness / 0.15) * Math.abs(Math.sin(alpha));
     }
 
     /** Quarter-chord moment coefficient under a normal force at an angle of attack. */

@@ -82,10 +82,11 @@ final class LiftStations {
         return Math.abs(Math.log(a.reynolds() / b.reynolds())) < SAME_SPEED;
     }
 
+    /** A run past the angle where its neighbour stalls never attached: it has no peak to be carried on to. */
     private LiftRun carriedOn(LiftRun run, List<LiftRun> complete) {
         return complete.stream()
-                .filter(donor -> run.measuredTo() < donor.peak().alpha() + 2 * DEGREE)
                 .min(Comparator.comparingDouble(donor -> Math.abs(Math.log(donor.reynolds() / run.reynolds()))))
+                .filter(donor -> run.measuredTo() < donor.peak().alpha() + 2 * DEGREE)
                 .map(donor ->
                         run.continuedLike(donor, ReynoldsLaw.of(airfoil).maxLiftRise(donor.reynolds(), run.reynolds())))
                 .orElseGet(run::roundedOff);

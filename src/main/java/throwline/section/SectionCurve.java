@@ -1,5 +1,7 @@
 package throwline.section;
 
+import java.util.OptionalDouble;
+
 /**
  * Two-dimensional coefficients of one section with its surface at one deflection and one Reynolds number. Angles of
  * attack are in radians from -pi/2 to pi/2 and are clamped to that range. Every function is continuous; lift has a
@@ -48,6 +50,14 @@ public interface SectionCurve {
 
     /** Slope of the lift curve near zero lift, per radian: the least-squares slope over the middle of the attached range. */
     double attachedSlope();
+
+    /**
+     * Angle of attack at which lift comes back when the angle falls after a stall, rad; at most the stall angle. Empty where
+     * no run with falling angle was measured.
+     */
+    default OptionalDouble recoveryAngle() {
+        return OptionalDouble.empty();
+    }
 
     /** What the curve rests on at this angle. */
     Basis basis(double alpha);

@@ -1,5 +1,8 @@
 package throwline.section;
 
+import java.util.Arrays;
+import java.util.OptionalDouble;
+
 /** A section curve on an {@link AngleGrid}, a monotone cubic on every interval. Immutable. */
 final class TabulatedCurve implements SectionCurve {
 
@@ -9,19 +12,16 @@ final class TabulatedCurve implements SectionCurve {
     private final Column drag;
     private final Column moment;
     private final Column hinge;
-    private final double attachedSlope;
+    private final Traits traits;
     private final double zeroLiftAngle;
-    private final BasisMap bases;
-
     /**
      * A curve from its values at all angles of a grid.
      *
      * @param grid the angles
      * @param values lift, drag, moment and hinge moment
-     * @param attachedSlope per rad
-     * @param bases what every stretch rests on
+     * @param traits what else is known of it
      */
-    TabulatedCurve(AngleGrid grid, Values values, double attachedSlope, BasisMap bases) {
+    TabulatedCurve(AngleGrid grid, Values values, Traits traits) {
         this.grid = grid;
         double[] alpha = grid.angles();
         lift = new Column(values.lift, MonotoneCubic.slopes(alpha, values.lift));
@@ -29,9 +29,28 @@ final class TabulatedCurve implements SectionCurve {
         drag = new Column(values.drag, MonotoneCubic.slopes(alpha, values.drag));
         moment = new Column(values.moment, MonotoneCubic.slopes(alpha, values.moment));
         hinge = new Column(values.hinge, MonotoneCubic.slopes(alpha, values.hinge));
-        this.attachedSlope = attachedSlope;
-        this.bases = bases;
+        this.traits = traits;
         zeroLiftAngle = findZeroLift();
+    }
+
+    /**
+     * What is known of a curve beside its values.
+     *
+     * @param attachedSlope per rad
+     * @param recovery how far below the stall lift comes back with falling angle, rad; empty where not measured
+     * @param bases what every stretch rests on
+     */
+    record Traits(double attachedSlope, OptionalDouble recovery, BasisMap bases) {
+
+        Traits blend(Traits other, double weight) {
+            OptionalDouble both = recovery.isPresent() && other.recovery.isPresent()
+                    ? OptionalDouble.of((1 - weight) * recovery.getAsDouble() + weight * other.recovery.getAsDouble())
+                    : OptionalDouble.empty();
+            return new Traits(
+                    attachedSlope + weight * (other.attachedSlope - attachedSlope),
+                    both,
+                    bases.blend(other.bases, weight));
+        }
     }
 
     /**
@@ -124,24 +143,21 @@ final class TabulatedCurve implements SectionCurve {
     /** This curve and another, landmark with landmark; weight 0 gives this. */
     TabulatedCurve blend(TabulatedCurve other, double weight) {
         double[] alpha = NodeLayout.blend(grid.angles(), other.grid.angles(), weight);
-        double[] inner = java.util.Arrays.copyOfRange(alpha, AngleGrid.OUTER, AngleGrid.OUTER + NodeLayout.COUNT);
+        double[] inner = Arrays.copyOfRange(alpha, AngleGrid.OUTER, AngleGrid.OUTER + NodeLayout.COUNT);
         Values mine = new Values(lift.value, drag.value, moment.value, hinge.value);
         Values others = new Values(other.lift.value, other.drag.value, other.moment.value, other.hinge.value);
         return new TabulatedCurve(
-                AngleGrid.around(inner),
-                mine.blend(others, weight),
-                attachedSlope + weight * (other.attachedSlope - attachedSlope),
-                bases.blend(other.bases, weight));
+                AngleGrid.around(inner), mine.blend(others, weight), traits.blend(other.traits, weight));
     }
 
     private double findZeroLift() {
         double low = negativeStallAngle();
         double high = stallAngle();
         if (minLift() >= 0) {
-            return low - minLift() / attachedSlope;
+            return low - minLift() / traits.attachedSlope;
         }
         if (maxLift() <= 0) {
-            return high - maxLift() / attachedSlope;
+            return high - maxLift() / traits.attachedSlope;
         }
         for (int i = 0; i < 45; i++) {
             double middle = 0.5 * (low + high);
@@ -226,11 +242,17 @@ final class TabulatedCurve implements SectionCurve {
 
     @Override
     public double attachedSlope() {
-        return attachedSlope;
+        return traits.attachedSlope;
+    }
+
+    @Override
+    public OptionalDouble recoveryAngle() {
+        OptionalDouble below = traits.recovery;
+        return below.isPresent() ? OptionalDouble.of(stallAngle() - below.getAsDouble()) : below;
     }
 
     @Override
     public Basis basis(double alpha) {
-        return bases.at(alpha);
+        return traits.bases.at(alpha);
     }
 }
