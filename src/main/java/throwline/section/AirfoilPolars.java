@@ -9,8 +9,13 @@ import throwline.model.Hinge;
 /** Everything measured on one airfoil, by deflection, and the method for the deflections between and beyond. Immutable. */
 final class AirfoilPolars {
 
-    /** Chord fraction of a model's measured surface where its file does not say: E214C, from its effectiveness (computed, 0.20 to 0.22). */
-    private static final double MEASURED_CHORD = 0.20;
+    /**
+     * Chord fraction of a measured surface: E214C's is not published and lies between these by its effectiveness (computed);
+     * a surface in that range is the measured one.
+     */
+    private static final double LEAST_MEASURED_CHORD = 0.20;
+
+    private static final double MOST_MEASURED_CHORD = 0.22;
 
     private final Airfoil airfoil;
     private final FlapMethod method;
@@ -43,7 +48,8 @@ final class AirfoilPolars {
         byDeflection.forEach((deflection, runs) -> {
             double middle =
                     runs.stream().mapToDouble(PolarRun::reynolds).average().orElseThrow();
-            FlapEffect expected = method.effect(deflection, MEASURED_CHORD, airfoil.thickness(), middle, Hinge.TAPED);
+            FlapEffect expected =
+                    method.effect(deflection, LEAST_MEASURED_CHORD, airfoil.thickness(), middle, Hinge.TAPED);
             CleanPolars set = CleanPolars.of(airfoil, runs, expected.maxLift());
             if (set.usable()) {
                 deflections.add(deflection);
@@ -77,7 +83,8 @@ final class AirfoilPolars {
         double last = deflections[deflections.length - 1];
         double measured = Math.max(deflections[0], Math.min(last, deflection));
         FlapEffect whole = method.effect(deflection, chord, airfoil.thickness(), reynolds, surface.hinge());
-        FlapEffect known = method.effect(measured, MEASURED_CHORD, airfoil.thickness(), reynolds, Hinge.TAPED);
+        double knownChord = Math.max(LEAST_MEASURED_CHORD, Math.min(MOST_MEASURED_CHORD, chord));
+        FlapEffect known = method.effect(measured, knownChord, airfoil.thickness(), reynolds, Hinge.TAPED);
         CurveMaker maker = new CurveMaker(
                 measured(measured, reynolds),
                 whole.beyond(known),
