@@ -14,7 +14,9 @@ final class NearestName {
     /** A name without what does not count: case, blanks, hyphens, underscores. */
     static String key(String name) {
         StringBuilder key = new StringBuilder(name.length());
-        for (char c : name.toLowerCase(Locale.ROOT).toCharArray()) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < lower.length(); i++) {
+            char c = lower.charAt(i);
             if (!Character.isWhitespace(c) && c != '_' && c != '-') {
                 key.append(c);
             }

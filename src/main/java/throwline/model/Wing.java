@@ -54,6 +54,22 @@ public record Wing(
         return integral / area();
     }
 
+    /** Leading edge of the mean aerodynamic chord behind the leading edge at the middle, m. */
+    public double meanLeadingEdge() {
+        double integral = 0;
+        for (int i = 1; i < sections.size(); i++) {
+            WingSection inner = sections.get(i - 1);
+            WingSection outer = sections.get(i);
+            double chord = outer.chord() - inner.chord();
+            double setBack = outer.setBack() - inner.setBack();
+            double mean = inner.setBack() * inner.chord()
+                    + (inner.setBack() * chord + setBack * inner.chord()) / 2
+                    + setBack * chord / 3;
+            integral += 2 * (outer.at() - inner.at()) * mean;
+        }
+        return integral / area();
+    }
+
     /**
      * Chord at a distance from the middle.
      *

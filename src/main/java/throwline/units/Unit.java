@@ -89,7 +89,12 @@ public enum Unit {
 
     /** How it is printed. */
     public String symbol() {
-        return spellings.split("\\|", 2)[0];
+        return spellings().get(0);
+    }
+
+    /** How it may be written, the usual spelling first; case does not count. */
+    public List<String> spellings() {
+        return List.of(spellings.split("\\|", -1));
     }
 
     /** Digits after the point that are worth printing. */
@@ -132,7 +137,7 @@ public enum Unit {
     }
 
     private boolean isSpelt(String key) {
-        return Arrays.stream(spellings.split("\\|", -1)).anyMatch(s -> key(s).equals(key));
+        return spellings().stream().anyMatch(s -> key(s).equals(key));
     }
 
     private static String key(String text) {

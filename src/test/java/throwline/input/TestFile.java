@@ -10,6 +10,8 @@ import java.util.Objects;
 /** The model file that tests change. */
 final class TestFile {
 
+    private static final FolderNames NAMES = new FolderNames();
+
     private TestFile() {}
 
     /** A resource beside this class as text. */
@@ -27,7 +29,7 @@ final class TestFile {
 
     static ReadModel read(byte[] bytes, String shownAs) {
         try {
-            return ModelFile.read(new ByteArrayInputStream(bytes), shownAs, new FolderNames());
+            return ModelFile.read(new ByteArrayInputStream(bytes), shownAs, NAMES);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
