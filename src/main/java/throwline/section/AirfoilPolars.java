@@ -85,14 +85,13 @@ final class AirfoilPolars {
         FlapEffect whole = method.effect(deflection, chord, airfoil.thickness(), reynolds, surface.hinge());
         double knownChord = Math.max(LEAST_MEASURED_CHORD, Math.min(MOST_MEASURED_CHORD, chord));
         FlapEffect known = method.effect(measured, knownChord, airfoil.thickness(), reynolds, Hinge.TAPED);
+        CleanCurve base = measured(measured, reynolds);
+        double zeroLift = measured == 0
+                ? base.lift().zeroLiftAngle()
+                : measured(0, reynolds).lift().zeroLiftAngle();
         CurveMaker maker = new CurveMaker(
-                measured(measured, reynolds),
-                whole.beyond(known),
-                slant(deflection, chord),
-                airfoil.thickness(),
-                !whole.equals(known));
-        AngleGrid grid = maker.grid();
-        return maker.make(grid, hinge(grid.angles(), surface, reynolds), recovery.belowStall(reynolds));
+                base, whole.beyond(known), slant(deflection, chord), airfoil.thickness(), !whole.equals(known));
+        return maker.make(HingeMoment.of(surface, airfoil.thickness(), zeroLift), recovery.belowStall(reynolds));
     }
 
     private static double slant(double deflection, double chord) {
@@ -110,18 +109,5 @@ final class AirfoilPolars {
         }
         double weight = (deflection - deflections[i]) / (deflections[i + 1] - deflections[i]);
         return below.blend(sets.get(i + 1).at(reynolds), weight);
-    }
-
-    private double[] hinge(double[] angles, SurfaceState surface, double reynolds) {
-        double[] hinge = new double[angles.length];
-        if (surface.chordFraction() <= 0) {
-            return hinge;
-        }
-        HingeMoment moment = HingeMoment.of(surface.chordFraction(), airfoil.thickness(), surface.hinge());
-        double zeroLift = measured(0, reynolds).lift().zeroLiftAngle();
-        for (int i = 0; i < hinge.length; i++) {
-            hinge[i] = moment.at(angles[i] - zeroLift, surface.deflection());
-        }
-        return hinge;
     }
 }

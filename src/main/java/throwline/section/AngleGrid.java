@@ -1,8 +1,8 @@
 package throwline.section;
 
 /**
- * The nodes of {@link NodeLayout} with evenly spaced ones outside them to a right angle on both sides; finds the interval
- * of an angle without a search. Immutable.
+ * The nodes of {@link NodeLayout} with evenly spaced ones outside them to a right angle on both sides; finds the place of
+ * an angle without a search. Immutable.
  */
 final class AngleGrid {
 
@@ -15,19 +15,19 @@ final class AngleGrid {
     /** Node of the whole grid at the stall. */
     static final int STALL = OUTER + NodeLayout.STALL;
 
+    private static final int ZERO_LIFT = OUTER + NodeLayout.ZERO_LIFT;
+    private static final int INNER_END = OUTER + NodeLayout.COUNT - 1;
     private static final int COUNT = NodeLayout.COUNT + 2 * OUTER;
 
-    private static final int[] FIRST = {
-        0, OUTER, LOWER_STALL, OUTER + NodeLayout.ZERO_LIFT, STALL, OUTER + NodeLayout.COUNT - 1, COUNT - 1
-    };
+    private static final int[] FIRST = {0, OUTER, LOWER_STALL, ZERO_LIFT, STALL, INNER_END, COUNT - 1};
 
     private final double[] alpha;
-    private final double[] perStep = new double[FIRST.length - 1];
+    private final double[] perRadian = new double[FIRST.length - 1];
 
     private AngleGrid(double[] alpha) {
         this.alpha = alpha;
-        for (int i = 0; i < perStep.length; i++) {
-            perStep[i] = (FIRST[i + 1] - FIRST[i]) / (alpha[FIRST[i + 1]] - alpha[FIRST[i]]);
+        for (int i = 0; i < perRadian.length; i++) {
+            perRadian[i] = (FIRST[i + 1] - FIRST[i]) / (alpha[FIRST[i + 1]] - alpha[FIRST[i]]);
         }
     }
 
@@ -44,17 +44,52 @@ final class AngleGrid {
         return new AngleGrid(alpha);
     }
 
+    /** This grid and another, node by node; weight 0 gives this. */
+    AngleGrid blend(AngleGrid other, double weight) {
+        return new AngleGrid(NodeLayout.blend(alpha, other.alpha, weight));
+    }
+
     double[] angles() {
         return alpha;
     }
 
-    /** Index of the interval that holds an angle within the grid. */
-    int interval(double angle) {
-        int part = 0;
-        while (part < perStep.length - 1 && angle >= alpha[FIRST[part + 1]]) {
-            part++;
+    /** Node number and share of the interval above it of an angle; clamped to a right angle on both sides. */
+    double place(double angle) {
+        int part;
+        if (angle < alpha[ZERO_LIFT]) {
+            part = angle < alpha[LOWER_STALL] ? (angle < alpha[OUTER] ? 0 : 1) : 2;
+        } else {
+            part = angle < alpha[STALL] ? 3 : (angle < alpha[INNER_END] ? 4 : 5);
         }
-        int i = FIRST[part] + (int) ((angle - alpha[FIRST[part]]) * perStep[part]);
-        return Math.min(i, FIRST[part + 1] - 1);
+        double place = FIRST[part] + (angle - alpha[FIRST[part]]) * perRadian[part];
+        return place < 0 ? 0 : place > COUNT - 1 ? COUNT - 1 : place;
+    }
+
+    /** A cubic on the interval of a place from values and slopes at the nodes. */
+    double cubic(double[] value, double[] slope, double place) {
+        int i = Math.min((int) place, COUNT - 2);
+        double t = place - i;
+        double width = alpha[i + 1] - alpha[i];
+        double rise = value[i + 1] - value[i];
+        double left = slope[i] * width;
+        double right = slope[i + 1] * width;
+        return value[i] + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)));
+    }
+
+    /** Slope of that cubic, per rad. */
+    double cubicSlope(double[] value, double[] slope, double place) {
+        int i = Math.min((int) place, COUNT - 2);
+        double t = place - i;
+        double width = alpha[i + 1] - alpha[i];
+        double rise = value[i + 1] - value[i];
+        double left = slope[i] * width;
+        double right = slope[i + 1] * width;
+        return (left + t * (2 * (3 * rise - 2 * left - right) + 3 * t * (left + right - 2 * rise))) / width;
+    }
+
+    /** A straight line on the interval of a place. */
+    static double straight(double[] value, double place) {
+        int i = Math.min((int) place, COUNT - 2);
+        return value[i] + (place - i) * (value[i + 1] - value[i]);
     }
 }

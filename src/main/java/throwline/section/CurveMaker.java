@@ -32,6 +32,10 @@ final class CurveMaker {
     private final double slant;
     private final double thickness;
     private final boolean byMethod;
+    private final AngleGrid grid;
+    private final double[] liftOut;
+    private final double[] dragOut;
+    private final double[] momentOut;
 
     /**
      * Sets up for one curve.
@@ -49,28 +53,31 @@ final class CurveMaker {
         this.slant = Math.max(-STEEPEST_PLATE, Math.min(STEEPEST_PLATE, slant));
         this.thickness = thickness;
         this.byMethod = byMethod;
+        grid = grid(lift, effect);
+        int n = grid.angles().length;
+        liftOut = new double[n];
+        dragOut = new double[n];
+        momentOut = new double[n];
     }
 
     /**
      * The curve.
      *
-     * @param grid from {@link #grid}
-     * @param hinge hinge moment coefficients at its angles
+     * @param hinge its hinge moments
      * @param recovery how far below the stall lift comes back, rad
      */
-    TabulatedCurve make(AngleGrid grid, double[] hinge, OptionalDouble recovery) {
+    TabulatedCurve make(HingeMoment hinge, OptionalDouble recovery) {
         double[] angles = grid.angles();
-        int n = angles.length;
-        TabulatedCurve.Values values = new TabulatedCurve.Values(new double[n], new double[n], new double[n], hinge);
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < angles.length; i++) {
             int node = Math.max(0, Math.min(NodeLayout.COUNT - 1, i - AngleGrid.OUTER));
-            fill(values, i, node, angles[i], past(angles[i], angles));
+            fill(i, node, angles[i]);
         }
-        return new TabulatedCurve(grid, values, new TabulatedCurve.Traits(lift.slope(), recovery, bases(angles)));
+        return new TabulatedCurve(
+                grid, liftOut, dragOut, momentOut, new TabulatedCurve.Traits(lift.slope(), recovery, hinge, bases()));
     }
 
     /** The angles of this curve: those of the clean one, moved. */
-    AngleGrid grid() {
+    private static AngleGrid grid(LiftStation lift, FlapEffect effect) {
         double shift = effect.zeroLift() - effect.maxLift() / lift.slope();
         double[] alpha = lift.alpha().clone();
         for (int i = 0; i < alpha.length; i++) {
@@ -79,34 +86,36 @@ final class CurveMaker {
         return AngleGrid.around(alpha);
     }
 
-    private static double past(double alpha, double[] angles) {
-        return Math.max(0, Math.max(alpha - angles[AngleGrid.STALL], angles[AngleGrid.LOWER_STALL] - alpha));
+    private void fill(int i, int node, double alpha) {
+        double[] angles = grid.angles();
+        double past = Math.max(alpha - angles[AngleGrid.STALL], angles[AngleGrid.LOWER_STALL] - alpha);
+        liftOut[i] = lift.lift()[node] + effect.maxLift();
+        momentOut[i] = lift.moment()[node] + effect.moment();
+        if (past <= 0) {
+            dragOut[i] = attachedDrag(node, liftOut[i]) + effect.drag();
+        } else {
+            double share = Ramp.smooth((past - lift.reach().past()) / TO_PLATE);
+            double measured = share < 1 ? attachedDrag(node, liftOut[i]) : 0;
+            passStall(i, alpha + slant, past, share, measured);
+        }
     }
 
-    private void fill(TabulatedCurve.Values values, int i, int node, double alpha, double past) {
-        double attachedLift = lift.lift()[node] + effect.maxLift();
-        double attachedDrag = attachedDrag(node, attachedLift);
-        double attachedMoment = lift.moment()[node] + effect.moment();
-        if (past == 0) {
-            values.lift()[i] = attachedLift;
-            values.drag()[i] = attachedDrag + effect.drag();
-            values.moment()[i] = attachedMoment;
-            return;
-        }
-        double inclined = alpha + slant;
-        double plate = Ramp.smooth((past - lift.reach().past()) / TO_PLATE);
-        double normal = FlatPlate.normal(inclined);
-        double surfaceDrag = effect.drag() * (1 - plate * Ramp.smooth(Math.abs(inclined) / STEEPEST_PLATE - 1));
-        double suction = FlatPlate.noseSuction(inclined, thickness);
-        double plateLift = normal * Math.cos(inclined) + suction * Math.sin(inclined);
-        double plateDrag = normal * Math.sin(inclined) + (PLATE_FRICTION - suction) * Math.cos(inclined);
-        double cl = (1 - plate) * attachedLift + plate * plateLift;
-        double cd = (1 - plate) * attachedDrag + plate * plateDrag + surfaceDrag;
-        double force = cl * Math.cos(inclined) + cd * Math.sin(inclined);
+    /** Lets the measured curve go over into the plate. */
+    private void passStall(int i, double inclined, double past, double share, double measuredDrag) {
+        double sin = Math.sin(inclined);
+        double cos = Math.cos(inclined);
+        double normal = FlatPlate.normal(sin);
+        double suction = FlatPlate.noseSuction(sin, thickness);
+        double plateLift = normal * cos + suction * sin;
+        double plateDrag = normal * sin + (PLATE_FRICTION - suction) * cos;
+        double surfaceDrag = effect.drag() * (1 - share * Ramp.smooth(Math.abs(inclined) / STEEPEST_PLATE - 1));
+        double cl = (1 - share) * liftOut[i] + share * plateLift;
+        double cd = (1 - share) * measuredDrag + share * plateDrag + surfaceDrag;
         double moved = Ramp.smooth((past - lift.reach().momentPast()) / CENTRE_MOVES);
-        values.lift()[i] = cl;
-        values.drag()[i] = cd;
-        values.moment()[i] = (1 - moved) * attachedMoment + moved * FlatPlate.moment(inclined, force);
+        double moment = FlatPlate.moment(sin, cos, cl * cos + cd * sin);
+        liftOut[i] = cl;
+        dragOut[i] = cd;
+        momentOut[i] = (1 - moved) * momentOut[i] + moved * moment;
     }
 
     /** Clean drag at lift shifted with the low-drag range; near and past the stalls that of the same node. */
@@ -129,7 +138,8 @@ final class CurveMaker {
         return Ramp.smooth((4 * DEGREE - before) / (3 * DEGREE));
     }
 
-    private BasisMap bases(double[] angles) {
+    private BasisMap bases() {
+        double[] angles = grid.angles();
         MeasuredReach reach = lift.reach();
         double half = reach.past() + TO_PLATE / 2;
         Basis attached = byMethod ? clean.basis().weaker(Basis.METHOD) : clean.basis();

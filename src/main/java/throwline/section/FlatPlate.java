@@ -18,25 +18,24 @@ final class FlatPlate {
 
     private FlatPlate() {}
 
-    /** Normal force coefficient; angle in radians, odd. */
-    static double normal(double alpha) {
-        double sin = Math.sin(alpha);
+    /** Normal force coefficient from the sine of the angle of attack; odd. */
+    static double normal(double sin) {
         return DRAG_SQUARE / THEORY_SQUARE * 2 * Math.PI * sin / (4 + Math.PI * Math.abs(sin));
     }
 
     /**
      * Force coefficient along the section towards its nose, positive.
      *
-     * @param alpha rad
+     * @param sin sine of the angle of attack
      * @param thickness thickness over chord; full suction from 0.15 on, none on a plate
      */
-    static double noseSuction(double alpha, double thickness) {
-        return NOSE_SUCTION * Math.min(1, thickness / 0.15) * Math.abs(Math.sin(alpha));
+    static double noseSuction(double sin, double thickness) {
+        return NOSE_SUCTION * Math.min(1, thickness / 0.15) * Math.abs(sin);
     }
 
-    /** Quarter-chord moment coefficient under a normal force at an angle of attack. */
-    static double moment(double alpha, double normal) {
-        double centre = 0.5 - 0.75 * Math.cos(alpha) / (4 + Math.PI * Math.abs(Math.sin(alpha)));
+    /** Quarter-chord moment coefficient under a normal force, from sine and cosine of the angle of attack. */
+    static double moment(double sin, double cos, double normal) {
+        double centre = 0.5 - 0.75 * cos / (4 + Math.PI * Math.abs(sin));
         return -normal * (centre - 0.25);
     }
 }

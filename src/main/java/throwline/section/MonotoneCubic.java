@@ -31,23 +31,26 @@ final class MonotoneCubic {
 
     /** Slopes at the points of a curve that keeps their rises and falls. */
     static double[] slopes(double[] x, double[] y) {
-        int n = x.length;
-        double[] slope = new double[n];
-        if (n < 2) {
-            return slope;
+        double[] slope = new double[x.length];
+        if (x.length > 1) {
+            fillSlopes(x, y, slope, 0, x.length - 1);
         }
-        double stepBefore = x[1] - x[0];
-        double chordBefore = (y[1] - y[0]) / stepBefore;
-        slope[0] = chordBefore;
-        for (int i = 1; i < n - 1; i++) {
+        return slope;
+    }
+
+    /** Fills in these slopes from one point to another, the two included. */
+    static void fillSlopes(double[] x, double[] y, double[] slope, int from, int to) {
+        double stepBefore = x[from + 1] - x[from];
+        double chordBefore = (y[from + 1] - y[from]) / stepBefore;
+        slope[from] = chordBefore;
+        for (int i = from + 1; i < to; i++) {
             double step = x[i + 1] - x[i];
             double chord = (y[i + 1] - y[i]) / step;
             slope[i] = harmonic(chordBefore, chord, stepBefore, step);
             stepBefore = step;
             chordBefore = chord;
         }
-        slope[n - 1] = chordBefore;
-        return slope;
+        slope[to] = chordBefore;
     }
 
     private static double harmonic(double before, double after, double stepBefore, double step) {
@@ -78,13 +81,5 @@ final class MonotoneCubic {
         double c = (3 * chord - 2 * leftSlope - rightSlope) / width;
         double d = (leftSlope + rightSlope - 2 * chord) / (width * width);
         return left + s * (leftSlope + s * (c + s * d));
-    }
-
-    /** Slope of that cubic. */
-    static double slope(double s, double width, double left, double right, double leftSlope, double rightSlope) {
-        double chord = (right - left) / width;
-        double c = (3 * chord - 2 * leftSlope - rightSlope) / width;
-        double d = (leftSlope + rightSlope - 2 * chord) / (width * width);
-        return leftSlope + s * (2 * c + 3 * s * d);
     }
 }

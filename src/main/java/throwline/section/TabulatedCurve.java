@@ -1,35 +1,47 @@
 package throwline.section;
 
-import java.util.Arrays;
 import java.util.OptionalDouble;
 
-/** A section curve on an {@link AngleGrid}, a monotone cubic on every interval. Immutable. */
+/**
+ * A section curve on an {@link AngleGrid}: monotone cubics for lift, its hull and drag, straight lines for the moment.
+ * Immutable.
+ */
 final class TabulatedCurve implements SectionCurve {
 
     private final AngleGrid grid;
-    private final Column lift;
-    private final Column rising;
-    private final Column drag;
-    private final Column moment;
-    private final Column hinge;
+    private final double[] lift;
+    private final double[] liftSlope;
+    private final double[] rising;
+    private final double[] risingSlope;
+    private final double[] drag;
+    private final double[] dragSlope;
+    private final double[] moment;
     private final Traits traits;
     private final double zeroLiftAngle;
+
     /**
      * A curve from its values at all angles of a grid.
      *
      * @param grid the angles
-     * @param values lift, drag, moment and hinge moment
+     * @param lift lift coefficients
+     * @param drag drag coefficients
+     * @param moment quarter-chord moment coefficients
      * @param traits what else is known of it
      */
-    TabulatedCurve(AngleGrid grid, Values values, Traits traits) {
+    TabulatedCurve(AngleGrid grid, double[] lift, double[] drag, double[] moment, Traits traits) {
         this.grid = grid;
-        double[] alpha = grid.angles();
-        lift = new Column(values.lift, MonotoneCubic.slopes(alpha, values.lift));
-        rising = rising(alpha, values.lift);
-        drag = new Column(values.drag, MonotoneCubic.slopes(alpha, values.drag));
-        moment = new Column(values.moment, MonotoneCubic.slopes(alpha, values.moment));
-        hinge = new Column(values.hinge, MonotoneCubic.slopes(alpha, values.hinge));
+        this.lift = lift;
+        this.drag = drag;
+        this.moment = moment;
         this.traits = traits;
+        double[] alpha = grid.angles();
+        liftSlope = MonotoneCubic.slopes(alpha, lift);
+        dragSlope = MonotoneCubic.slopes(alpha, drag);
+        rising = hull(lift);
+        risingSlope = new double[lift.length];
+        MonotoneCubic.fillSlopes(alpha, rising, risingSlope, AngleGrid.LOWER_STALL, AngleGrid.STALL);
+        risingSlope[AngleGrid.LOWER_STALL] = 0;
+        risingSlope[AngleGrid.STALL] = 0;
         zeroLiftAngle = findZeroLift();
     }
 
@@ -38,9 +50,10 @@ final class TabulatedCurve implements SectionCurve {
      *
      * @param attachedSlope per rad
      * @param recovery how far below the stall lift comes back with falling angle, rad; empty where not measured
+     * @param hinge hinge moments
      * @param bases what every stretch rests on
      */
-    record Traits(double attachedSlope, OptionalDouble recovery, BasisMap bases) {
+    record Traits(double attachedSlope, OptionalDouble recovery, HingeMoment hinge, BasisMap bases) {
 
         Traits blend(Traits other, double weight) {
             OptionalDouble both = recovery.isPresent() && other.recovery.isPresent()
@@ -49,170 +62,88 @@ final class TabulatedCurve implements SectionCurve {
             return new Traits(
                     attachedSlope + weight * (other.attachedSlope - attachedSlope),
                     both,
+                    hinge.blend(other.hinge, weight),
                     bases.blend(other.bases, weight));
         }
     }
 
-    /**
-     * Values at all angles of a grid.
-     */
-    static final class Values {
-
-        private final double[] lift;
-        private final double[] drag;
-        private final double[] moment;
-        private final double[] hinge;
-
-        /**
-         * Holds its arrays as they are.
-         *
-         * @param lift lift coefficients
-         * @param drag drag coefficients
-         * @param moment quarter-chord moment coefficients
-         * @param hinge hinge moment coefficients
-         */
-        Values(double[] lift, double[] drag, double[] moment, double[] hinge) {
-            this.lift = lift;
-            this.drag = drag;
-            this.moment = moment;
-            this.hinge = hinge;
-        }
-
-        double[] lift() {
-            return lift;
-        }
-
-        double[] drag() {
-            return drag;
-        }
-
-        double[] moment() {
-            return moment;
-        }
-
-        double[] hinge() {
-            return hinge;
-        }
-
-        Values blend(Values other, double weight) {
-            return new Values(
-                    NodeLayout.blend(lift, other.lift, weight),
-                    NodeLayout.blend(drag, other.drag, weight),
-                    NodeLayout.blend(moment, other.moment, weight),
-                    NodeLayout.blend(hinge, other.hinge, weight));
-        }
-    }
-
-    private static final class Column {
-
-        private final double[] value;
-        private final double[] slope;
-
-        Column(double[] value, double[] slope) {
-            this.value = value;
-            this.slope = slope;
-        }
-
-        double at(double[] x, int i, double angle) {
-            return MonotoneCubic.value(angle - x[i], x[i + 1] - x[i], value[i], value[i + 1], slope[i], slope[i + 1]);
-        }
-
-        double slopeAt(double[] x, int i, double angle) {
-            return MonotoneCubic.slope(angle - x[i], x[i + 1] - x[i], value[i], value[i + 1], slope[i], slope[i + 1]);
-        }
-    }
-
-    /** The hull between the stalls: running maximum upwards, level slope at both ends. */
-    private static Column rising(double[] alpha, double[] lift) {
-        int low = AngleGrid.LOWER_STALL;
-        int high = AngleGrid.STALL;
+    /** Between the stalls the running maximum upwards, level outside. */
+    private static double[] hull(double[] lift) {
         double[] hull = new double[lift.length];
-        double least = lift[low];
-        double most = Math.max(lift[high], least);
-        hull[low] = least;
-        for (int i = low + 1; i <= high; i++) {
-            hull[i] = Math.min(most, Math.max(hull[i - 1], lift[i]));
+        double most = Math.max(lift[AngleGrid.STALL], lift[AngleGrid.LOWER_STALL]);
+        double reached = lift[AngleGrid.LOWER_STALL];
+        for (int i = 0; i < hull.length; i++) {
+            if (i > AngleGrid.LOWER_STALL) {
+                reached = i >= AngleGrid.STALL ? most : Math.min(most, Math.max(reached, lift[i]));
+            }
+            hull[i] = reached;
         }
-        hull[high] = most;
-        double[] slope = MonotoneCubic.slopes(alpha, hull);
-        slope[low] = 0;
-        slope[high] = 0;
-        return new Column(hull, slope);
+        return hull;
     }
 
     /** This curve and another, landmark with landmark; weight 0 gives this. */
     TabulatedCurve blend(TabulatedCurve other, double weight) {
-        double[] alpha = NodeLayout.blend(grid.angles(), other.grid.angles(), weight);
-        double[] inner = Arrays.copyOfRange(alpha, AngleGrid.OUTER, AngleGrid.OUTER + NodeLayout.COUNT);
-        Values mine = new Values(lift.value, drag.value, moment.value, hinge.value);
-        Values others = new Values(other.lift.value, other.drag.value, other.moment.value, other.hinge.value);
         return new TabulatedCurve(
-                AngleGrid.around(inner), mine.blend(others, weight), traits.blend(other.traits, weight));
+                grid.blend(other.grid, weight),
+                NodeLayout.blend(lift, other.lift, weight),
+                NodeLayout.blend(drag, other.drag, weight),
+                NodeLayout.blend(moment, other.moment, weight),
+                traits.blend(other.traits, weight));
     }
 
+    /** Where the hull crosses zero; on the attached slope beyond it where it does not. */
     private double findZeroLift() {
-        double low = negativeStallAngle();
-        double high = stallAngle();
         if (minLift() >= 0) {
-            return low - minLift() / traits.attachedSlope;
+            return negativeStallAngle() - minLift() / traits.attachedSlope;
         }
         if (maxLift() <= 0) {
-            return high - maxLift() / traits.attachedSlope;
+            return stallAngle() - maxLift() / traits.attachedSlope;
         }
-        for (int i = 0; i < 45; i++) {
+        int i = AngleGrid.LOWER_STALL;
+        while (rising[i + 1] < 0) {
+            i++;
+        }
+        double low = i;
+        double high = i + 1;
+        for (int k = 0; k < 40; k++) {
             double middle = 0.5 * (low + high);
-            if (risingLift(middle) < 0) {
+            if (grid.cubic(rising, risingSlope, middle) < 0) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        return 0.5 * (low + high);
-    }
-
-    private static double within(double alpha) {
-        return Math.max(-Math.PI / 2, Math.min(Math.PI / 2, alpha));
-    }
-
-    private double at(Column column, double alpha) {
-        double angle = within(alpha);
-        return column.at(grid.angles(), grid.interval(angle), angle);
+        return AngleGrid.straight(grid.angles(), high);
     }
 
     @Override
     public double lift(double alpha) {
-        return at(lift, alpha);
+        return grid.cubic(lift, liftSlope, grid.place(alpha));
     }
 
     @Override
     public double drag(double alpha) {
-        return at(drag, alpha);
+        return grid.cubic(drag, dragSlope, grid.place(alpha));
     }
 
     @Override
     public double moment(double alpha) {
-        return at(moment, alpha);
+        return AngleGrid.straight(moment, grid.place(alpha));
     }
 
     @Override
     public double hinge(double alpha) {
-        return at(hinge, alpha);
+        return traits.hinge.at(alpha);
     }
 
     @Override
     public double risingLift(double alpha) {
-        if (alpha >= stallAngle()) {
-            return maxLift();
-        }
-        return alpha <= negativeStallAngle() ? minLift() : at(rising, alpha);
+        return grid.cubic(rising, risingSlope, grid.place(alpha));
     }
 
     @Override
     public double risingLiftSlope(double alpha) {
-        if (alpha >= stallAngle() || alpha <= negativeStallAngle()) {
-            return 0;
-        }
-        return Math.max(0, rising.slopeAt(grid.angles(), grid.interval(alpha), alpha));
+        return Math.max(0, grid.cubicSlope(rising, risingSlope, grid.place(alpha)));
     }
 
     @Override
@@ -232,12 +163,12 @@ final class TabulatedCurve implements SectionCurve {
 
     @Override
     public double maxLift() {
-        return rising.value[AngleGrid.STALL];
+        return rising[AngleGrid.STALL];
     }
 
     @Override
     public double minLift() {
-        return rising.value[AngleGrid.LOWER_STALL];
+        return rising[AngleGrid.LOWER_STALL];
     }
 
     @Override
