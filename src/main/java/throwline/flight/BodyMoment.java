@@ -10,7 +10,7 @@ import throwline.model.Body;
  */
 final class BodyMoment {
 
-    /** Volume over length times width times height of a body that narrows to both ends (PRACTICE). */
+    /** Volume over length times width squared of a body that narrows to both ends (PRACTICE); its width is what counts. */
     private static final double FULLNESS = 0.5;
 
     /** Munk's difference of apparent-mass factors over fineness ratio (MEMORY, NACA TR 184). */
@@ -21,9 +21,8 @@ final class BodyMoment {
 
     /** Moment over dynamic pressure and angle, m^3/rad, nose up positive. */
     static double slope(Body body) {
-        double diameter = Math.sqrt(body.width() * body.height());
-        double fineness = Math.max(1, Math.min(100, body.length() / diameter));
-        double volume = FULLNESS * body.length() * body.width() * body.height();
+        double fineness = Math.max(1, Math.min(100, body.length() / body.width()));
+        double volume = FULLNESS * body.length() * body.width() * body.width();
         return 2 * volume * FACTOR.value(fineness);
     }
 }

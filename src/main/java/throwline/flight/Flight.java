@@ -86,8 +86,8 @@ public final class Flight {
         return roller.steady(rolling(stick), attitude.speed(), attitude.alpha(), pack.mass());
     }
 
-    /** Static stability at an attitude, elevator held. */
-    public Stability stability(Pack pack, Attitude attitude) {
+    /** Static stability at an attitude, elevator held; empty where it was not found. */
+    public Optional<Stability> stability(Pack pack, Attitude attitude) {
         return Stability.of(trimmer, pack, attitude);
     }
 

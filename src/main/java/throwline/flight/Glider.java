@@ -52,10 +52,10 @@ final class Glider {
     /** The descent at a speed. */
     Descent at(double speed) {
         double wanted = balance.resultantFor(speed);
-        // Signed by the lift, the resultant rises through zero lift, so that one root is left.
+        // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
         UnivariateFunction excess = alpha -> {
             Attitude a = attitude(speed, alpha);
-            return a.lift() < 0 ? -wanted : a.resultant() - wanted;
+            return a.lift() - Math.sqrt(Math.max(0, wanted * wanted - a.drag() * a.drag()));
         };
         OptionalDouble alpha = speedRoot.solve(excess, stallAlpha - WIDEST, stallAlpha);
         if (alpha.isEmpty()) {
@@ -94,7 +94,7 @@ final class Glider {
         OptionalDouble alpha = flatRoot.solve(a -> attitude(speed, a).lift(), stallAlpha - WIDEST, stallAlpha);
         return alpha.stream()
                 .mapToObj(a -> attitude(speed, a))
-                .filter(Attitude::converged)
+                .filter(a -> a.converged() && a.elevatorLimit() == Attitude.ElevatorLimit.NONE)
                 .findFirst();
     }
 

@@ -55,7 +55,7 @@ final class Roller {
         Rolling rolling = new Rolling(curves, incidence, semiSpan);
         double atRest = rolling.value(0);
         OptionalDouble helix = root.solve(rolling, 0, STEEPEST_HELIX);
-        if (atRest <= 0 || helix.isEmpty() || !rolling.converged) {
+        if (atRest <= 0 || helix.isEmpty() || !rolling.isSolvedAt(helix.getAsDouble())) {
             return Optional.empty();
         }
         double rate = helix.getAsDouble() * speed / semiSpan;
@@ -90,7 +90,6 @@ final class Roller {
         private final double incidence;
         private final double semiSpan;
         private Optional<LiftingLineSolution> last = Optional.empty();
-        private boolean converged = true;
 
         Rolling(List<SectionCurve> curves, double incidence, double semiSpan) {
             this.curves = curves;
@@ -103,8 +102,12 @@ final class Roller {
             LiftingLineSolution solution =
                     solver.solve(LiftingLineProblem.of(curves, incidence, Motion.rolling(helix / semiSpan)), last);
             last = Optional.of(solution);
-            converged &= solution.status().converged();
             return StripForces.of(solution).rollingCoefficient();
+        }
+
+        boolean isSolvedAt(double helix) {
+            value(helix);
+            return last.map(s -> s.status().converged()).orElse(false);
         }
     }
 }

@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import java.util.Optional;
 import throwline.model.Pack;
 
 /**
@@ -13,11 +14,15 @@ public record Stability(double margin, double neutralPoint) {
 
     private static final double STEP = Math.toRadians(0.5);
 
-    static Stability of(Trimmer trimmer, Pack pack, Attitude attitude) {
+    /** Empty where one of the two neighbours is not a solution. */
+    static Optional<Stability> of(Trimmer trimmer, Pack pack, Attitude attitude) {
         Attitude more = trimmer.heldAt(pack, attitude.speed(), attitude.alpha() + STEP, attitude.elevator());
         Attitude less = trimmer.heldAt(pack, attitude.speed(), attitude.alpha() - STEP, attitude.elevator());
+        if (!more.converged() || !less.converged()) {
+            return Optional.empty();
+        }
         double margin = -(more.moments().total() - less.moments().total()) / (more.lift() - less.lift());
         double chord = trimmer.airframe().model().wing().meanAerodynamicChord();
-        return new Stability(margin, pack.balance() + margin * chord);
+        return Optional.of(new Stability(margin, pack.balance() + margin * chord));
     }
 }

@@ -44,7 +44,7 @@ final class StallFinder {
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double next = speedFor(pack, walk.bestLift);
             if (Math.abs(next - walk.speed) < SPEED_TOLERANCE * next) {
-                return Optional.of(walk.result());
+                return walk.onsetLift > 0 ? Optional.of(walk.result()) : Optional.empty();
             }
             if (!walk.again(next)) {
                 walk = new Walk(pack, next);
@@ -81,21 +81,31 @@ final class StallFinder {
         /** The whole walk; false where it found no stall. */
         boolean go() {
             double alpha = start();
-            Optional<Step> before = Optional.empty();
-            for (int k = 0; k < MOST_STEPS; k++) {
+            Step before = new Step(trimmer.at(pack, speed, alpha));
+            for (int k = 0; before.attitude.elevatorLimit() == ElevatorLimit.UP; k++) {
+                if (k == MOST_STEPS || before.attitude.lift() <= 0) {
+                    return false;
+                }
+                alpha -= STEP;
+                before = new Step(trimmer.at(pack, speed, alpha));
+            }
+            take(before.attitude);
+            for (int k = 1; k < MOST_STEPS; k++) {
+                alpha += STEP;
                 Step here = new Step(trimmer.at(pack, speed, alpha));
-                if (here.attitude.elevatorLimit() == ElevatorLimit.UP && before.isPresent()) {
-                    endAtStop(before.get().attitude.alpha(), alpha);
+                boolean free = before.attitude.elevatorLimit() == ElevatorLimit.NONE;
+                if (free && here.attitude.elevatorLimit() != ElevatorLimit.NONE) {
+                    endAtStop(before.attitude, alpha);
                     return best.isPresent();
                 }
                 take(here.attitude);
-                before.ifPresent(b -> marks(b, here));
-                if (!Double.isNaN(plateauLift) && !Double.isNaN(onsetLift)) {
+                marks(before, here);
+                double highest = best.map(Attitude::alpha).orElse(alpha);
+                if (!Double.isNaN(plateauLift) && !Double.isNaN(onsetLift) && alpha > highest + 1.5 * STEP) {
                     refine();
                     return best.isPresent();
                 }
-                before = Optional.of(here);
-                alpha += STEP;
+                before = here;
             }
             return false;
         }
@@ -111,7 +121,12 @@ final class StallFinder {
             bestLift = Double.NEGATIVE_INFINITY;
             best = Optional.empty();
             if (elevatorLimited) {
-                endAtStop(alpha - 3 * STEP, alpha + STEP);
+                Attitude free = trimmer.at(pack, speed, alpha - 3 * STEP);
+                Attitude beyond = trimmer.at(pack, speed, alpha + STEP);
+                if (free.elevatorLimit() != ElevatorLimit.NONE || beyond.elevatorLimit() == ElevatorLimit.NONE) {
+                    return false;
+                }
+                endAtStop(free, alpha + STEP);
             } else {
                 double nearest = STEP * Math.rint(alpha / STEP);
                 take(trimmer.at(pack, speed, nearest - STEP));
@@ -135,7 +150,7 @@ final class StallFinder {
         }
 
         private void take(Attitude attitude) {
-            if (attitude.converged() && attitude.lift() > bestLift) {
+            if (attitude.converged() && attitude.elevatorLimit() == ElevatorLimit.NONE && attitude.lift() > bestLift) {
                 bestLift = attitude.lift();
                 best = Optional.of(attitude);
             }
@@ -175,20 +190,20 @@ final class StallFinder {
         }
 
         /** The angle between two at which the elevator reaches its stop. */
-        private void endAtStop(double free, double stopped) {
-            double low = free;
+        private void endAtStop(Attitude free, double stopped) {
+            double low = free.alpha();
             double high = stopped;
-            Optional<Attitude> last = Optional.empty();
+            Attitude last = free;
             for (int k = 0; k < HALVINGS; k++) {
                 Attitude middle = trimmer.at(pack, speed, (low + high) / 2);
-                if (middle.elevatorLimit() == ElevatorLimit.UP) {
+                if (middle.elevatorLimit() != ElevatorLimit.NONE) {
                     high = middle.alpha();
                 } else {
                     low = middle.alpha();
-                    last = Optional.of(middle);
+                    last = middle;
                 }
             }
-            last.ifPresent(this::takeStop);
+            takeStop(last);
         }
 
         private void takeStop(Attitude attitude) {
@@ -225,7 +240,10 @@ final class StallFinder {
             double stall = speedFor(pack, bestLift);
             double onset = speedFor(pack, Math.min(onsetLift, bestLift));
             double plateau = speedFor(pack, Math.max(plateauLift, bestLift));
-            return new Stall(stall, onset, plateau, elevatorLimited, best.orElseThrow(), firstStrip, reserve);
+            Attitude slowest = best.orElseThrow();
+            // A stop that is reached when the wing already lets go limits nothing.
+            boolean limited = elevatorLimited && StallReading.of(slowest.wing()).margin() > 0;
+            return new Stall(stall, onset, plateau, limited, slowest, firstStrip, reserve);
         }
 
         private double between(double a, double b, double share) {
@@ -248,10 +266,11 @@ final class StallFinder {
             LiftingLineSolution wing = attitude.wing();
             SpanGrid grid = wing.grid();
             throwline.liftingline.StripForces forces = throwline.liftingline.StripForces.of(wing);
+            double rise = Math.cos(grid.planform().dihedral());
             double lost = 0;
             for (int i = 0; i < grid.size(); i++) {
                 double speed = wing.speed(i);
-                lost += speed * speed * grid.chord(i) * grid.width(i) * wing.lift(i) - forces.lift(i);
+                lost += rise * speed * speed * grid.chord(i) * grid.width(i) * wing.lift(i) - forces.lift(i);
             }
             return attitude.lift() + lost / grid.area();
         }

@@ -51,9 +51,11 @@ final class StickStall {
             StallReading reading = StallReading.of(solution);
             if (reading.margin() <= 0 && before > 0) {
                 double at = alpha - STEP + STEP * before / (before - reading.margin());
-                double lift = trimmer.at(pack, speed, at).lift();
-                double slowest = trimmer.airframe().balance(pack).stallSpeed(lift);
-                return lift > 0 ? Optional.of(new LettingGo(slowest, reading.strip())) : Optional.empty();
+                Attitude there = trimmer.at(pack, speed, at);
+                boolean flies =
+                        there.converged() && there.elevatorLimit() == Attitude.ElevatorLimit.NONE && there.lift() > 0;
+                double slowest = trimmer.airframe().balance(pack).stallSpeed(there.lift());
+                return flies ? Optional.of(new LettingGo(slowest, reading.strip())) : Optional.empty();
             }
             before = reading.margin();
         }

@@ -63,7 +63,7 @@ final class TailWake {
                 double shape = Math.pow(Math.cos(Math.PI * above / (2 * halfWidth)), 2);
                 loss = Math.min(MOST_LOST, centreLoss(drag, behind)) * shape;
             }
-            speed[i] = Math.sqrt(own * (1 - loss));
+            speed[i] = Math.sqrt(Math.min(own, 1 - loss));
         }
         for (int i = 0; i < n / 2; i++) {
             downwash[n - 1 - i] = downwash[i];

@@ -64,7 +64,7 @@ final class WarmRoot {
     private OptionalDouble bracketed(UnivariateFunction function, double low, double high) {
         double atLow = function.value(low);
         double atHigh = function.value(high);
-        if (atLow * atHigh > 0) {
+        if (!(atLow * atHigh <= 0)) {
             return OptionalDouble.empty();
         }
         guess = new BracketingNthOrderBrentSolver(tolerance, 5).solve(MOST_EVALUATIONS, function, low, high);

@@ -42,7 +42,8 @@ public final class StripForces {
             double angle = solution.sectionAngle(i);
             double speed = solution.speed(i);
             double area = speed * speed * grid.chord(i) * grid.width(i);
-            double lift = solution.lift(i) + fall(curve, angle);
+            double narrowing = Math.pow(Math.cos(grid.sweep(i)), 2);
+            double lift = solution.lift(i) + narrowing * fall(curve, angle);
             forces.lift[i] = area * lift * rise;
             forces.profileDrag[i] = area * curve.drag(angle);
             forces.wakeDrag[i] = area * lift * solution.wakeAngle(i);

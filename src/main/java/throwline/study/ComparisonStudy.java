@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import throwline.flight.Airframe;
-import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.Stall;
@@ -44,9 +43,13 @@ public final class ComparisonStudy {
         Airframe airframe = new Airframe(model, airfoils, sections);
         List<SetUp> setUps = model.setUps();
         int reference = setUps.indexOf(model.reference());
+        Flight referenceFlight = new Flight(airframe, setUps.get(reference));
+        List<Optional<Stall>> referenceStalls =
+                packs.stream().map(referenceFlight::stall).toList();
         List<List<SetUpResult>> bySetUp = IntStream.range(0, setUps.size())
                 .parallel()
-                .mapToObj(i -> new Column(airframe, setUps.get(i), setUps.get(reference)).results(packs))
+                .mapToObj(
+                        i -> new Column(airframe, setUps.get(i), setUps.get(reference)).results(packs, referenceStalls))
                 .toList();
         List<PackResult> results = new ArrayList<>();
         for (int p = 0; p < packs.size(); p++) {
@@ -74,28 +77,24 @@ public final class ComparisonStudy {
             referenceFlight = isReference ? flight : new Flight(airframe, reference);
         }
 
-        List<SetUpResult> results(List<Pack> packs) {
-            return packs.stream().map(this::result).toList();
+        List<SetUpResult> results(List<Pack> packs, List<Optional<Stall>> referenceStalls) {
+            return IntStream.range(0, packs.size())
+                    .mapToObj(p -> result(packs.get(p), referenceStalls.get(p)))
+                    .toList();
         }
 
-        private SetUpResult result(Pack pack) {
-            Optional<Stall> stall = flight.stall(pack);
-            if (stall.isEmpty()) {
-                return new SetUpAnswer(flight.airframe().model(), setUp, bands).withoutStall();
-            }
+        private SetUpResult result(Pack pack, Optional<Stall> referenceStall) {
             SetUpAnswer answer = new SetUpAnswer(flight.airframe().model(), setUp, bands);
+            Optional<Stall> stall = isReference ? referenceStall : flight.stall(pack);
+            if (stall.isEmpty()) {
+                return answer.withoutStall();
+            }
             double approach = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
             Descent descent = flight.descent(pack, stall.get(), approach);
-            Optional<Attitude> elsewhere = isReference ? descent.steady() : referenceAt(pack, approach);
+            Optional<Descent> elsewhere = isReference
+                    ? Optional.of(descent)
+                    : referenceStall.map(s -> referenceFlight.descent(pack, s, approach));
             return answer.of(flight, pack, stall.get(), descent, elsewhere);
-        }
-
-        /** The reference set-up at the same speed; empty where it does not fly steadily there. */
-        private Optional<Attitude> referenceAt(Pack pack, double speed) {
-            return referenceFlight
-                    .stall(pack)
-                    .flatMap(
-                            stall -> referenceFlight.descent(pack, stall, speed).steady());
         }
     }
 }

@@ -40,16 +40,17 @@ public record FlyResult(
     /**
      * How the model stands about its balance point.
      *
-     * @param stabilityMargin distance of the balance point ahead of the neutral point over the mean chord, at approach
-     * @param neutralPoint behind the wing's leading edge at the middle, m
+     * @param stabilityMargin distance of the balance point ahead of the neutral point over the mean chord, at approach;
+     *     empty where it was not found
+     * @param neutralPoint behind the wing's leading edge at the middle, m; empty where it was not found
      * @param cruiseSpeed twice the clean stall speed, m/s
      * @param elevatorAtCruise where the elevator stands at that speed, rad
      * @param tailMargin angle left before the tail stalls, at approach, rad
      * @param why the elevator's change against the reference at equal speed, by cause; empty for the reference itself
      */
     public record Balance(
-            double stabilityMargin,
-            double neutralPoint,
+            Optional<Double> stabilityMargin,
+            Optional<Double> neutralPoint,
             double cruiseSpeed,
             Headline elevatorAtCruise,
             double tailMargin,
@@ -99,12 +100,18 @@ public record FlyResult(
      * Paths.
      *
      * @param wind headwind, m/s
-     * @param overGround angle of the path over the ground at approach speed in that wind, rad
+     * @param overGround angle of the path over the ground at approach speed in that wind, rad; empty where the wind is
+     *     faster than the model goes forward
      * @param limitSpeed speed limit for the steepest descent, m/s
-     * @param steepest steepest steady descent up to that speed, rad
-     * @param steepestSpeed its speed, m/s
+     * @param steepest steepest steady descent up to that speed, rad; empty where there is none
+     * @param steepestSpeed its speed, m/s; empty where there is none
      */
-    public record Descents(double wind, double overGround, double limitSpeed, double steepest, double steepestSpeed) {}
+    public record Descents(
+            double wind,
+            Optional<Double> overGround,
+            double limitSpeed,
+            Optional<Double> steepest,
+            Optional<Double> steepestSpeed) {}
 
     /**
      * Roll rate at a speed.

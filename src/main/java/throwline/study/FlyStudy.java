@@ -1,8 +1,10 @@
 package throwline.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
@@ -106,10 +108,8 @@ public final class FlyStudy {
             }
             double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
             Descent approach = flight.descent(pack, stall.get(), speed);
-            Optional<Attitude> there = isReference
-                    ? approach.steady()
-                    : referenceStall.flatMap(
-                            s -> reference.descent(pack, s, speed).steady());
+            Optional<Descent> there =
+                    isReference ? Optional.of(approach) : referenceStall.map(s -> reference.descent(pack, s, speed));
             SetUpResult glance = answer.of(flight, pack, stall.get(), approach, there);
             return new FlyResult(
                     model,
@@ -124,17 +124,20 @@ public final class FlyStudy {
         }
 
         private Balance balance(
-                Stall stall, Optional<Stall> referenceStall, Attitude attitude, Optional<Attitude> there) {
-            Stability stability = flight.stability(pack, attitude);
+                Stall stall, Optional<Stall> referenceStall, Attitude attitude, Optional<Descent> there) {
+            Optional<Stability> stability = flight.stability(pack, attitude);
             double cruise = CRUISE * referenceStall.orElse(stall).speed();
-            Optional<Attitude> atCruise = flight.descent(pack, stall, cruise).steady();
-            Optional<Why> why = isReference ? Optional.empty() : there.map(r -> why(attitude, r));
+            Descent atCruise = flight.descent(pack, stall, cruise);
+            Optional<Why> why = isReference
+                    ? Optional.empty()
+                    : there.flatMap(Descent::steady).map(r -> why(attitude, r));
             return new Balance(
-                    stability.margin(),
-                    stability.neutralPoint(),
+                    stability.map(Stability::margin),
+                    stability.map(Stability::neutralPoint),
                     cruise,
-                    atCruise.<Headline>map(a -> bands.around("elevator", a.elevator()))
-                            .orElseGet(() -> new Headline.Unknown("why.not-found")),
+                    atCruise.steady()
+                            .<Headline>map(a -> bands.around("elevator", a.elevator()))
+                            .orElseGet(() -> SetUpAnswer.why(atCruise)),
                     attitude.tailMargin(),
                     why);
         }
@@ -176,7 +179,9 @@ public final class FlyStudy {
             return new RollDetail(
                     stick.name(),
                     steady.<Headline>map(r -> bands.around("rollRate", r.rate()))
-                            .orElseGet(() -> new Headline.Unknown("why.no-roll")),
+                            .orElseGet(() -> approach.steady().isPresent()
+                                    ? new Headline.Unknown("why.no-roll")
+                                    : SetUpAnswer.why(approach)),
                     steady.map(Roll::timeToNinety),
                     steady.map(Roll::yawing),
                     flight.rolling(stick).atItsStop(),
@@ -186,18 +191,23 @@ public final class FlyStudy {
 
         private Descents descents(Stall stall, Attitude approach, Optional<Double> speedLimit) {
             double limit = speedLimit.orElse(LIMIT * stall.speed());
-            Attitude steepest = approach.speed() <= limit ? approach : stall.attitude();
-            Optional<Attitude> atLimit = flight.descent(pack, stall, limit).steady();
-            if (atLimit.isPresent() && atLimit.get().descentAngle() > steepest.descentAngle()) {
-                steepest = atLimit.get();
-            }
+            Optional<Attitude> steepest = Stream.of(
+                            Optional.of(approach),
+                            Optional.of(stall.attitude()),
+                            flight.descent(pack, stall, limit).steady())
+                    .flatMap(Optional::stream)
+                    .filter(a -> a.speed() <= limit)
+                    .max(Comparator.comparing(Attitude::descentAngle));
             double wind = model.field().wind();
+            boolean advances = approach.speed() * Math.cos(approach.descentAngle()) > wind;
             return new Descents(
                     wind,
-                    SteadyDescent.groundAngle(approach.speed(), approach.descentAngle(), wind),
+                    advances
+                            ? Optional.of(SteadyDescent.groundAngle(approach.speed(), approach.descentAngle(), wind))
+                            : Optional.empty(),
                     limit,
-                    steepest.descentAngle(),
-                    steepest.speed());
+                    steepest.map(Attitude::descentAngle),
+                    steepest.map(Attitude::speed));
         }
 
         private List<RollPoint> rollSweep(Stall stall) {

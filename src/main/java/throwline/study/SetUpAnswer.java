@@ -74,7 +74,7 @@ final class SetUpAnswer {
                 List.of(Note.of("note.no-stall")));
     }
 
-    SetUpResult of(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Attitude> reference) {
+    SetUpResult of(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
         String kind = setUp.isClean() ? "clean" : "moved";
         double speed = APPROACH_OVER_STALL * stall.speed();
         Optional<Attitude> steady = approach.steady();
@@ -89,11 +89,7 @@ final class SetUpAnswer {
                 : angle;
         Headline elevator = steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
                 .orElseGet(() -> why(approach));
-        Headline change = steady.isEmpty()
-                ? why(approach)
-                : reference
-                        .<Headline>map(r -> change(steady.get().elevator() - r.elevator(), setUp.isClean()))
-                        .orElseGet(() -> new Headline.Unknown("why.reference-too-slow"));
+        Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
         return new SetUpResult(
                 setUp,
@@ -108,7 +104,7 @@ final class SetUpAnswer {
                 bestGlide(sweep, kind),
                 flight.noseDownSpeed(pack, stall)
                         .<Headline>map(v -> bands.around("noseDownSpeed", v))
-                        .orElseGet(() -> new Headline.Unknown("why.not-found")),
+                        .orElseGet(() -> new Headline.Unknown("why.nose-down")),
                 elevator,
                 change,
                 rolls(flight, pack, approach),
@@ -118,11 +114,22 @@ final class SetUpAnswer {
                 notes(stall, approach));
     }
 
-    private Headline change(double change, boolean clean) {
-        return clean ? new Headline.Known(0, 0, 0, Headline.Basis.ASSUMED) : bands.around("elevatorChange", change);
+    private Headline change(Attitude attitude, Optional<Descent> reference) {
+        if (setUp.equals(model.reference())) {
+            return new Headline.Known(0, 0, 0, Headline.Basis.ASSUMED);
+        }
+        Optional<Attitude> there = reference.flatMap(Descent::steady);
+        if (there.isPresent()) {
+            return bands.around(
+                    "elevatorChange", attitude.elevator() - there.get().elevator());
+        }
+        boolean slow =
+                reference.map(d -> d.outcome() == Descent.Outcome.TOO_SLOW).orElse(false);
+        return new Headline.Unknown(slow ? "why.reference-too-slow" : "why.reference-unknown");
     }
 
-    private static Headline why(Descent descent) {
+    /** Why there is no steady descent. */
+    static Headline why(Descent descent) {
         return new Headline.Unknown(
                 switch (descent.outcome()) {
                     case TOO_SLOW -> "why.too-slow";
@@ -207,7 +214,7 @@ final class SetUpAnswer {
         if (stall.elevatorLimited()) {
             notes.add(Note.of("note.elevator-before-wing"));
         }
-        approach.attitude().ifPresent(a -> {
+        approach.steady().ifPresent(a -> {
             if (a.tailMargin() < SAFE_TAIL) {
                 notes.add(Note.of("note.tail-near-stall", new Quantity(Math.max(0, a.tailMargin()), Dimension.ANGLE)));
             }
