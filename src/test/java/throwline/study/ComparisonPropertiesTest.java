@@ -69,10 +69,11 @@ class ComparisonPropertiesTest {
                 with(model, model.packs().subList(0, 1), List.of(clean, zero)), new MeasuredSections());
         SetUpResult a = comparison.packs().get(0).setUps().get(0);
         SetUpResult b = comparison.packs().get(0).setUps().get(1);
-        assertThat(b.stallSpeed()).isEqualTo(a.stallSpeed());
-        assertThat(b.descentAngle()).isEqualTo(a.descentAngle());
-        assertThat(b.noseDownSpeed()).isEqualTo(a.noseDownSpeed());
-        assertThat(b.rollRates()).isNotEmpty();
-        assertThat(a.rollRates()).containsAll(b.rollRates());
+        // The searches stop within 1e-5 rad of angle of attack, wherever they started.
+        assertThat(value(b.stallSpeed())).isCloseTo(value(a.stallSpeed()), withPercentage(0.01));
+        assertThat(value(b.descentAngle())).isCloseTo(value(a.descentAngle()), withPercentage(0.02));
+        assertThat(value(b.noseDownSpeed())).isCloseTo(value(a.noseDownSpeed()), withPercentage(0.02));
+        assertThat(value(b.rollRates().get(0).rate()))
+                .isCloseTo(value(a.rollRates().get(0).rate()), withPercentage(0.02));
     }
 }

@@ -120,6 +120,6 @@ class FlyersStoriesTest {
         double angle = value(fly.glance().descentAngle());
         double wind = model.field().wind();
         double expected = Math.atan(speed * Math.sin(angle) / (speed * Math.cos(angle) - wind));
-        assertThat(fly.descents().orElseThrow().overGround()).isCloseTo(expected, within(1e-6));
+        assertThat(fly.descents().orElseThrow().overGround().orElseThrow()).isCloseTo(expected, within(1e-6));
     }
 }
