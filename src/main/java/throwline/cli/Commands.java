@@ -20,7 +20,10 @@ final class Commands {
 
     /** The commands of the product. */
     static Commands all() {
-        return new Commands();
+        return new Commands()
+                .with("compare", CompareCommand::new)
+                .with("wing", WingCommand::new)
+                .with("section", SectionCommand::new);
     }
 
     /** These and one more. */

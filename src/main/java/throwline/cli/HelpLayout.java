@@ -20,9 +20,8 @@ final class HelpLayout {
     }
 
     void apply(CommandLine line) {
-        WordsBundle bundle = new WordsBundle(words);
         CommandSpec spec = line.getCommandSpec();
-        line.setResourceBundle(bundle);
+        line.setResourceBundle(new WordsBundle(words));
         spec.versionProvider(new Version());
         String name = spec.name();
         spec.addOption(standard("-h", "--help").usageHelp(true).order(LAST).build());
@@ -30,19 +29,24 @@ final class HelpLayout {
                 standard("-V", "--version").versionHelp(true).order(LAST + 1).build());
         UsageMessageSpec usage = spec.usageMessage();
         usage.width(width);
-        usage.sortOptions(true);
+        usage.sortOptions(false);
         usage.sortSynopsis(false);
         if (spec.parent() == null) {
-            usage.customSynopsis(bundle.getString("cli.throwline.synopsis"));
+            usage.customSynopsis(format("cli.throwline.synopsis"));
         }
-        usage.synopsisHeading(bundle.getString("cli.heading.usage") + " ");
+        usage.synopsisHeading(format("cli.heading.usage") + " ");
         usage.descriptionHeading("%n");
-        usage.description(bundle.getString("cli." + name + ".what"));
-        usage.parameterListHeading("%n" + bundle.getString("cli.heading.parameters") + "%n");
-        usage.optionListHeading("%n" + bundle.getString("cli.heading.options") + "%n");
-        usage.commandListHeading("%n" + bundle.getString("cli.heading.commands") + "%n");
-        usage.footerHeading("%n" + bundle.getString("cli.heading.example") + "%n");
-        usage.footer(bundle.getString("cli." + name + ".example").split("%n"));
+        usage.description(format("cli." + name + ".what"));
+        usage.parameterListHeading("%n" + format("cli.heading.parameters") + "%n");
+        usage.optionListHeading("%n" + format("cli.heading.options") + "%n");
+        usage.commandListHeading("%n" + format("cli.heading.commands") + "%n");
+        usage.footerHeading("%n" + format("cli.heading.example") + "%n");
+        usage.footer(format("cli." + name + ".example"));
+    }
+
+    /** A sentence where the command line library reads signs of a format. */
+    private String format(String key) {
+        return words.say(key).replace("%", "%%");
     }
 
     private OptionSpec.Builder standard(String name, String longName) {

@@ -6,7 +6,7 @@ import java.util.ResourceBundle;
 import org.jspecify.annotations.Nullable;
 import throwline.words.Words;
 
-/** The file of words as the command line library wants it: signs that it would read as formats are guarded. */
+/** The file of words as the command line library wants it. */
 final class WordsBundle extends ResourceBundle {
 
     private final Words words;
@@ -17,7 +17,7 @@ final class WordsBundle extends ResourceBundle {
 
     @Override
     protected @Nullable Object handleGetObject(String key) {
-        return words.has(key) ? words.say(key).replace("%", "%%").replace("\n", "%n") : null;
+        return words.has(key) ? words.say(key) : null;
     }
 
     @Override

@@ -17,6 +17,11 @@ public final class ReportFile {
         this.content = content.clone();
     }
 
+    /** The same under another name. */
+    public ReportFile named(String other) {
+        return new ReportFile(other, content);
+    }
+
     /** Its name, without a folder. */
     public String name() {
         return name;

@@ -35,7 +35,7 @@ class CommandLineProgramTest {
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
-                .isEqualTo("'--hepl' is not known here; did you mean '--help'?\nTry 'throwline --help'.\n");
+                .isEqualTo("\"--hepl\" is not known here; did you mean \"--help\"?\nTry: throwline --help\n");
     }
 
     @Test

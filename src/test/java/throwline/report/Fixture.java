@@ -30,6 +30,7 @@ import throwline.study.SetUpResult.Manner;
 import throwline.study.SetUpResult.RollRate;
 import throwline.study.SetUpResult.Side;
 import throwline.study.SetUpResult.SpeedPoint;
+import throwline.words.Note;
 
 /**
  * Fixed results for tests of wording and layout. Every number is invented; nothing here was worked out by the program
@@ -69,7 +70,8 @@ public final class Fixture {
                                 .map(setUp -> nothing(setUp.setUp(), none))
                                 .toList()))
                 .toList();
-        return new CompareAnswer(new Comparison(found.comparison().model(), 1.19, packs, List.of()), found.assumed());
+        return new CompareAnswer(
+                new Comparison(found.comparison().model(), 1.19, packs, List.of()), found.assumed(), List.of());
     }
 
     private static SetUpResult nothing(SetUp setUp, Headline none) {
@@ -108,7 +110,8 @@ public final class Fixture {
             }
             packs.add(new Comparison.PackResult(pack, results));
         }
-        return new CompareAnswer(new Comparison(model, 1.19, packs, List.of()), assumed);
+        return new CompareAnswer(
+                new Comparison(model, 1.19, packs, List.of(Note.of("note.assumed-bands"))), assumed, List.of());
     }
 
     /** A made-up but smooth aeroplane: flaps lift and drag, raised ailerons take lift and drag. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import throwline.Parsed;
 import throwline.report.CompareAnswer;
 import throwline.report.Fixture;
 import throwline.report.Sentences;

@@ -1,4 +1,4 @@
-package throwline.report.data;
+package throwline;
 
 import java.util.List;
 import java.util.Map;
@@ -8,9 +8,10 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.JsonSchema;
 
 /** A part of a JSON document, read by a library of others: YAML 1.2 holds JSON. */
-record Parsed(Object value) {
+public record Parsed(Object value) {
 
-    static Parsed of(String json) {
+    /** A whole document. */
+    public static Parsed of(String json) {
         return new Parsed(new Load(LoadSettings.builder()
                         .setSchema(new JsonSchema())
                         .setAllowDuplicateKeys(false)
@@ -18,27 +19,33 @@ record Parsed(Object value) {
                 .loadFromString(json));
     }
 
-    Parsed at(String key) {
+    /** The value of a key. */
+    public Parsed at(String key) {
         return new Parsed(Objects.requireNonNull(((Map<?, ?>) value).get(key), key));
     }
 
-    Parsed at(int index) {
+    /** An entry of a list. */
+    public Parsed at(int index) {
         return new Parsed(((List<?>) value).get(index));
     }
 
-    int size() {
+    /** Entries of a list. */
+    public int size() {
         return ((List<?>) value).size();
     }
 
-    List<String> keys() {
+    /** Keys in their order. */
+    public List<String> keys() {
         return ((Map<?, ?>) value).keySet().stream().map(String::valueOf).toList();
     }
 
-    String text() {
+    /** A text. */
+    public String text() {
         return (String) value;
     }
 
-    double number() {
+    /** A number. */
+    public double number() {
         return ((Number) value).doubleValue();
     }
 }

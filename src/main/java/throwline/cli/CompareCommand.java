@@ -1,0 +1,144 @@
+package throwline.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.report.CompareAnswer;
+import throwline.report.Headlines;
+import throwline.report.Page;
+import throwline.report.Sentences;
+import throwline.report.data.CompareCsv;
+import throwline.report.data.CompareJson;
+import throwline.report.table.CompareTable;
+import throwline.section.AirfoilLibrary;
+import throwline.section.MeasuredSections;
+import throwline.study.Bands;
+import throwline.study.ComparisonStudy;
+import throwline.study.Headline;
+import throwline.units.Display;
+import throwline.units.Unit;
+
+/** How each set-up of a model flies, side by side. */
+@Command(name = "compare")
+final class CompareCommand implements Callable<Integer> {
+
+    /** Columns of the table in the folder. */
+    private static final int FILE_WIDTH = 100;
+
+    private final Context context;
+
+    @Parameters(arity = "1..*", paramLabel = "MODEL", description = "${bundle:cli.model}")
+    private List<String> models = new ArrayList<>();
+
+    @Option(names = "--pack", paramLabel = "NAME", order = 1, description = "${bundle:cli.compare.pack}")
+    private @Nullable String pack;
+
+    @Option(names = "--out", paramLabel = "DIR", order = 2, description = "${bundle:cli.compare.out}")
+    private @Nullable Path out;
+
+    @Option(names = "--replace", order = 3, description = "${bundle:cli.replace}")
+    private boolean replace;
+
+    @Option(names = "--json", order = 4, description = "${bundle:cli.json}")
+    private boolean json;
+
+    @Option(names = "--csv", order = 5, description = "${bundle:cli.compare.csv}")
+    private boolean csv;
+
+    @Option(names = "--mph", order = 6, description = "${bundle:cli.compare.mph}")
+    private boolean mph;
+
+    CompareCommand(Context context) {
+        this.context = context;
+    }
+
+    @Override
+    public Integer call() {
+        if (json && csv) {
+            throw new WrongInput(context.words().say("cli.compare.json-or-csv"));
+        }
+        AirfoilLibrary library = new PackedAirfoils();
+        List<ReadModel.Project> projects = new ModelReader(context, library).read(models);
+        List<List<Pack>> packs = projects.stream().map(this::packs).toList();
+        ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
+        List<CompareAnswer> answers = new ArrayList<>();
+        for (int i = 0; i < projects.size(); i++) {
+            ReadModel.Project project = projects.get(i);
+            Model model = project.model();
+            context.terminal().progress(context.words().say("cli.compare.working", model.name()));
+            answers.add(
+                    new CompareAnswer(study.compare(model, library, packs.get(i)), project.assumed(), project.notes()));
+        }
+        Optional.ofNullable(out).ifPresent(folder -> write(folder, projects, answers));
+        context.terminal().progress("");
+        answer(projects, answers);
+        return answers.stream().allMatch(CompareCommand::complete)
+                ? ExitCode.DONE.number()
+                : ExitCode.NOT_ALL_FOUND.number();
+    }
+
+    private List<Pack> packs(ReadModel.Project project) {
+        Model model = project.model();
+        String wanted = pack;
+        return wanted == null
+                ? model.packs()
+                : List.of(new Chosen(context).among("--pack", wanted, model.name(), model.packs(), Pack::name));
+    }
+
+    private void write(Path folder, List<ReadModel.Project> projects, List<CompareAnswer> answers) {
+        context.terminal().progress(context.words().say("cli.compare.drawing"));
+        CompareFiles files = new CompareFiles(context.words());
+        OutputFolder output = new OutputFolder(folder, replace, context.words());
+        for (int i = 0; i < answers.size(); i++) {
+            String name = CompareFiles.plain(projects.get(i).model().name());
+            String prefix = answers.size() == 1 ? "" : (i + 1) + "-" + name + "-";
+            String table = new CompareTable(
+                            Page.of(FILE_WIDTH, true, false, projects.get(i).display()), context.words())
+                    .write(answers.get(i));
+            output.add(prefix, files.of(answers.get(i), table));
+        }
+        output.write();
+    }
+
+    private void answer(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
+        Sentences plain = new Sentences(context.words(), Display.metric());
+        if (json) {
+            context.terminal().data(new CompareJson(plain).write(answers));
+            return;
+        }
+        if (csv) {
+            context.terminal().data(new CompareCsv(plain).write(answers));
+            return;
+        }
+        Terminal terminal = context.terminal();
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < answers.size(); i++) {
+            Page page = Page.of(
+                    terminal.width(),
+                    terminal.unicode(),
+                    terminal.styled(),
+                    projects.get(i).display());
+            text.append(i == 0 ? "" : "\n");
+            text.append(new CompareTable(mph ? page.beside(Unit.MILE_PER_HOUR) : page, context.words())
+                    .write(answers.get(i)));
+        }
+        terminal.answer(text.toString());
+    }
+
+    private static boolean complete(CompareAnswer answer) {
+        return answer.comparison().packs().stream()
+                .flatMap(result -> result.setUps().stream())
+                .flatMap(setUp -> Headlines.all(setUp).stream())
+                .allMatch(number -> number instanceof Headline.Known);
+    }
+}

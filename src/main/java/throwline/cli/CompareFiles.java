@@ -1,0 +1,50 @@
+package throwline.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import throwline.report.CompareAnswer;
+import throwline.report.ReportFile;
+import throwline.report.chart.Charts;
+import throwline.study.Comparison.PackResult;
+import throwline.words.Words;
+
+/** The files that a comparison fills a folder with: the table and the charts of every pack. */
+final class CompareFiles {
+
+    private final Words words;
+
+    CompareFiles(Words words) {
+        this.words = words;
+    }
+
+    /** The files of one model; where it has several packs, the charts of each carry its name. */
+    List<ReportFile> of(CompareAnswer answer, String table) {
+        List<ReportFile> files = new ArrayList<>();
+        files.add(new ReportFile("table.txt", table.getBytes(StandardCharsets.UTF_8)));
+        List<PackResult> packs = answer.comparison().packs();
+        for (int i = 0; i < packs.size(); i++) {
+            String prefix = packs.size() == 1 ? "" : prefix(packs, i);
+            for (ReportFile chart : new Charts(words).draw(answer.comparison(), packs.get(i))) {
+                files.add(chart.named(prefix + chart.name()));
+            }
+        }
+        return files;
+    }
+
+    /** A pack's name in letters that every disk takes; its number where that does not tell it from the others. */
+    private static String prefix(List<PackResult> packs, int index) {
+        String name = plain(packs.get(index).pack().name());
+        boolean own = packs.stream()
+                        .filter(pack -> plain(pack.pack().name()).equals(name))
+                        .count()
+                == 1;
+        return (own && !name.isEmpty() ? name : "pack" + (index + 1)) + "-";
+    }
+
+    /** Lower case letters and digits, hyphens for the rest. */
+    static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    }
+}

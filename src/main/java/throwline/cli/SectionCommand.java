@@ -1,0 +1,114 @@
+package throwline.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import throwline.input.PackedAirfoils;
+import throwline.model.AirfoilName;
+import throwline.model.Hinge;
+import throwline.report.Page;
+import throwline.report.data.SectionJson;
+import throwline.report.table.AirfoilTable;
+import throwline.report.table.SectionTable;
+import throwline.section.Airfoil;
+import throwline.section.AirfoilLibrary;
+import throwline.section.MeasuredSections;
+import throwline.section.SurfaceState;
+import throwline.study.SectionStudy;
+import throwline.study.SectionSweep;
+import throwline.units.Dimension;
+import throwline.units.Display;
+
+/** One section with its surface at one deflection over angle of attack, or the list of airfoils. */
+@Command(name = "section")
+final class SectionCommand implements Callable<Integer> {
+
+    private static final String USUAL_CHORD = "25 %";
+    private static final double SMALLEST_REYNOLDS = 1e3;
+    private static final double LARGEST_REYNOLDS = 1e8;
+    private static final double MOST_UP = Math.toRadians(-45);
+    private static final double MOST_DOWN = Math.toRadians(90);
+    private static final double SMALLEST_CHORD = 0.08;
+    private static final double LARGEST_CHORD = 0.5;
+    /** Room for an angle that is written with few digits. */
+    private static final double SLACK = 1e-9;
+
+    private final Context context;
+
+    @Parameters(arity = "0..1", paramLabel = "AIRFOIL", description = "${bundle:cli.section.airfoil}")
+    private @Nullable String airfoil;
+
+    @Option(names = "--list", order = 1, description = "${bundle:cli.section.list}")
+    private boolean list;
+
+    @Option(names = "--re", paramLabel = "RE", order = 2, description = "${bundle:cli.section.re}")
+    private @Nullable String reynolds;
+
+    @Option(names = "--flap", paramLabel = "DEG", order = 3, description = "${bundle:cli.section.flap}")
+    private String flap = "0";
+
+    @Option(names = "--flap-chord", paramLabel = "SHARE", order = 4, description = "${bundle:cli.section.flap-chord}")
+    private String flapChord = USUAL_CHORD;
+
+    @Option(names = "--json", order = 5, description = "${bundle:cli.json}")
+    private boolean json;
+
+    SectionCommand(Context context) {
+        this.context = context;
+    }
+
+    @Override
+    public Integer call() {
+        AirfoilLibrary library = new PackedAirfoils();
+        if (list) {
+            List<Airfoil> all = library.names().stream()
+                    .flatMap(name -> library.find(new AirfoilName(name)).stream())
+                    .toList();
+            context.terminal().answer(new AirfoilTable(page(), context.words()).write(all));
+            return ExitCode.DONE.number();
+        }
+        SectionSweep sweep = sweep(library);
+        if (json) {
+            context.terminal().data(new SectionJson().write(sweep));
+        } else {
+            context.terminal().answer(new SectionTable(page(), context.words()).write(sweep));
+        }
+        return ExitCode.DONE.number();
+    }
+
+    private SectionSweep sweep(AirfoilLibrary library) {
+        String name = airfoil;
+        String re = reynolds;
+        if (name == null || re == null) {
+            throw new WrongInput(context.words().say("cli.section.missing"));
+        }
+        Airfoil chosen = library.find(new AirfoilName(name))
+                .orElseThrow(() -> new WrongInput(context.words().say("cli.section.unknown", name)));
+        Quantities quantities = new Quantities(context);
+        double number = quantities.number(
+                "--re", re, SMALLEST_REYNOLDS, LARGEST_REYNOLDS, context.words().say("cli.section.re.allowed"));
+        double deflection = quantities.angleBetween(
+                "--flap",
+                flap,
+                MOST_UP - SLACK,
+                MOST_DOWN + SLACK,
+                context.words().say("cli.section.flap.allowed"));
+        double chord = quantities.between(
+                "--flap-chord",
+                flapChord,
+                Dimension.FRACTION,
+                SMALLEST_CHORD - SLACK,
+                LARGEST_CHORD + SLACK,
+                context.words().say("cli.section.flap-chord.allowed"));
+        return new SectionStudy(new MeasuredSections())
+                .sweep(chosen, new SurfaceState(deflection, chord, Hinge.TAPED), number);
+    }
+
+    private Page page() {
+        Terminal terminal = context.terminal();
+        return Page.of(terminal.width(), terminal.unicode(), terminal.styled(), Display.metric());
+    }
+}

@@ -1,0 +1,58 @@
+package throwline.report;
+
+import java.nio.charset.StandardCharsets;
+import throwline.units.Display;
+import throwline.units.Unit;
+
+/**
+ * What the place can show that a text goes to, and the units its reader wants.
+ *
+ * @param width columns
+ * @param unicode true where more than ASCII can be shown
+ * @param styled true where text may be set bold or dim
+ * @param units units for lengths, weights and the rest
+ * @param besideSpeed what stands beside a speed in m/s
+ */
+public record Page(int width, boolean unicode, boolean styled, Display units, Unit besideSpeed) {
+
+    private static final String BOLD = "\u001b[1m";
+    private static final String DIM = "\u001b[2m";
+    private static final String NORMAL = "\u001b[0m";
+
+    /** A page for a reader of these units; speeds stand beside in the unit that goes with them. */
+    public static Page of(int width, boolean unicode, boolean styled, Display units) {
+        Unit wanted = units.speed();
+        Unit usual = units.length() == Unit.INCH ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR;
+        return new Page(width, unicode, styled, units, wanted == Unit.METRE_PER_SECOND ? usual : wanted);
+    }
+
+    /** The same with another unit beside m/s. */
+    public Page beside(Unit speed) {
+        return new Page(width, unicode, styled, units, speed);
+    }
+
+    /** What follows a number of degrees. */
+    public String degreeSign() {
+        return unicode ? "\u00b0" : " deg";
+    }
+
+    /** What rules are drawn with. */
+    public String rule() {
+        return unicode ? "\u2500" : "-";
+    }
+
+    /** The text in letters that the place can show. */
+    public String shown(String text) {
+        return unicode ? text : new String(text.getBytes(StandardCharsets.US_ASCII), StandardCharsets.US_ASCII);
+    }
+
+    /** Text that stands out. */
+    public String bold(String text) {
+        return styled && !text.isBlank() ? BOLD + text + NORMAL : text;
+    }
+
+    /** Text that stands back. */
+    public String dim(String text) {
+        return styled && !text.isBlank() ? DIM + text + NORMAL : text;
+    }
+}

@@ -1,0 +1,132 @@
+package throwline.report.table;
+
+import java.util.Locale;
+import throwline.report.EdgeThrow;
+import throwline.report.Page;
+import throwline.study.Headline;
+import throwline.units.Unit;
+import throwline.words.Words;
+
+/** Numbers as a flyer reads them: with as many digits as they are worth. */
+final class Figures {
+
+    private static final double TEN = 10;
+
+    private final Page page;
+    private final Words words;
+
+    Figures(Page page, Words words) {
+        this.page = page;
+        this.words = words;
+    }
+
+    /** 9.8 m/s. */
+    String speed(double speed) {
+        return decimals(speed, 1) + " m/s";
+    }
+
+    /** The same in the unit that stands beside. */
+    String speedBeside(double speed) {
+        return decimals(page.besideSpeed().fromSi(speed), 0) + " "
+                + page.besideSpeed().symbol();
+    }
+
+    /** 9.2 to 10.4, as it stands below a speed. */
+    String speedBand(Headline.Known speed) {
+        return band(speed, 1, 1);
+    }
+
+    /** 4.9 to 6.1, as it stands below an angle. */
+    String degreesBand(Headline.Known angle) {
+        return band(angle, Math.toDegrees(1), Math.toDegrees(angle.value()) < TEN ? 1 : 0);
+    }
+
+    /** 71 to 119, as it stands below a rate. */
+    String rateBand(Headline.Known rate) {
+        return band(rate, Math.toDegrees(1), 0);
+    }
+
+    private String band(Headline.Known number, double factor, int decimals) {
+        return words.say(
+                "row.band", decimals(number.low() * factor, decimals), decimals(number.high() * factor, decimals));
+    }
+
+    /** 5.5 degrees. */
+    String degrees(double angle) {
+        return digits(Math.toDegrees(angle)) + page.degreeSign();
+    }
+
+    /** 95 degrees a second. */
+    String rate(double rate) {
+        return decimals(Math.toDegrees(rate), 0) + page.degreeSign() + "/s";
+    }
+
+    /** 3.1 mm up. */
+    String edge(double angle, EdgeThrow edge) {
+        double distance = length(edge.distance(Math.abs(angle)));
+        String size = edgeNumber(distance);
+        if (isZero(size)) {
+            return words.say("row.neutral");
+        }
+        return words.say(direction(angle), size + " " + page.units().length().symbol());
+    }
+
+    /** 2.9 degrees up. */
+    String deflection(double angle) {
+        String size = digits(Math.abs(Math.toDegrees(angle)));
+        return isZero(size) ? words.say("row.neutral") : words.say(direction(angle), size + page.degreeSign());
+    }
+
+    /** 7 up to 1 down, in whole millimetres. */
+    String edgeBand(Headline.Known angle, EdgeThrow edge) {
+        int decimals = page.units().length() == Unit.MILLIMETRE ? 0 : 2;
+        String low = decimals(length(edge.distance(Math.abs(angle.low()))), decimals);
+        String high = decimals(length(edge.distance(Math.abs(angle.high()))), decimals);
+        if (angle.low() < 0 && angle.high() > 0 && !isZero(low) && !isZero(high)) {
+            return words.say("row.band", words.say("row.up", low), words.say("row.down", high));
+        }
+        return angle.high() <= 0 || isZero(high)
+                ? words.say("row.up", words.say("row.band", high, low))
+                : words.say("row.down", words.say("row.band", low, high));
+    }
+
+    /** A length of the field. */
+    String metres(double length) {
+        return decimals(length, 0) + " m";
+    }
+
+    /** A time in seconds. */
+    String seconds(double time) {
+        return digits(time) + " s";
+    }
+
+    /** A share of the whole. */
+    String share(double share) {
+        return decimals(share * 100, 0) + " %";
+    }
+
+    private double length(double metres) {
+        return page.units().length().fromSi(metres);
+    }
+
+    private String edgeNumber(double distance) {
+        return page.units().length() == Unit.MILLIMETRE ? digits(distance) : decimals(distance, 2);
+    }
+
+    private static boolean isZero(String number) {
+        return Double.parseDouble(number) == 0;
+    }
+
+    private static String direction(double angle) {
+        return angle > 0 ? "row.down" : "row.up";
+    }
+
+    /** One decimal below ten, none above. */
+    private static String digits(double value) {
+        return decimals(value, Math.abs(value) < TEN - 0.05 ? 1 : 0);
+    }
+
+    private static String decimals(double value, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value == 0 ? 0 : value);
+    }
+}

@@ -1,0 +1,202 @@
+package throwline.report.table;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import throwline.model.Model;
+import throwline.model.Stick;
+import throwline.model.Tail;
+import throwline.report.EdgeThrow;
+import throwline.report.Headlines;
+import throwline.report.Page;
+import throwline.report.Sentences;
+import throwline.study.Headline;
+import throwline.study.SetUpResult;
+import throwline.study.SetUpResult.FirstStall;
+import throwline.study.SetUpResult.Manner;
+import throwline.study.SetUpResult.RollRate;
+import throwline.study.SetUpResult.Side;
+import throwline.words.Words;
+
+/** The rows that a flyer reads first, a column a set-up. */
+final class FlyersRows {
+
+    /** Seconds are given over this distance, m, and the distance flown is given for this loss of height, m. */
+    private static final double RUN = 50;
+
+    private static final double LOSS = 10;
+
+    private final Model model;
+    private final List<SetUpResult> setUps;
+    private final Words words;
+    private final Sentences sentences;
+    private final Figures figures;
+    private final Footnotes footnotes;
+    private final EdgeThrow elevator;
+    private final Grid grid;
+
+    FlyersRows(
+            Model model, List<SetUpResult> setUps, Page page, Words words, Sentences sentences, Footnotes footnotes) {
+        this.model = model;
+        this.setUps = setUps;
+        this.words = words;
+        this.sentences = sentences;
+        this.figures = new Figures(page, words);
+        this.footnotes = footnotes;
+        Tail tail = model.tail();
+        this.elevator = new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        this.grid = new Grid(
+                setUps.stream().map(result -> page.shown(result.setUp().name())).toList());
+    }
+
+    Grid grid() {
+        speed("row.stalls", SetUpResult::stallSpeed);
+        speed("row.comein", SetUpResult::approachSpeed);
+        more("row.comein.run", SetUpResult::approachSpeed, v -> figures.seconds(RUN / v.value()));
+        main("row.descent", SetUpResult::descentAngle, v -> figures.degrees(v.value()));
+        more("row.likely", SetUpResult::descentAngle, figures::degreesBand);
+        more("row.descent.distance", SetUpResult::descentAngle, this::distance);
+        main("row.sink", SetUpResult::sinkRate, v -> figures.speed(v.value()));
+        more("row.likely", SetUpResult::sinkRate, figures::speedBand);
+        main("row.elevator", SetUpResult::elevator, v -> figures.edge(v.value(), elevator));
+        more("row.or", SetUpResult::elevator, v -> figures.deflection(v.value()));
+        more("row.likely", SetUpResult::elevator, v -> figures.edgeBand(v, elevator));
+        mix();
+        rolls();
+        firstStall();
+        return grid;
+    }
+
+    private void speed(String key, Function<SetUpResult, Headline> number) {
+        main(key, number, v -> figures.speed(v.value()));
+        more("row.or", number, v -> figures.speedBeside(v.value()));
+        more("row.likely", number, figures::speedBand);
+    }
+
+    private String distance(Headline.Known angle) {
+        return angle.value() > 0 ? words.say("row.descent.ahead", figures.metres(LOSS / Math.tan(angle.value()))) : "";
+    }
+
+    private void mix() {
+        grid.row(words.say("row.mix"), cells((result, known) -> mixCell(result), SetUpResult::elevatorChange));
+        grid.more(
+                words.say("row.or"),
+                cells(
+                        (result, known) -> mix(result).map(figures::deflection).orElse(""),
+                        SetUpResult::elevatorChange,
+                        ""));
+    }
+
+    private String mixCell(SetUpResult result) {
+        if (result.setUp().equals(model.reference())) {
+            return "-";
+        }
+        return mix(result).map(angle -> figures.edge(angle, elevator)).orElse(words.say("row.none"));
+    }
+
+    /** Half the expected change; empty for the reference and where the change may go either way. */
+    private Optional<Double> mix(SetUpResult result) {
+        return Headlines.known(result.elevatorChange())
+                .filter(change -> !Headlines.eitherWay(change))
+                .map(change -> change.value() / 2);
+    }
+
+    private void rolls() {
+        List<Stick> sticks = model.sticks().stream()
+                .filter(stick -> stick instanceof Stick.Roll)
+                .toList();
+        if (sticks.isEmpty()) {
+            return;
+        }
+        grid.heading(words.say("row.roll"));
+        for (Stick stick : sticks) {
+            grid.row("  " + stick.name(), rolls(stick, roll -> rate(roll.rate()), absent(stick)));
+            grid.more("  " + words.say("row.likely"), rolls(stick, known(figures::rateBand), result -> ""));
+            grid.more("  " + words.say("row.roll.time"), rolls(stick, known(this::time), result -> ""));
+            grid.more("", rolls(stick, roll -> roll.atItsStop() ? words.say("row.roll.stop") : "", result -> ""));
+        }
+    }
+
+    private List<String> rolls(Stick stick, Function<RollRate, String> cell, Function<SetUpResult, String> otherwise) {
+        return setUps.stream()
+                .map(result -> result.rollRates().stream()
+                        .filter(roll -> roll.stick().equals(stick.name()))
+                        .findFirst()
+                        .map(cell)
+                        .orElseGet(() -> otherwise.apply(result)))
+                .toList();
+    }
+
+    private String rate(Headline rate) {
+        return rate instanceof Headline.Known known ? figures.rate(known.value()) : none(rate);
+    }
+
+    private String time(Headline.Known rate) {
+        return rate.value() == 0 ? "" : figures.seconds(2 * Math.PI / Math.abs(rate.value()));
+    }
+
+    private static Function<RollRate, String> known(Function<Headline.Known, String> cell) {
+        return roll -> Headlines.known(roll.rate()).map(cell).orElse("");
+    }
+
+    private Function<SetUpResult, String> absent(Stick stick) {
+        return result -> stick.worksIn(result.setUp()) ? "-" : words.say("row.roll.not-here");
+    }
+
+    private void firstStall() {
+        grid.row(words.say("row.first"), stalls(this::place));
+        grid.more(words.say("row.first.out"), stalls(stall -> figures.share(stall.spanFraction())));
+        grid.more(
+                words.say("row.first.then"),
+                stalls(stall -> words.say(stall.manner() == Manner.SAGS ? "row.first.sags" : "row.first.drops")));
+    }
+
+    private String place(FirstStall stall) {
+        String place = stall.surface().isEmpty() ? words.say("row.first.bare") : stall.surface();
+        return stall.side() == Side.BOTH
+                ? place
+                : words.say(stall.side() == Side.LEFT ? "row.first.left" : "row.first.right", place);
+    }
+
+    /** Where a wing lets go is known where its stall is. */
+    private List<String> stalls(Function<FirstStall, String> cell) {
+        return setUps.stream()
+                .map(result -> Headlines.known(result.stallSpeed())
+                        .map(known -> cell.apply(result.firstStall()))
+                        .orElse(""))
+                .toList();
+    }
+
+    private void main(String key, Function<SetUpResult, Headline> number, Function<Headline.Known, String> cell) {
+        grid.row(words.say(key), cells((result, known) -> cell.apply(known), number));
+    }
+
+    private void more(String key, Function<SetUpResult, Headline> number, Function<Headline.Known, String> cell) {
+        grid.more(words.say(key), cells((result, known) -> cell.apply(known), number, ""));
+    }
+
+    /** Cells of known numbers; an unknown one points to the sentence that says why. */
+    private List<String> cells(
+            BiFunction<SetUpResult, Headline.Known, String> cell, Function<SetUpResult, Headline> number) {
+        return setUps.stream()
+                .map(result -> number.apply(result) instanceof Headline.Known known
+                        ? cell.apply(result, known)
+                        : none(number.apply(result)))
+                .toList();
+    }
+
+    private List<String> cells(
+            BiFunction<SetUpResult, Headline.Known, String> cell,
+            Function<SetUpResult, Headline> number,
+            String otherwise) {
+        return setUps.stream()
+                .map(result ->
+                        number.apply(result) instanceof Headline.Known known ? cell.apply(result, known) : otherwise)
+                .toList();
+    }
+
+    private String none(Headline headline) {
+        return words.say("row.no-answer", footnotes.mark(sentences.why((Headline.Unknown) headline)));
+    }
+}

@@ -1,0 +1,64 @@
+package throwline.report.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import throwline.Golden;
+import throwline.report.CompareAnswer;
+import throwline.report.Fixture;
+import throwline.report.Page;
+import throwline.units.Display;
+import throwline.units.Unit;
+import throwline.words.Words;
+
+/** Wording and layout of the table, from fixed results. */
+class CompareTableTest {
+
+    private static final Words WORDS = Words.load();
+
+    @Test
+    void four_set_ups_on_80_columns() {
+        Golden.check("compare-80.txt", table(Fixture.orchard(), Page.of(80, true, false, Display.metric())));
+    }
+
+    @Test
+    void six_set_ups_on_100_columns() {
+        Golden.check("compare-six-100.txt", table(Fixture.crowded(), Page.of(100, true, false, Display.metric())));
+    }
+
+    @Test
+    void plain_ascii_with_miles_an_hour() {
+        Page page = Page.of(80, false, false, Display.metric()).beside(Unit.MILE_PER_HOUR);
+        String text = table(Fixture.orchard(), page);
+        Golden.check("compare-ascii-mph.txt", text);
+        assertThat(text).matches("\\p{ASCII}*");
+    }
+
+    @Test
+    void nothing_found_says_why() {
+        Golden.check("compare-nothing.txt", table(Fixture.nothingFound(), Page.of(80, true, false, Display.metric())));
+    }
+
+    @Test
+    void no_line_is_longer_than_the_page() {
+        for (int width : new int[] {60, 72, 80, 100, 120}) {
+            for (CompareAnswer answer : new CompareAnswer[] {Fixture.orchard(), Fixture.crowded()}) {
+                assertThat(table(answer, Page.of(width, true, false, Display.metric()))
+                                .lines())
+                        .allMatch(line -> line.length() <= width);
+            }
+        }
+    }
+
+    @Test
+    void bold_and_dim_change_nothing_but_the_look() {
+        String plain = table(Fixture.orchard(), Page.of(80, true, false, Display.metric()));
+        String styled = table(Fixture.orchard(), Page.of(80, true, true, Display.metric()));
+        assertThat(styled).contains("\u001b[1m");
+        assertThat(styled.replaceAll("\u001b\\[\\dm", "")).isEqualTo(plain);
+    }
+
+    private static String table(CompareAnswer answer, Page page) {
+        return new CompareTable(page, WORDS).write(answer);
+    }
+}
