@@ -22,6 +22,7 @@ final class Commands {
     static Commands all() {
         return new Commands()
                 .with("compare", CompareCommand::new)
+                .with("fly", FlyCommand::new)
                 .with("wing", WingCommand::new)
                 .with("section", SectionCommand::new);
     }

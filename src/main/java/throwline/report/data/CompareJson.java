@@ -68,7 +68,7 @@ public final class CompareJson {
         json.end();
     }
 
-    private void setUp(JsonWriter json, SetUpResult result) {
+    void setUp(JsonWriter json, SetUpResult result) {
         json.object();
         json.key("name").value(result.setUp().name());
         plain(json, "stallSpeed", result.stallSpeed());
@@ -118,11 +118,11 @@ public final class CompareJson {
         json.end();
     }
 
-    private void plain(JsonWriter json, String key, Headline headline) {
+    void plain(JsonWriter json, String key, Headline headline) {
         headline(json, key, headline, 1);
     }
 
-    private void angle(JsonWriter json, String key, Headline headline) {
+    void angle(JsonWriter json, String key, Headline headline) {
         headline(json, key, headline, Math.toDegrees(1));
     }
 

@@ -1,0 +1,144 @@
+package throwline.report.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
+import throwline.model.Tail;
+import throwline.report.EdgeThrow;
+import throwline.report.Headlines;
+import throwline.report.ReportFile;
+import throwline.study.FlyResult;
+import throwline.study.Headline;
+import throwline.study.SetUpResult.SpeedPoint;
+import throwline.words.Words;
+
+/** Charts of one set-up over airspeed: descent angle, sink, elevator, roll; the stall and the speed to come in at marked. */
+public final class FlyCharts {
+
+    private static final int HEIGHT = 480;
+    private static final double MILLIMETRES = 1000;
+    private static final double ROOM = 0.08;
+
+    private final Words words;
+
+    /** Charts with these words. */
+    public FlyCharts(Words words) {
+        this.words = words;
+    }
+
+    /** All charts, each as SVG and as PNG. */
+    public List<ReportFile> draw(FlyResult result) {
+        return pictures(result).stream().flatMap(FlyCharts::files).toList();
+    }
+
+    private static Stream<ReportFile> files(Picture picture) {
+        Drawing drawing = new Drawing(picture);
+        return Stream.of(
+                new ReportFile(picture.name() + ".svg", drawing.svg()),
+                new ReportFile(picture.name() + ".png", drawing.png()));
+    }
+
+    List<Picture> pictures(FlyResult result) {
+        List<SpeedPoint> sweep = result.glance().sweep();
+        if (sweep.size() < 2) {
+            return List.of();
+        }
+        Tail tail = result.model().tail();
+        EdgeThrow edge = new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(picture(
+                result,
+                "descent-over-speed",
+                points(sweep, p -> Math.toDegrees(p.descentAngle())),
+                spot(result, result.glance().descentAngle(), Math.toDegrees(1))));
+        pictures.add(picture(
+                result,
+                "sink-over-speed",
+                points(sweep, SpeedPoint::sinkRate),
+                spot(result, result.glance().sinkRate(), 1)));
+        pictures.add(picture(
+                result,
+                "elevator-over-speed",
+                points(sweep, p -> MILLIMETRES * edge.distance(p.elevator())),
+                elevatorSpot(result, edge)));
+        if (result.rollSweep().size() > 1) {
+            List<double[]> rolls = new ArrayList<>();
+            result.rollSweep().forEach(p -> rolls.add(new double[] {p.speed(), Math.toDegrees(p.rate())}));
+            Headline first = result.glance().rollRates().get(0).rate();
+            pictures.add(picture(result, "roll-over-speed", rolls, spot(result, first, Math.toDegrees(1))));
+        }
+        return pictures;
+    }
+
+    private static List<double[]> points(
+            List<SpeedPoint> sweep, java.util.function.ToDoubleFunction<SpeedPoint> value) {
+        List<double[]> points = new ArrayList<>();
+        sweep.forEach(p -> points.add(new double[] {p.speed(), value.applyAsDouble(p)}));
+        return points;
+    }
+
+    private static Optional<Curves.Spot> spot(FlyResult result, Headline headline, double factor) {
+        return Headlines.known(result.glance().approachSpeed())
+                .flatMap(speed -> Headlines.known(headline)
+                        .map(known -> new Curves.Spot(
+                                speed.value(), factor * known.value(), factor * known.low(), factor * known.high())));
+    }
+
+    private static Optional<Curves.Spot> elevatorSpot(FlyResult result, EdgeThrow edge) {
+        return Headlines.known(result.glance().approachSpeed())
+                .flatMap(speed -> Headlines.known(result.glance().elevator())
+                        .map(known -> new Curves.Spot(
+                                speed.value(),
+                                MILLIMETRES * edge.distance(known.value()),
+                                MILLIMETRES * edge.distance(known.low()),
+                                MILLIMETRES * edge.distance(known.high()))));
+    }
+
+    private Picture picture(FlyResult result, String name, List<double[]> points, Optional<Curves.Spot> spot) {
+        double slowest = Headlines.known(result.glance().stallSpeed())
+                .map(Headline.Known::value)
+                .orElse(points.get(0)[0]);
+        double fastest = points.get(points.size() - 1)[0];
+        double low = spot.map(s -> Math.min(s.low(), s.high())).orElse(points.get(0)[1]);
+        double high = spot.map(s -> Math.max(s.low(), s.high())).orElse(points.get(0)[1]);
+        for (double[] point : points) {
+            low = Math.min(low, point[1]);
+            high = Math.max(high, point[1]);
+        }
+        boolean fromZero = low >= 0;
+        double room = ROOM * (high - low);
+        String title = words.say("chart.fly." + name + ".title");
+        Curves.Curve curve = new Curves.Curve(result.glance().setUp().name(), HouseStyle.look(0), points, spot);
+        XYPlot plot = Curves.plot(
+                HouseStyle.axis(words.say("chart.axis.airspeed"), 0.95 * slowest, fastest, 9),
+                HouseStyle.axis(words.say("chart.fly." + name + ".axis"), fromZero ? 0 : low - room, high + room, 8),
+                List.of(curve));
+        mark(plot, slowest, words.say("chart.fly.stall"));
+        Headlines.known(result.glance().approachSpeed())
+                .ifPresent(v -> mark(plot, v.value(), words.say("chart.fly.come-in")));
+        List<String> holdsFor = List.of(
+                words.say("chart.fly.for"),
+                words.say("chart.of", result.model().name(), result.pack().name()));
+        return new Picture(
+                name,
+                title,
+                HouseStyle.WIDTH,
+                HEIGHT,
+                HouseStyle.chart(plot, title, holdsFor, words.say("chart.proof.assumed")));
+    }
+
+    private static void mark(XYPlot plot, double speed, String label) {
+        ValueMarker marker = new ValueMarker(speed, HouseStyle.QUIET_INK, HouseStyle.THIN);
+        marker.setLabel(label);
+        marker.setLabelFont(HouseStyle.SMALL);
+        marker.setLabelPaint(HouseStyle.QUIET_INK);
+        marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
+        marker.setLabelTextAnchor(TextAnchor.TOP_LEFT);
+        plot.addDomainMarker(marker);
+    }
+}

@@ -1,0 +1,210 @@
+package throwline.report.table;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import throwline.model.Tail;
+import throwline.report.EdgeThrow;
+import throwline.report.Page;
+import throwline.report.Sentences;
+import throwline.study.FlyResult;
+import throwline.study.FlyResult.Balance;
+import throwline.study.FlyResult.Descents;
+import throwline.study.FlyResult.RollDetail;
+import throwline.study.FlyResult.Why;
+import throwline.study.Headline;
+import throwline.units.Dimension;
+import throwline.units.QuantityPrinter;
+import throwline.words.Note;
+import throwline.words.Words;
+
+/** One set-up in depth as a person reads it at a terminal. */
+public final class FlyTable {
+
+    /** Yawing moment over rolling moment scale below which the nose is said to stay. */
+    private static final double STEADY_NOSE = 5e-4;
+
+    private final Page page;
+    private final Words words;
+    private final Sentences sentences;
+    private final Figures figures;
+    private final QuantityPrinter printer;
+
+    /**
+     * A table for this page.
+     *
+     * @param page where it is shown
+     * @param words the sentences
+     */
+    public FlyTable(Page page, Words words) {
+        this.page = page;
+        this.words = words;
+        sentences = new Sentences(words, page.units());
+        figures = new Figures(page, words);
+        printer = new QuantityPrinter(page.units());
+    }
+
+    /** The whole answer. */
+    public String write(FlyResult result) {
+        StringBuilder text = new StringBuilder();
+        String title = words.say(
+                "fly.title", result.model().name(), result.glance().setUp().name());
+        text.append(page.bold(page.shown(title))).append('\n');
+        text.append(page.shown(words.say(
+                        "row.pack",
+                        result.pack().name(),
+                        printer.print(result.pack().mass(), Dimension.MASS),
+                        printer.print(result.pack().balance(), Dimension.LENGTH))))
+                .append("\n\n");
+        Footnotes footnotes = new Footnotes();
+        text.append(new FlyersRows(result.model(), List.of(result.glance()), page, words, sentences, footnotes)
+                .grid()
+                .render(page));
+        text.append('\n').append(footnotes.render(page.width()));
+        result.descents().ifPresent(d -> section(text, "fly.section.path", path(d, result)));
+        section(text, "fly.section.turns", turns(result));
+        section(text, "fly.section.roll", rolls(result));
+        result.balance().ifPresent(b -> section(text, "fly.section.balance", balance(b, result)));
+        section(
+                text,
+                "row.section.notes",
+                notes(Stream.concat(
+                                result.notes().stream(),
+                                Stream.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured")))
+                        .toList()));
+        text.append(Wrapped.paragraph("", "", words.say("row.meaning.likely"), page.width()));
+        text.append(Wrapped.paragraph("", "", words.say("row.caution"), page.width()));
+        text.append(Wrapped.paragraph("", "", words.say("row.estimate"), page.width()));
+        return text.toString();
+    }
+
+    private String path(Descents d, FlyResult result) {
+        StringBuilder text = new StringBuilder();
+        if (d.wind() > 0) {
+            String wind = figures.speed(d.wind());
+            line(
+                    text,
+                    d.overGround()
+                            .map(angle -> words.say("fly.path.wind", wind, figures.degrees(angle)))
+                            .orElseGet(() -> words.say("fly.path.wind-too-strong", wind)));
+        }
+        String limit = figures.speed(d.limitSpeed());
+        String steepest = d.steepest().map(figures::degrees).orElse("");
+        String speed = d.steepestSpeed().map(figures::speed).orElse("");
+        line(
+                text,
+                steepest.isEmpty()
+                        ? words.say("fly.path.none", limit)
+                        : words.say("fly.path.steepest", limit, steepest, speed));
+        line(text, words.say("fly.path.glide", headline(result.glance().bestGlideRatio(), this::ratio)));
+        line(text, words.say("fly.path.dive", headline(result.glance().noseDownSpeed(), figures::speed)));
+        return text.toString();
+    }
+
+    private String ratio(double ratio) {
+        return String.format(Locale.ROOT, "%.1f", ratio);
+    }
+
+    private String headline(Headline headline, java.util.function.DoubleFunction<String> figure) {
+        return headline instanceof Headline.Known known
+                ? figure.apply(known.value())
+                : sentences.why((Headline.Unknown) headline);
+    }
+
+    private String turns(FlyResult result) {
+        StringBuilder text = new StringBuilder();
+        for (FlyResult.Turn turn : result.turns()) {
+            line(
+                    text,
+                    words.say("fly.turn", figures.degrees(turn.bank()), headline(turn.stallSpeed(), figures::speed)));
+        }
+        return text.toString();
+    }
+
+    private String rolls(FlyResult result) {
+        StringBuilder text = new StringBuilder();
+        for (RollDetail roll : result.rolls()) {
+            roll.timeToNinety()
+                    .ifPresent(time -> line(text, words.say("fly.roll.ninety", roll.stick(), figures.seconds(time))));
+            roll.yawing().ifPresent(yaw -> line(text, words.say(nose(yaw), roll.stick())));
+            roll.letsGoAt()
+                    .ifPresent(speed -> line(
+                            text,
+                            words.say(
+                                    "fly.roll.lets-go",
+                                    roll.stick(),
+                                    figures.speed(speed),
+                                    words.say(side(roll.letsGoWhere())),
+                                    figures.share(Math.abs(roll.letsGoWhere().orElse(0.0))))));
+        }
+        return text.toString();
+    }
+
+    private static String nose(double yawing) {
+        if (Math.abs(yawing) < STEADY_NOSE) {
+            return "fly.roll.nose-stays";
+        }
+        return yawing < 0 ? "fly.roll.nose-against" : "fly.roll.nose-with";
+    }
+
+    private static String side(Optional<Double> where) {
+        return where.orElse(0.0) < 0 ? "fly.roll.left" : "fly.roll.right";
+    }
+
+    private String balance(Balance b, FlyResult result) {
+        Tail tail = result.model().tail();
+        EdgeThrow edge = new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        StringBuilder text = new StringBuilder();
+        b.stabilityMargin()
+                .ifPresent(margin -> line(
+                        text,
+                        words.say(
+                                margin >= 0 ? "fly.balance.margin" : "fly.balance.unstable",
+                                figures.share(Math.abs(margin)),
+                                b.neutralPoint()
+                                        .map(at -> printer.print(at, Dimension.LENGTH))
+                                        .orElse(""))));
+        line(text, words.say("fly.balance.tail", figures.degrees(b.tailMargin())));
+        line(
+                text,
+                words.say(
+                        "fly.balance.cruise",
+                        figures.speed(b.cruiseSpeed()),
+                        headline(b.elevatorAtCruise(), v -> figures.edge(v, edge))));
+        b.why().ifPresent(why -> why(text, why, edge));
+        return text.toString();
+    }
+
+    private void why(StringBuilder text, Why why, EdgeThrow edge) {
+        double total = why.camber() + why.downwash() + why.dragArm() + why.wake() + why.attitude() + why.rest();
+        line(text, words.say("fly.why", figures.edge(total, edge)));
+        part(text, "fly.why.camber", why.camber(), edge);
+        part(text, "fly.why.downwash", why.downwash(), edge);
+        part(text, "fly.why.drag", why.dragArm(), edge);
+        part(text, "fly.why.wake", why.wake(), edge);
+        part(text, "fly.why.attitude", why.attitude(), edge);
+        part(text, "fly.why.rest", why.rest(), edge);
+    }
+
+    private void part(StringBuilder text, String key, double angle, EdgeThrow edge) {
+        text.append(Wrapped.paragraph(
+                "    ", "      ", page.shown(words.say(key, figures.edge(angle, edge))), page.width()));
+    }
+
+    private String notes(List<Note> notes) {
+        StringBuilder text = new StringBuilder();
+        notes.forEach(note -> line(text, sentences.say(note)));
+        return text.toString();
+    }
+
+    private void line(StringBuilder text, String sentence) {
+        text.append(Wrapped.paragraph("  ", "    ", page.shown(sentence), page.width()));
+    }
+
+    private void section(StringBuilder text, String heading, String body) {
+        if (!body.isEmpty()) {
+            text.append(page.bold(words.say(heading))).append('\n').append(body).append('\n');
+        }
+    }
+}
