@@ -137,6 +137,7 @@ public final class FlyCharts {
         marker.setLabel(label);
         marker.setLabelFont(HouseStyle.SMALL);
         marker.setLabelPaint(HouseStyle.QUIET_INK);
+        marker.setLabelBackgroundColor(HouseStyle.GROUND);
         marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
         marker.setLabelTextAnchor(TextAnchor.TOP_LEFT);
         plot.addDomainMarker(marker);
