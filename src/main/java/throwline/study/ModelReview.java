@@ -62,21 +62,13 @@ public final class ModelReview {
             double balance = (pack.balance() - wing.meanLeadingEdge()) / wing.meanAerodynamicChord();
             hold("balance", balance, Dimension.FRACTION, pack.name());
             double loading = pack.mass() / area;
-            UsualRanges.Range range = usual.of("loading", glider);
-            if (!range.holds(loading)) {
-                // kg/m^2 are shown as g/dm^2, ten to one.
-                note("loading", number(10 * loading), number(10 * range.least()), number(10 * range.most()), pack);
-            } else {
+            if (hold("loading", loading, Dimension.WING_LOADING, pack.name())) {
                 hold("size-loading", loading / Math.sqrt(area), Dimension.NUMBER, pack.name());
             }
         }
         double lightest = model.packs().stream().mapToDouble(Pack::mass).min().orElseThrow();
         double heaviest = model.packs().stream().mapToDouble(Pack::mass).max().orElseThrow();
         hold("pack-weight", heaviest / lightest, Dimension.NUMBER);
-    }
-
-    private void note(String code, Quantity value, Quantity least, Quantity most, Pack pack) {
-        notes.add(Note.of("note.unusual." + code, value, least, most, pack.name()));
     }
 
     private void wing() {
@@ -182,9 +174,11 @@ public final class ModelReview {
         }
     }
 
-    private void hold(String code, double value, Dimension dimension, String... about) {
+    /** True where the value is usual; a note where it is not. */
+    private boolean hold(String code, double value, Dimension dimension, String... about) {
         UsualRanges.Range range = usual.of(code, glider);
-        if (!range.holds(value)) {
+        boolean holds = range.holds(value);
+        if (!holds) {
             List<Object> arguments = new ArrayList<>(List.of(
                     new Quantity(value, dimension),
                     new Quantity(range.least(), dimension),
@@ -192,6 +186,7 @@ public final class ModelReview {
             arguments.addAll(List.of(about));
             notes.add(new Note("note.unusual." + code, arguments));
         }
+        return holds;
     }
 
     private void holdAngle(String code, double radians) {
@@ -211,9 +206,5 @@ public final class ModelReview {
 
     private static Quantity length(double metres) {
         return new Quantity(metres, Dimension.LENGTH);
-    }
-
-    private static Quantity number(double value) {
-        return new Quantity(value, Dimension.NUMBER);
     }
 }

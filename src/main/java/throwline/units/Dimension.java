@@ -18,6 +18,10 @@ public enum Dimension {
     TORQUE,
     /** Seconds. */
     TIME,
+    /** Square metres. */
+    AREA,
+    /** Kilograms per square metre of wing. */
+    WING_LOADING,
     /** A share, 1 for the whole. */
     FRACTION,
     /** A plain number. */

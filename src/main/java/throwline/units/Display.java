@@ -1,8 +1,5 @@
 package throwline.units;
 
-import java.util.EnumMap;
-import java.util.Map;
-
 /**
  * In which units a person wants to read quantities. Lengths of the field are shown in metres or feet, lengths of the
  * model in the unit chosen here.
@@ -39,16 +36,17 @@ public record Display(Unit length, Unit mass, Unit speed, Unit temperature, Unit
 
     /** The unit in which a value of this dimension is shown. */
     Unit unit(double value, Dimension dimension) {
-        Map<Dimension, Unit> chosen = new EnumMap<>(Map.of(
-                Dimension.MASS, mass,
-                Dimension.SPEED, speed,
-                Dimension.TEMPERATURE, temperature,
-                Dimension.TORQUE, torque));
-        if (dimension == Dimension.LENGTH) {
-            boolean imperial = length == Unit.INCH || length == Unit.FOOT;
-            return Math.abs(value) < FIELD_LENGTH ? length : imperial ? Unit.FOOT : Unit.METRE;
-        }
-        return chosen.getOrDefault(dimension, Unit.of(dimension).get(0));
+        boolean imperial = length == Unit.INCH || length == Unit.FOOT;
+        return switch (dimension) {
+            case LENGTH -> Math.abs(value) < FIELD_LENGTH ? length : imperial ? Unit.FOOT : Unit.METRE;
+            case MASS -> mass;
+            case SPEED -> speed;
+            case TEMPERATURE -> temperature;
+            case TORQUE -> torque;
+            case AREA -> imperial ? Unit.SQUARE_INCH : Unit.SQUARE_DECIMETRE;
+            case WING_LOADING -> imperial ? Unit.OUNCE_PER_SQUARE_FOOT : Unit.GRAM_PER_SQUARE_DECIMETRE;
+            default -> Unit.of(dimension).get(0);
+        };
     }
 
     /** From this length on, m, it is the field that is measured and not the model. */

@@ -158,6 +158,8 @@ public final class QuantityReader {
             case TEMPERATURE -> "24 C";
             case TORQUE -> "0.6 N m";
             case TIME -> "1.5 s";
+            case AREA -> "49 dm^2";
+            case WING_LOADING -> "62 g/dm^2";
             case FRACTION -> "25 %";
             case NUMBER -> "2";
         };

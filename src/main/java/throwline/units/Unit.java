@@ -63,6 +63,15 @@ public enum Unit {
     OUNCE_INCH(Dimension.TORQUE, 0.45359237 / 16 * 9.80665 * 0.0254, 0, "oz in", "inoz"),
     /** Second. */
     SECOND(Dimension.TIME, 1, 2, "s", "sec"),
+    /** Square decimetre. */
+    SQUARE_DECIMETRE(Dimension.AREA, 0.01, 1, "dm^2", "dm\u00b2", "dm2"),
+    /** Square inch. */
+    SQUARE_INCH(Dimension.AREA, 0.0254 * 0.0254, 0, "sq in", "in^2", "in2"),
+    /** Gram per square decimetre. */
+    GRAM_PER_SQUARE_DECIMETRE(Dimension.WING_LOADING, 0.1, 0, "g/dm^2", "g/dm\u00b2", "g/dm2"),
+    /** Ounce per square foot. */
+    OUNCE_PER_SQUARE_FOOT(
+            Dimension.WING_LOADING, 0.45359237 / 16 / (0.3048 * 0.3048), 1, "oz/sq ft", "oz/ft^2", "oz/ft2"),
     /** Per cent. */
     PER_CENT(Dimension.FRACTION, 0.01, 1, "%", "percent", "pct");
 

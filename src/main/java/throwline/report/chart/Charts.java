@@ -1,11 +1,15 @@
 package throwline.report.chart;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import throwline.model.Model;
 import throwline.report.ReportFile;
 import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
+import throwline.units.Display;
+import throwline.units.QuantityPrinter;
 import throwline.words.Words;
 
 /** All charts of a comparison as files: each as SVG and as PNG. */
@@ -27,6 +31,18 @@ public final class Charts {
     public List<ReportFile> draw(Comparison comparison, PackResult pack) {
         return pictures(comparison, pack).stream()
                 .flatMap(picture -> files(picture.get()))
+                .toList();
+    }
+
+    /**
+     * The model from above.
+     *
+     * @param model the aeroplane
+     * @param assumed paths of values that the model file did not give
+     * @param display in which units
+     */
+    public List<ReportFile> plan(Model model, Set<String> assumed, Display display) {
+        return files(new PlanChart(model, assumed, new QuantityPrinter(display), words).draw())
                 .toList();
     }
 
