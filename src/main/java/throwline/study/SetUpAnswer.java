@@ -56,7 +56,7 @@ final class SetUpAnswer {
     /** No stall was found, so nothing else is known. */
     SetUpResult withoutStall() {
         Headline none = new Headline.Unknown("why.no-stall");
-        FirstStall nowhere = new FirstStall(Side.BOTH, 0, "", Manner.SAGS);
+        FirstStall nowhere = new FirstStall(Side.BOTH, 0, "", Manner.NOT_REACHED);
         return new SetUpResult(
                 setUp,
                 none,
@@ -185,6 +185,9 @@ final class SetUpAnswer {
     }
 
     private FirstStall firstStall(Flight flight, Stall stall) {
+        if (stall.elevatorLimited()) {
+            return new FirstStall(Side.BOTH, 0, "", Manner.NOT_REACHED);
+        }
         SpanGrid grid = flight.airframe().strips().grid();
         double share = Math.abs(grid.control(stall.firstStrip())) / (grid.span() / 2);
         String surface = flight.airframe()

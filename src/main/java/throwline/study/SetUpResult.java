@@ -79,7 +79,9 @@ public record SetUpResult(
         /** Sinks with level wings. */
         SAGS,
         /** Part of the wing in front of the ailerons goes first or nearly so. */
-        MAY_DROP_A_WING
+        MAY_DROP_A_WING,
+        /** The elevator's travel ends before any part of the wing lets go, or no stall was found. */
+        NOT_REACHED
     }
 
     /**

@@ -166,6 +166,9 @@ final class LoadPanel extends AbstractXYAnnotation {
 
     private void firstStall(Graphics2D g2, Ink ink, Place place) {
         FirstStall stall = result.firstStall();
+        if (stall.manner() == SetUpResult.Manner.NOT_REACHED) {
+            return;
+        }
         double distance = stall.spanFraction() * wing.semiSpan();
         if (stall.side() != Side.RIGHT) {
             stallMark(g2, place, -distance);

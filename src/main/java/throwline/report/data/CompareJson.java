@@ -95,6 +95,10 @@ public final class CompareJson {
     }
 
     private static void firstStall(JsonWriter json, FirstStall stall) {
+        if (stall.manner() == SetUpResult.Manner.NOT_REACHED) {
+            json.nothing();
+            return;
+        }
         json.shortObject();
         json.key("side").value(Codes.of(stall.side()));
         json.key("spanFraction").value(stall.spanFraction());

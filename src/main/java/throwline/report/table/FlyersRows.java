@@ -146,13 +146,20 @@ final class FlyersRows {
 
     private void firstStall() {
         grid.row(words.say("row.first"), stalls(this::place));
-        grid.more(words.say("row.first.out"), stalls(stall -> figures.share(stall.spanFraction())));
+        grid.more(words.say("row.first.out"), reached(stall -> figures.share(stall.spanFraction())));
         grid.more(
                 words.say("row.first.then"),
-                stalls(stall -> words.say(stall.manner() == Manner.SAGS ? "row.first.sags" : "row.first.drops")));
+                reached(stall -> words.say(stall.manner() == Manner.SAGS ? "row.first.sags" : "row.first.drops")));
+    }
+
+    private List<String> reached(Function<FirstStall, String> cell) {
+        return stalls(stall -> stall.manner() == Manner.NOT_REACHED ? "" : cell.apply(stall));
     }
 
     private String place(FirstStall stall) {
+        if (stall.manner() == Manner.NOT_REACHED) {
+            return words.say("row.first.not");
+        }
         String place = stall.surface().isEmpty() ? words.say("row.first.bare") : stall.surface();
         return stall.side() == Side.BOTH
                 ? place
