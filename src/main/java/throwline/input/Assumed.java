@@ -13,10 +13,17 @@ import throwline.units.QuantityPrinter;
 final class Assumed {
 
     private final List<Assumption> all;
-    private final QuantityPrinter printer = new QuantityPrinter(Display.metric());
+    private final QuantityPrinter printer;
 
-    Assumed(List<Assumption> soFar) {
+    /**
+     * A record of guesses.
+     *
+     * @param soFar those that were made before
+     * @param display in which units the others are written
+     */
+    Assumed(List<Assumption> soFar, Display display) {
         all = new ArrayList<>(soFar);
+        printer = new QuantityPrinter(display);
     }
 
     /**

@@ -44,6 +44,7 @@ final class ModelBuilder {
 
     private final Branch root;
     private final Movables movables;
+    private final Display display;
     private final Assumed assumed;
     private final List<String> notUsedYet;
     private final List<String> order;
@@ -51,7 +52,8 @@ final class ModelBuilder {
     ModelBuilder(Branch root, Movables movables, KeyCheck keys) {
         this.root = root;
         this.movables = movables;
-        this.assumed = new Assumed(keys.assumed());
+        this.display = display(root);
+        this.assumed = new Assumed(keys.assumed(), display);
         this.notUsedYet = keys.notUsedYet();
         this.order = keys.order();
     }
@@ -77,7 +79,7 @@ final class ModelBuilder {
                 sticks());
         List<Note> notes =
                 notUsedYet.stream().map(path -> Note.of("input.notused", path)).toList();
-        return new ReadModel.Project(model, display(), assumed.all(order), notes);
+        return new ReadModel.Project(model, display, assumed.all(order), notes);
     }
 
     private Body body() {
@@ -225,7 +227,7 @@ final class ModelBuilder {
         return throwsBySurface;
     }
 
-    private Display display() {
+    private static Display display(Branch root) {
         Display display = Display.metric();
         for (Branch choice : root.child("show").children()) {
             Dimension dimension =

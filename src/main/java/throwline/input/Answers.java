@@ -1,0 +1,51 @@
+package throwline.input;
+
+import java.util.Optional;
+import throwline.units.Dimension;
+import throwline.units.Display;
+import throwline.units.Quantity;
+import throwline.units.QuantityPrinter;
+import throwline.units.QuantityReader;
+import throwline.units.Reading;
+import throwline.units.Unit;
+import throwline.words.Note;
+
+/** Reads and checks answers that are lengths. */
+final class Answers {
+
+    private Answers() {}
+
+    /** An answer that was checked before, in SI units; zero where there is none. */
+    static double amount(String text, Dimension dimension) {
+        return QuantityReader.read(text, dimension) instanceof Reading.Amount amount
+                ? amount.quantity().value()
+                : 0;
+    }
+
+    /** What is wrong with a length that must lie between two others, in metres. */
+    static Optional<Note> between(String said, String what, double least, double most) {
+        if (QuantityReader.read(said, Dimension.LENGTH) instanceof Reading.Refused refused) {
+            return Optional.of(Note.of(refused.code(), refused.arguments().toArray()));
+        }
+        double value = amount(said, Dimension.LENGTH);
+        Quantity low = new Quantity(least, Dimension.LENGTH);
+        Quantity high = new Quantity(most, Dimension.LENGTH);
+        return value >= least && value <= most
+                ? Optional.empty()
+                : Optional.of(Note.of("input.new.wrong." + what, said, low, high));
+    }
+
+    /** True where its owner measures in inches or feet. */
+    static boolean isImperial(String text) {
+        String unit = text.replaceFirst("^[0-9. ]+", "");
+        return Unit.spelt(unit, Dimension.LENGTH)
+                .map(u -> u == Unit.INCH || u == Unit.FOOT)
+                .orElse(unit.contains("in") || unit.contains("\"") || unit.contains("ft"));
+    }
+
+    /** A length in the units that its owner uses. */
+    static String length(double metres, boolean imperial) {
+        Display display = imperial ? Display.metric().with(Unit.INCH) : Display.metric();
+        return new QuantityPrinter(display).print(metres, Dimension.LENGTH);
+    }
+}

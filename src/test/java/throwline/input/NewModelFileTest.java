@@ -1,0 +1,172 @@
+package throwline.input;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import throwline.model.Model;
+import throwline.model.Propeller;
+import throwline.words.Note;
+import throwline.words.Words;
+
+class NewModelFileTest {
+
+    private static final Map<String, String> METRIC = Map.ofEntries(
+            Map.entry("name", "Plum # 2: the \"best\""),
+            Map.entry("span", "1.8 m"),
+            Map.entry("chord", "280 mm"),
+            Map.entry("tip", "220 mm"),
+            Map.entry("edge", "back"),
+            Map.entry("shape", "flat"),
+            Map.entry("thickness", "33 mm"),
+            Map.entry("position", "1"),
+            Map.entry("weight", "3.2 kg"),
+            Map.entry("balance", "80 mm"),
+            Map.entry("weight2", "2.9 kg"),
+            Map.entry("balance2", "83 mm"),
+            Map.entry("flaps.from", "70 mm"),
+            Map.entry("flaps.to", "440 mm"),
+            Map.entry("flaps.down", "45 deg"),
+            Map.entry("ailerons.from2", "450 mm"),
+            Map.entry("ailerons.to", "870 mm"),
+            Map.entry("arm", "780 mm"),
+            Map.entry("tail.span", "560 mm"),
+            Map.entry("tail.chord", "160 mm"),
+            Map.entry("cruise", "1 mm up"),
+            Map.entry("propeller", "330 mm"),
+            Map.entry("shut", "stop"),
+            Map.entry("wheels", "80 mm"));
+
+    private final Words words = Words.load();
+    private final NewModelFile file = new NewModelFile(words, new FolderNames());
+
+    @Test
+    void answersBecomeAModel() {
+        ReadModel read = TestFile.read(file.from(interview(METRIC)), "new.yaml");
+        assertThat(read).isInstanceOf(ReadModel.Project.class);
+        Model model = ((ReadModel.Project) read).model();
+        assertThat(model.name()).isEqualTo("Plum # 2: the \"best\"");
+        assertThat(model.wing().span()).isCloseTo(1.8, within(1e-9));
+        assertThat(model.wing().sections().get(1).setBack()).isCloseTo(0.06, within(1e-9));
+        assertThat(model.wing().sections().get(0).airfoil().text()).isEqualTo("clarky");
+        assertThat(model.packs()).extracting(p -> p.name() + " " + p.mass()).containsExactly("large 3.2", "small 2.9");
+        assertThat(model.propeller().map(Propeller::shut)).contains(Propeller.Shut.STOPPED);
+        assertThat(model.setUps()).hasSize(4);
+        assertThat(model.setUps().get(3).deflection("flaps")).isCloseTo(Math.toRadians(45), within(1e-9));
+    }
+
+    @Test
+    void whatWasGuessedIsMarked() {
+        String text = file.from(interview(METRIC));
+        assertThat(text)
+                .contains(
+                        "# At cruise its elevator sits: 1 mm up. Compare that with what Throwline says.\n",
+                        "      airfoil: clarky   # assumed\n",
+                        "  #incidence: 0 deg   # assumed\n",
+                        "    flaps: 45 deg down   # assumed\n",
+                        "  diameter: 80 mm\n")
+                .doesNotContain("diameter: 80 mm   # assumed");
+    }
+
+    @Test
+    void aPlainGliderNeedsFewAnswers() {
+        Map<String, String> answers = Map.ofEntries(
+                Map.entry("name", "Reed"),
+                Map.entry("span", "78 in"),
+                Map.entry("chord", "8 in"),
+                Map.entry("shape", "thin"),
+                Map.entry("thickness", "0.75 in"),
+                Map.entry("position", "middle"),
+                Map.entry("weight", "2 lb 10 oz"),
+                Map.entry("balance", "2.5 in"),
+                Map.entry("ailerons.from", "20 in"),
+                Map.entry("ailerons.to", "38 in"),
+                Map.entry("arm", "30 in"),
+                Map.entry("tail.span", "18 in"),
+                Map.entry("tail.chord", "4 in"),
+                Map.entry("cruise", "level"));
+        ReadModel read = TestFile.read(file.from(interview(answers)), "new.yaml");
+        assertThat(read).isInstanceOf(ReadModel.Project.class);
+        ReadModel.Project project = (ReadModel.Project) read;
+        assertThat(project.model().setUps()).hasSize(2);
+        assertThat(project.model().propeller()).isEmpty();
+        assertThat(project.assumed()).anyMatch(a -> a.value().endsWith(" in"));
+    }
+
+    @Test
+    void oddAnswersAreAskedForAgain() {
+        Interview interview = new Interview();
+        assertThat(interview.answer("")).map(Note::code).contains("input.new.needed");
+        interview.answer("Plum");
+        assertThat(interview.answer("1,8 m")).map(Note::code).contains("input.quantity.comma");
+        assertThat(interview.answer("18 m")).map(Note::code).contains("input.new.wrong.span");
+        assertThat(interview.answer("1.8 m")).isEmpty();
+        assertThat(interview.answer("28 cm")).isEmpty();
+        assertThat(interview.answer("")).isEmpty();
+        assertThat(interview.next()).map(Question::id).contains("shape");
+        assertThat(interview.answer("egg-shaped")).map(Note::code).contains("input.choice");
+        assertThat(interview.answer("same")).isEmpty();
+        assertThat(interview.answer("2 mm")).map(Note::code).contains("input.new.wrong.thickness");
+    }
+
+    @Test
+    void everyQuestionHasItsWords() {
+        Interview interview = new Interview();
+        for (Optional<Question> question = interview.next(); question.isPresent(); question = interview.next()) {
+            Question asked = question.get();
+            assertThat(words.has(asked.sentence())).as(asked.id()).isTrue();
+            assertThat(asked.fallback().isEmpty() || words.has(asked.fallback()))
+                    .isTrue();
+            assertThat(interview.answer(METRIC.getOrDefault(asked.id(), ""))).isEmpty();
+        }
+    }
+
+    @Test
+    void theEmptyFormAsksForWhatIsRequiredAndNothingElse() {
+        ReadModel read = TestFile.read(file.empty(), "form.yaml");
+        assertThat(read).isInstanceOf(ReadModel.Faulty.class);
+        assertThat(((ReadModel.Faulty) read).problems())
+                .extracting(p -> p.note().code())
+                .containsOnly("input.novalue");
+    }
+
+    @Test
+    void theFormHoldsEveryKeyOfTheTable() {
+        StringBuilder filled = new StringBuilder();
+        Map<String, String> examples =
+                Map.of("name", "Plum", "weight", "3 kg", "position", "high", "airfoil", "clarky");
+        for (String line : file.empty().lines().toList()) {
+            String used = line.replaceFirst("^(\\s*)#(?=\\S)", "$1");
+            boolean blank = used.matches("\\s*(- )?(name|weight|balance|position|at|chord|airfoil|from|to|span|arm):");
+            String key = used.strip().replaceFirst("^- ", "").replace(":", "");
+            filled.append(used)
+                    .append(blank ? " " + examples.getOrDefault(key, "100 mm") : "")
+                    .append('\n');
+        }
+        ReadModel read = TestFile.read(filled.toString(), "form.yaml");
+        List<String> codes = new ArrayList<>();
+        if (read instanceof ReadModel.Faulty faulty) {
+            faulty.problems().forEach(p -> codes.add(p.note().code()));
+        }
+        // Blanks filled with one length and sample throws do not make an aeroplane, but every key is known and kept.
+        assertThat(codes).allMatch(code -> code.matches("input\\.(throw|surface|tail|balance|sections)\\..*"));
+        for (Key key : KeyTable.load().all()) {
+            if (!key.name().equals(Key.ANY_NAME) && !key.name().equals(Key.ANY_ENTRY)) {
+                assertThat(filled).containsPattern("(?m)^\\s*(- )?" + key.name() + ":");
+            }
+        }
+    }
+
+    private static Interview interview(Map<String, String> answers) {
+        Interview interview = new Interview();
+        for (Optional<Question> question = interview.next(); question.isPresent(); question = interview.next()) {
+            String id = question.get().id();
+            assertThat(interview.answer(answers.getOrDefault(id, ""))).as(id).isEmpty();
+        }
+        return interview;
+    }
+}
