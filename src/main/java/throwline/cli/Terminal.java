@@ -1,5 +1,6 @@
 package throwline.cli;
 
+import java.io.BufferedInputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
@@ -55,7 +56,7 @@ public final class Terminal {
     /** The terminal of this process. */
     public static Terminal ofProcess() {
         return new Terminal(
-                new FileInputStream(FileDescriptor.in),
+                new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
                 charsetOfProcess(),

@@ -12,7 +12,7 @@ class WrongInputTest {
     private static final String MODEL = "examples/orchard.yaml";
 
     private static final List<List<String>> CALLS = List.of(
-            List.of("fly-away"),
+            List.of("glide-away"),
             List.of("compare"),
             List.of("compare", MODEL, "--packs", "small"),
             List.of("compare", MODEL, "--pack", "huge"),
