@@ -1,6 +1,7 @@
 package throwline;
 
 import org.junit.jupiter.api.Test;
+import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
@@ -11,6 +12,11 @@ class RunBenchmarks {
     @Test
     void run() throws RunnerException {
         String wanted = System.getProperty("bench", "throwline.*");
-        new Runner(new OptionsBuilder().include(wanted).shouldFailOnError(true).build()).run();
+        new Runner(new OptionsBuilder()
+                        .include(wanted)
+                        .addProfiler(GCProfiler.class)
+                        .shouldFailOnError(true)
+                        .build())
+                .run();
     }
 }

@@ -8,7 +8,7 @@ package throwline.liftingline;
  * the section's lift would not.
  *
  * @param even factor E for loads that are the same on both sides, at least 1
- * @param odd factor E for loads that are opposite, at least {@code even} for the solver's uniqueness argument
+ * @param odd factor E for loads that are opposite, at least 1
  */
 public record ChordCorrection(double even, double odd) {
 

@@ -1,57 +1,75 @@
 package throwline.liftingline;
 
-import java.util.Arrays;
-
 /**
- * The image of the bound vortex below the ground. It takes speed from the air at the lifting line, and turns it up at the
- * three-quarter chord. Both are taken from a circulation that is already known, so that the matrix keeps its dominance.
+ * The image of the bound vortex below the ground, for unit circulation over speed on every strip. It takes speed from the
+ * air at the lifting line, and turns it up at the three-quarter chord.
  */
 final class GroundImage {
 
-    private final SpanGrid grid;
-    private final Ground ground;
-    private final double[] loss;
-    private final double[] upwash;
+    private final double[][] loss;
+    private final double[][] upwash;
 
-    GroundImage(SpanGrid grid, Ground ground) {
-        this.grid = grid;
-        this.ground = ground;
-        loss = new double[grid.size()];
-        upwash = new double[grid.size()];
+    private GroundImage(int n) {
+        loss = new double[n][n];
+        upwash = new double[n][n];
     }
 
+    /** No image. */
+    static GroundImage none() {
+        return new GroundImage(0);
+    }
+
+    /** The image below a surface where its ground asks for it, of all strips. */
+    static GroundImage of(SpanGrid grid, Ground ground) {
+        if (!ground.isNear() || !ground.boundImages()) {
+            return none();
+        }
+        int n = grid.size();
+        GroundImage image = new GroundImage(n);
+        double apart = 2 * ground.height();
+        for (int i = 0; i < n; i++) {
+            double back = grid.chord(i) / 2;
+            double distance = Math.hypot(apart, back);
+            for (int j = 0; j < n; j++) {
+                double left = grid.control(i) - grid.edge(j);
+                double right = grid.control(i) - grid.edge(j + 1);
+                image.loss[i][j] = segment(left, right, apart) / apart;
+                image.upwash[i][j] = segment(left, right, distance) * back / (distance * distance);
+            }
+        }
+        return image;
+    }
+
+    /** The same for loads that are alike on both sides: right half only. */
+    GroundImage folded() {
+        GroundImage half = new GroundImage(loss.length / 2);
+        fold(loss, half.loss);
+        fold(upwash, half.upwash);
+        return half;
+    }
+
+    private static void fold(double[][] whole, double[][] half) {
+        int m = half.length;
+        for (int i = 0; i < m; i++) {
+            for (int j = 0; j < m; j++) {
+                half[i][j] = whole[m + i][m + j] + whole[m + i][m - 1 - j];
+            }
+        }
+    }
+
+    /** True where there is an image. */
     boolean acts() {
-        return ground.isNear() && ground.boundImages();
+        return loss.length > 0;
     }
 
-    double lastLoss(int strip) {
+    /** Speed over the reference speed that each strip takes from a strip, 1/m. */
+    double[] loss(int strip) {
         return loss[strip];
     }
 
-    double lastUpwash(int strip) {
+    /** Angle by which each strip turns the air at a strip up, rad/m. */
+    double[] upwash(int strip) {
         return upwash[strip];
-    }
-
-    void reset() {
-        Arrays.fill(loss, 0);
-        Arrays.fill(upwash, 0);
-    }
-
-    void update(int strip, double[] circulation) {
-        double apart = 2 * ground.height();
-        double back = grid.chord(strip) / 2;
-        double y = grid.control(strip);
-        double slowed = 0;
-        double turned = 0;
-        for (int j = 0; j < circulation.length; j++) {
-            double left = y - grid.edge(j);
-            double right = y - grid.edge(j + 1);
-            slowed += circulation[j] * segment(left, right, apart) / apart;
-            double distance = Math.hypot(apart, back);
-            turned += circulation[j] * segment(left, right, distance) * back / (distance * distance);
-        }
-        loss[strip] = slowed;
-        upwash[strip] = turned;
     }
 
     /** Biot-Savart factor of a straight segment at a distance from its line, without the 1/distance. */

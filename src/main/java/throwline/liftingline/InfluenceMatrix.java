@@ -15,7 +15,7 @@ public final class InfluenceMatrix {
     private final SpanGrid grid;
     private final Ground ground;
     private final ChordCorrection correction;
-    private final double[] wake;
+    private final double[][] wake;
 
     /**
      * The matrix of one surface.
@@ -29,7 +29,7 @@ public final class InfluenceMatrix {
         this.ground = ground;
         this.correction = correction;
         int n = grid.size();
-        wake = new double[n * n];
+        wake = new double[n][n];
         double apart = 2 * ground.height();
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
@@ -40,7 +40,7 @@ public final class InfluenceMatrix {
                     downwash -=
                             toLeft / (toLeft * toLeft + apart * apart) - toRight / (toRight * toRight + apart * apart);
                 }
-                wake[i * n + j] = downwash / (4 * Math.PI);
+                wake[i][j] = downwash / (4 * Math.PI);
             }
         }
     }
@@ -57,35 +57,29 @@ public final class InfluenceMatrix {
 
     /** Downwash angle at a strip from the wake alone, without the chord correction: what tilts the lift. */
     double wakeAngle(int strip, double[] circulation) {
-        int n = grid.size();
-        double sum = 0;
-        for (int j = 0; j < n; j++) {
-            sum += wake[strip * n + j] * circulation[j];
-        }
-        return sum;
+        return DominantSystem.dot(wake[strip], circulation, 0, circulation.length);
     }
 
     /** The matrix that the sections feel, chord correction included, row by row. */
-    double[] full() {
+    double[][] full() {
         int n = grid.size();
-        double[] matrix = wake.clone();
+        double[][] matrix = new double[n][];
         for (int i = 0; i < n; i++) {
-            matrix[i * n + i] += own(i);
-            matrix[i * n + grid.mirror(i)] += other(i);
+            matrix[i] = wake[i].clone();
+            matrix[i][i] += own(i);
+            matrix[i][grid.mirror(i)] += other(i);
         }
         return matrix;
     }
 
     /** The same for loads that are alike on both sides: right half only, row by row. */
-    double[] symmetric() {
-        int n = grid.size();
-        int m = n / 2;
-        double[] whole = full();
-        double[] matrix = new double[m * m];
+    double[][] symmetric() {
+        int m = grid.size() / 2;
+        double[][] whole = full();
+        double[][] matrix = new double[m][m];
         for (int i = 0; i < m; i++) {
             for (int j = 0; j < m; j++) {
-                int row = (m + i) * n;
-                matrix[i * m + j] = whole[row + m + j] + whole[row + m - 1 - j];
+                matrix[i][j] = whole[m + i][m + j] + whole[m + i][m - 1 - j];
             }
         }
         return matrix;

@@ -1,27 +1,21 @@
 package throwline.liftingline;
 
-import java.util.Arrays;
 import java.util.Optional;
-import throwline.section.SectionCurve;
 
 /**
- * Solves lifting-line problems on one surface: Newton steps on the circulation, each halved until the largest residual
- * in section lift falls. Started from a given solution, else from the linear one. The package's notes say why there is
- * one answer and why this finds it.
+ * Solves lifting-line problems on one surface: Newton steps on the circulation, and sweeps strip by strip where those do
+ * not help. Started from a given solution, else from the linear one. The package's notes say why there is one answer and
+ * why this finds it.
  *
  * <p>Holds its workspace: one thread at a time.
  */
 public final class LiftingLineSolver {
 
-    private static final int MOST_HALVINGS = 40;
-    private static final int MOST_GROUND_PASSES = 40;
-
     private final SpanGrid grid;
     private final InfluenceMatrix influence;
     private final SolverSettings settings;
-    private final GroundImage image;
-    private final Workspace half;
-    private final Workspace whole;
+    private final NewtonIteration half;
+    private final NewtonIteration whole;
 
     /**
      * A solver for one surface.
@@ -33,9 +27,8 @@ public final class LiftingLineSolver {
         this.influence = influence;
         this.settings = settings;
         grid = influence.grid();
-        image = new GroundImage(grid, influence.ground());
-        half = new Workspace(influence.symmetric(), grid.size() / 2, grid.size() / 2);
-        whole = new Workspace(influence.full(), grid.size(), 0);
+        half = new NewtonIteration(new StripEquations(influence, true));
+        whole = new NewtonIteration(new StripEquations(influence, false));
     }
 
     /** The strips. */
@@ -51,36 +44,24 @@ public final class LiftingLineSolver {
      * @return the solution; its status says whether it converged
      */
     public LiftingLineSolution solve(LiftingLineProblem problem, Optional<LiftingLineSolution> start) {
-        return solveFrom(problem, start.map(LiftingLineSolution::circulations).orElse(null));
+        return solveFrom(problem, start.map(LiftingLineSolution::circulations));
     }
 
-    /** As {@link #solve}, from any circulation over speed, one a strip; null for the linear solution. */
-    LiftingLineSolution solveFrom(LiftingLineProblem problem, double @org.jspecify.annotations.Nullable [] start) {
-        int n = grid.size();
-        if (problem.curves().size() != n) {
-            throw new IllegalArgumentException(problem.curves().size() + " curves for " + n + " strips");
+    /** As {@link #solve}, from any circulation over speed, one a strip. */
+    LiftingLineSolution solveFrom(LiftingLineProblem problem, Optional<double[]> start) {
+        if (problem.curves().size() != grid.size()) {
+            throw new IllegalArgumentException(problem.curves().size() + " curves for " + grid.size() + " strips");
         }
-        Workspace w = problem.isSymmetric() && (start == null || isSymmetric(start)) ? half : whole;
-        w.take(problem);
-        if (start == null) {
-            w.startLinear();
+        boolean alike = problem.isSymmetric() && (start.isEmpty() || isSymmetric(start.get()));
+        NewtonIteration iteration = alike ? half : whole;
+        iteration.equations().take(problem);
+        if (start.isPresent()) {
+            iteration.start(start.get());
         } else {
-            System.arraycopy(start, w.offset, w.g, 0, w.m);
+            iteration.startLinear();
         }
-        SolverStatus status = w.iterate();
-        double[] circulation = w.expanded();
-        if (image.acts()) {
-            for (int pass = 0; pass < MOST_GROUND_PASSES && status.converged(); pass++) {
-                double[] before = circulation;
-                w.takeImage(before);
-                status = w.iterate();
-                circulation = w.expanded();
-                if (largestChange(before, circulation) < settings.tolerance()) {
-                    break;
-                }
-            }
-        }
-        return w.solution(problem, status, circulation);
+        SolverStatus status = iteration.run(settings);
+        return solution(problem, iteration, status);
     }
 
     private static boolean isSymmetric(double[] g) {
@@ -92,194 +73,29 @@ public final class LiftingLineSolver {
         return true;
     }
 
-    private double largestChange(double[] before, double[] after) {
-        double largest = 0;
-        for (int i = 0; i < before.length; i++) {
-            largest = Math.max(largest, Math.abs(after[i] - before[i]) * 2 / grid.chord(i));
+    private LiftingLineSolution solution(LiftingLineProblem problem, NewtonIteration iteration, SolverStatus status) {
+        StripEquations equations = iteration.equations();
+        int n = grid.size();
+        double[] circulation = new double[n];
+        double[] angles = new double[n];
+        double[] wake = new double[n];
+        double[] speeds = new double[n];
+        for (int i = 0; i < equations.size(); i++) {
+            int strip = equations.offset() + i;
+            int twin = equations.offset() > 0 ? grid.mirror(strip) : strip;
+            circulation[strip] = iteration.circulation(i);
+            angles[strip] = equations.angle(i);
+            speeds[strip] = equations.speed(i);
+            circulation[twin] = circulation[strip];
+            angles[twin] = angles[strip];
+            speeds[twin] = speeds[strip];
         }
-        return largest;
-    }
-
-    /** Arrays for one size of system: the right half, or the whole span. */
-    private final class Workspace {
-        private final double[] matrix;
-        private final int m;
-        private final int offset;
-        private final double[] jacobian;
-        private final double[] g;
-        private final double[] trial;
-        private final double[] step;
-        private final double[] geometric;
-        private final double[] extra;
-        private final double[] speed;
-        private final double[] angle;
-        private final double[] residual;
-        private final double[] cosSweep;
-        private final SectionCurve[] curves;
-        private double incidence;
-        private double cosDihedral = 1;
-        private int worst;
-
-        Workspace(double[] matrix, int m, int offset) {
-            this.matrix = matrix;
-            this.m = m;
-            this.offset = offset;
-            jacobian = new double[m * m];
-            g = new double[m];
-            trial = new double[m];
-            step = new double[m];
-            geometric = new double[m];
-            extra = new double[m];
-            speed = new double[m];
-            angle = new double[m];
-            residual = new double[m];
-            cosSweep = new double[m];
-            curves = new SectionCurve[m];
-            for (int i = 0; i < m; i++) {
-                cosSweep[i] = Math.cos(grid.sweep(offset + i));
+        for (int i = equations.offset(); i < n; i++) {
+            wake[i] = influence.wakeAngle(i, circulation) / speeds[i];
+            if (equations.offset() > 0) {
+                wake[grid.mirror(i)] = wake[i];
             }
         }
-
-        void take(LiftingLineProblem problem) {
-            Motion motion = problem.motion();
-            double dihedral = grid.planform().dihedral();
-            cosDihedral = Math.cos(dihedral);
-            incidence = problem.incidence();
-            for (int i = 0; i < m; i++) {
-                int s = offset + i;
-                double y = grid.control(s);
-                curves[i] = problem.curves().get(s);
-                speed[i] = problem.inflow().speed(s) - motion.yaw() * y;
-                geometric[i] = grid.twist(s);
-                extra[i] = motion.roll() * y
-                        + motion.pitch() * grid.quarterChord(s)
-                        + motion.sideslip() * Math.sin(dihedral) * Math.signum(y)
-                        - problem.inflow().downwash(s) * problem.inflow().speed(s);
-            }
-        }
-
-        /** Adds what the bound image of a circulation does: a loss of speed and an upwash. */
-        void takeImage(double[] circulation) {
-            for (int i = 0; i < m; i++) {
-                int s = offset + i;
-                double before = image.lastLoss(s);
-                double beforeUp = image.lastUpwash(s);
-                image.update(s, circulation);
-                speed[i] += before - image.lastLoss(s);
-                extra[i] += image.lastUpwash(s) - beforeUp;
-            }
-        }
-
-        void startLinear() {
-            for (int i = 0; i < m; i++) {
-                double chord = grid.chord(offset + i);
-                double slope = curves[i].attachedSlope() * cosSweep[i] * cosDihedral;
-                double flow = geometric[i] + (incidence * speed[i] + extra[i]) / speed[i];
-                step[i] = chord * speed[i] / 2 * (slope * flow - slope * curves[i].zeroLiftAngle() * cosSweep[i]);
-                fillRow(i, chord / 2 * slope);
-            }
-            DominantSystem.solve(jacobian, step, m);
-            System.arraycopy(step, 0, g, 0, m);
-        }
-
-        private void fillRow(int i, double d) {
-            int row = i * m;
-            for (int j = 0; j < m; j++) {
-                jacobian[row + j] = d * matrix[row + j];
-            }
-            jacobian[row + i] += 1;
-        }
-
-        SolverStatus iterate() {
-            double largest = evaluate(g);
-            int iterations = 0;
-            while (largest > settings.tolerance() && iterations < settings.mostIterations()) {
-                iterations++;
-                for (int i = 0; i < m; i++) {
-                    double chord = grid.chord(offset + i);
-                    double slope = curves[i].risingLiftSlope(angle[i]) * cosSweep[i] * cosDihedral;
-                    fillRow(i, chord / 2 * slope);
-                    step[i] = -residual[i] * chord * speed[i] / 2;
-                }
-                DominantSystem.solve(jacobian, step, m);
-                double reached = shorten(largest);
-                if (!(reached < largest)) {
-                    evaluate(g);
-                    break;
-                }
-                largest = reached;
-            }
-            return new SolverStatus(largest <= settings.tolerance(), largest, iterations, offset + worst);
-        }
-
-        /** Takes as much of the step as lowers the largest residual; gives that residual. */
-        private double shorten(double largest) {
-            double share = 1;
-            for (int k = 0; k < MOST_HALVINGS; k++) {
-                for (int i = 0; i < m; i++) {
-                    trial[i] = g[i] + share * step[i];
-                }
-                double reached = evaluate(trial);
-                if (reached < largest) {
-                    System.arraycopy(trial, 0, g, 0, m);
-                    return reached;
-                }
-                share /= 2;
-            }
-            return Double.POSITIVE_INFINITY;
-        }
-
-        private double evaluate(double[] at) {
-            double largest = -1;
-            for (int i = 0; i < m; i++) {
-                int row = i * m;
-                double downwash = 0;
-                for (int j = 0; j < m; j++) {
-                    downwash += matrix[row + j] * at[j];
-                }
-                double flow = geometric[i] + incidence + (extra[i] - downwash) / speed[i];
-                angle[i] = flow * cosDihedral / cosSweep[i];
-                double lift = cosSweep[i] * cosSweep[i] * curves[i].risingLift(angle[i]);
-                residual[i] = 2 * at[i] / (grid.chord(offset + i) * speed[i]) - lift;
-                if (Math.abs(residual[i]) > largest) {
-                    largest = Math.abs(residual[i]);
-                    worst = i;
-                }
-            }
-            return largest;
-        }
-
-        double[] expanded() {
-            double[] all = new double[grid.size()];
-            for (int i = 0; i < m; i++) {
-                all[offset + i] = g[i];
-                if (offset > 0) {
-                    all[grid.mirror(offset + i)] = g[i];
-                }
-            }
-            return all;
-        }
-
-        LiftingLineSolution solution(LiftingLineProblem problem, SolverStatus status, double[] circulation) {
-            int n = grid.size();
-            double[] angles = new double[n];
-            double[] wake = new double[n];
-            double[] speeds = new double[n];
-            for (int i = 0; i < m; i++) {
-                int s = offset + i;
-                angles[s] = angle[i];
-                speeds[s] = speed[i];
-                wake[s] = influence.wakeAngle(s, circulation) / speed[i];
-                if (offset > 0) {
-                    int other = grid.mirror(s);
-                    angles[other] = angle[i];
-                    speeds[other] = speed[i];
-                    wake[other] = wake[s];
-                }
-            }
-            image.reset();
-            Arrays.fill(extra, 0);
-            return new LiftingLineSolution(grid, problem, status, circulation, angles, wake, speeds);
-        }
+        return new LiftingLineSolution(grid, problem, status, circulation, angles, wake, speeds);
     }
 }

@@ -20,6 +20,19 @@ public record Motion(double roll, double pitch, double yaw, double sideslip) {
         return new Motion(roll, 0, 0, 0);
     }
 
+    /**
+     * Angle by which the air comes from further below at a strip because of this motion, times the strip's speed over the
+     * reference speed; small angles.
+     *
+     * @param grid the surface; its pitch rate turns about the quarter chord in the middle
+     * @param strip number of the strip
+     */
+    double upflow(SpanGrid grid, int strip) {
+        double y = grid.control(strip);
+        double slip = sideslip * Math.sin(grid.planform().dihedral()) * Math.signum(y);
+        return roll * y + pitch * grid.quarterChord(strip) + slip;
+    }
+
     /** True where left and right meet the same air. */
     public boolean isSymmetric() {
         return roll == 0 && yaw == 0 && sideslip == 0;

@@ -4,7 +4,7 @@ package throwline.liftingline;
  * How exactly and how long to solve.
  *
  * @param tolerance largest residual in section lift coefficient that counts as solved
- * @param mostIterations Newton steps permitted; converging on the last one counts as converged
+ * @param mostIterations steps permitted, a block of sweeps counting as one; converging on the last counts as converged
  */
 public record SolverSettings(double tolerance, int mostIterations) {
 

@@ -5,7 +5,7 @@ package throwline.liftingline;
  *
  * @param converged true where the residual is within the tolerance
  * @param residual largest residual in section lift coefficient
- * @param iterations Newton steps taken
+ * @param iterations steps taken, a block of sweeps counting as one
  * @param strip strip with the largest residual
  */
 public record SolverStatus(boolean converged, double residual, int iterations, int strip) {}

@@ -66,7 +66,7 @@ class SolverPropertiesTest {
         LiftingLineSolution half = wing.solve(0.1, Motion.straight());
         double[] unequal = new double[wing.grid.size()];
         unequal[0] = 0.01;
-        LiftingLineSolution full = wing.solver.solveFrom(half.problem(), unequal);
+        LiftingLineSolution full = wing.solver.solveFrom(half.problem(), Optional.of(unequal));
         for (int i = 0; i < wing.grid.size(); i++) {
             assertThat(full.circulation(i)).isCloseTo(half.circulation(i), offset(1e-10));
         }
@@ -89,7 +89,7 @@ class SolverPropertiesTest {
         Random random = new Random(20_261_125);
         for (int k = 0; k < 50; k++) {
             double[] start = random.doubles(wing.grid.size(), -2, 2).toArray();
-            LiftingLineSolution again = wing.solver.solveFrom(answer.problem(), start);
+            LiftingLineSolution again = wing.solver.solveFrom(answer.problem(), Optional.of(start));
             assertThat(again.status().converged()).isTrue();
             for (int i = 0; i < wing.grid.size(); i++) {
                 assertThat(again.circulation(i)).isCloseTo(answer.circulation(i), offset(1e-9));
@@ -117,7 +117,7 @@ class SolverPropertiesTest {
         List<Double> turned = Arrays.asList(boxed);
         Collections.reverse(turned);
         double[] start = turned.stream().mapToDouble(Double::doubleValue).toArray();
-        LiftingLineSolution again = wing.solver.solveFrom(answer.problem(), start);
+        LiftingLineSolution again = wing.solver.solveFrom(answer.problem(), Optional.of(start));
         assertThat(again.circulations()).containsExactly(answer.circulations(), offset(1e-10));
         assertThat(wing.solver
                         .solve(answer.problem(), Optional.of(answer))
