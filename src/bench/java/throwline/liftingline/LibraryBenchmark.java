@@ -19,11 +19,11 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /** One decomposition and solve of a full matrix of 80 rows by Commons Math: what the solver's times are compared with. */
 @State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(1)
-@Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 10, time = 1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
 public class LibraryBenchmark {
 
     private RealMatrix matrix = new Array2DRowRealMatrix(1, 1);

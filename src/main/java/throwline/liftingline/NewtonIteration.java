@@ -17,10 +17,10 @@ final class NewtonIteration {
     private static final double SUFFICIENT = 1e-4;
 
     /** A kept step that leaves less than this of the residual is taken; a new one costs six to ten times as much. */
-    private static final double WORTH_TAKING = 0.1;
+    private static final double WORTH_TAKING = 0.2;
 
-    /** One that leaves less than this lets the factors be kept once more. */
-    private static final double WORTH_KEEPING = 0.02;
+    /** A step that leaves less than this lets its factors be kept once more. */
+    private static final double WORTH_KEEPING = 0.05;
 
     /** Sweeps in a block: as much work as one to two whole steps. With 4 the worst wing took three times the steps. */
     private static final int SWEEPS = 16;
@@ -108,11 +108,12 @@ final class NewtonIteration {
         system.factor();
         system.solve(step);
         attempt();
-        kept = reached <= (1 - SUFFICIENT) * least;
-        if (kept) {
+        kept = reached < WORTH_KEEPING * least;
+        if (reached <= (1 - SUFFICIENT) * least) {
             take();
+            return true;
         }
-        return kept;
+        return false;
     }
 
     /** Forwards and backwards by turns, each strip to well within the tolerance. */
