@@ -15,14 +15,14 @@ import java.util.List;
  */
 final class FlapTables {
 
-    /** Up to this deflection lift is in proportion to it: 12 degrees down, 15 up (the flap then lies in thinner air). */
-    private static final double LINEAR_DOWN = Math.toRadians(12);
+    /** Up to this deflection down lift is in proportion to it. */
+    private static final double LINEAR = Math.toRadians(12);
 
-    private static final double LINEAR_UP = Math.toRadians(15);
+    /** A surface turned up lies in thinner air and follows the table this much later (practice). */
+    private static final double LATER_UP = Math.toRadians(3);
 
     private final double[] chords;
-    private final MonotoneCubic[] down;
-    private final MonotoneCubic[] up;
+    private final MonotoneCubic[] curves;
     private final double steepest;
     private final MonotoneCubic thickness;
     private final MonotoneCubic chord;
@@ -35,16 +35,14 @@ final class FlapTables {
                 .mapToDouble(row -> Math.toRadians(Double.parseDouble(row[0])))
                 .toArray();
         steepest = deflections[deflections.length - 1];
-        down = new MonotoneCubic[chords.length];
-        up = new MonotoneCubic[chords.length];
+        curves = new MonotoneCubic[chords.length];
         for (int i = 0; i < chords.length; i++) {
             int column = i + 1;
             double[] factors = lift.stream()
                     .skip(1)
                     .mapToDouble(row -> Double.parseDouble(row[column]))
                     .toArray();
-            down[i] = effective(deflections, factors, LINEAR_DOWN);
-            up[i] = effective(deflections, factors, LINEAR_UP);
+            curves[i] = effective(deflections, factors);
         }
         thickness = curve(maxLift, "B");
         chord = curve(maxLift, "k1");
@@ -77,18 +75,17 @@ final class FlapTables {
     }
 
     /** Factor times deflection over deflection: it never falls, the factor does. */
-    private static MonotoneCubic effective(double[] deflections, double[] factors, double linear) {
-        int skipped = deflections[0] <= linear ? 1 : 0;
-        int n = deflections.length - skipped;
+    private static MonotoneCubic effective(double[] deflections, double[] factors) {
+        int n = deflections.length;
         double[] x = new double[n + 3];
         double[] y = new double[n + 3];
-        x[1] = linear / 2;
-        y[1] = linear / 2;
-        x[2] = linear;
-        y[2] = linear;
+        x[1] = LINEAR / 2;
+        y[1] = LINEAR / 2;
+        x[2] = LINEAR;
+        y[2] = LINEAR;
         for (int i = 0; i < n; i++) {
-            x[i + 3] = deflections[i + skipped];
-            y[i + 3] = factors[i + skipped] * deflections[i + skipped];
+            x[i + 3] = deflections[i];
+            y[i + 3] = factors[i] * deflections[i];
         }
         return MonotoneCubic.through(x, y);
     }
@@ -101,15 +98,19 @@ final class FlapTables {
      */
     double effectiveDeflection(double deflection, double chordFraction) {
         double size = Math.min(Math.abs(deflection), steepest);
-        MonotoneCubic[] curves = deflection < 0 ? up : down;
+        double later = deflection < 0 ? LATER_UP : 0;
+        if (size <= LINEAR + later) {
+            return deflection;
+        }
         double at = Math.max(chords[0], Math.min(chords[chords.length - 1], chordFraction));
         int i = 0;
         while (i < chords.length - 2 && chords[i + 1] < at) {
             i++;
         }
         double share = (at - chords[i]) / (chords[i + 1] - chords[i]);
-        double value = curves[i].value(size) + share * (curves[i + 1].value(size) - curves[i].value(size));
-        return Math.copySign(value, deflection);
+        double read = size - later;
+        double value = curves[i].value(read) + share * (curves[i + 1].value(read) - curves[i].value(read));
+        return Math.copySign(value / read * size, deflection);
     }
 
     /**
