@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class PublishedFilesTest {
 
     private static final Path SCHEMA = Path.of("src/main/resources/throwline/throwline-model-1.schema.json");
-    private static final Path PAGE = Path.of("docs/model-file.md");
+    private static final Path PAGE = Path.of("src/main/docs/model-file.md");
     private static final String BEGIN = "PublishedFilesTest says how -->\n";
     private static final String END = "<!-- end of keys -->";
 
