@@ -24,7 +24,9 @@ final class Commands {
                 .with("compare", CompareCommand::new)
                 .with("fly", FlyCommand::new)
                 .with("wing", WingCommand::new)
-                .with("section", SectionCommand::new);
+                .with("section", SectionCommand::new)
+                .with("check", CheckCommand::new)
+                .with("new", NewCommand::new);
     }
 
     /** These and one more. */

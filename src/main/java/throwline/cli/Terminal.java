@@ -1,6 +1,7 @@
 package throwline.cli;
 
 import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
@@ -14,6 +15,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the program talks to: the three streams of the process and what they can show. */
 public final class Terminal {
@@ -67,6 +69,28 @@ public final class Terminal {
     /** Standard input. */
     InputStream in() {
         return in;
+    }
+
+    /** The next line that the person types; empty at the end of the input. */
+    Optional<String> line() {
+        ByteArrayOutputStream line = new ByteArrayOutputStream();
+        try {
+            int next = in.read();
+            if (next < 0) {
+                return Optional.empty();
+            }
+            for (; next >= 0 && next != '\n'; next = in.read()) {
+                line.write(next);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Optional.of(line.toString(charset).strip());
+    }
+
+    /** True where a person watches and types. */
+    boolean interactive() {
+        return interactive;
     }
 
     /**

@@ -112,6 +112,11 @@ public final class Interview {
         return wrong;
     }
 
+    /** What its owner calls the model; empty where it was not answered yet. */
+    public String name() {
+        return text("name");
+    }
+
     /** The answer to a question; empty where it was skipped or not asked. */
     String text(String id) {
         return answers.getOrDefault(id, "");

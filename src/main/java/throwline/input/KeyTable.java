@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
@@ -68,6 +70,19 @@ final class KeyTable {
         List<Key> all = new ArrayList<>();
         collect(root, all);
         return all;
+    }
+
+    /** The row that a place in a file belongs to, such as {@code wing.sections[2].chord}. */
+    Optional<Key> find(String place) {
+        return all().stream().filter(k -> matches(k.path(), place)).findFirst();
+    }
+
+    private static boolean matches(String path, String place) {
+        String pattern = Arrays.stream(path.replace(".[]", "[]").split("\\.", -1))
+                .map(step ->
+                        step.equals(Key.ANY_NAME) ? ".+" : Pattern.quote(step).replace("[]", "\\E\\[[0-9]+\\]\\Q"))
+                .collect(Collectors.joining("\\."));
+        return place.matches(pattern);
     }
 
     private static void collect(Key key, List<Key> all) {

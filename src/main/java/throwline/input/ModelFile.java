@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
+import throwline.model.Assumption;
 import throwline.section.AirfoilLibrary;
 
 /** Reads a model file. Never throws for anything that a file may hold. */
@@ -46,6 +47,11 @@ public final class ModelFile {
         } catch (UnreadableFile e) {
             return new ReadModel.Faulty(List.of(e.problem(shownAs)));
         }
+    }
+
+    /** Why a value was assumed as it was, in a sentence; empty where nothing needs to be said. */
+    public static String reason(Assumption assumption) {
+        return TABLE.find(assumption.path()).map(Key::reason).orElse("");
     }
 
     private static ReadModel parse(String text, String shownAs, AirfoilLibrary library) throws UnreadableFile {

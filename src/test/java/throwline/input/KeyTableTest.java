@@ -15,6 +15,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -71,6 +72,16 @@ class KeyTableTest {
                         assertThat(ValueReader.read(key, beyond)).isInstanceOf(ValueReader.Wrong.class);
                     }
                 }));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "wing.sections[2].set back, wing.sections.[].set back",
+        "wing.surfaces.my.flaps.hinge, wing.surfaces.*.hinge",
+        "body.width, body.width"
+    })
+    void aPlaceInAFileHasItsRow(String place, String row) {
+        assertThat(table.find(place)).map(Key::path).contains(row);
     }
 
     @Test

@@ -1,0 +1,116 @@
+package throwline.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import throwline.input.Interview;
+import throwline.input.NewModelFile;
+import throwline.input.PackedAirfoils;
+import throwline.input.Question;
+import throwline.report.Sentences;
+import throwline.units.Display;
+import throwline.words.Note;
+
+/** Writes a new model file: asks for it at a terminal, else gives the empty form. */
+@Command(name = "new")
+final class NewCommand implements Callable<Integer> {
+
+    private final Context context;
+
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "${bundle:cli.new.file}")
+    private @Nullable Path file;
+
+    NewCommand(Context context) {
+        this.context = context;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Path> wanted = Optional.ofNullable(file);
+        wanted.ifPresent(this::refuseExisting);
+        NewModelFile writer = new NewModelFile(context.words(), new PackedAirfoils());
+        if (context.terminal().interactive()) {
+            Interview interview = interview();
+            Path place = wanted.orElseGet(() -> free(interview.name()));
+            write(place, writer.from(interview));
+            context.terminal().answer(say("cli.new.written", place));
+        } else if (wanted.isPresent()) {
+            write(wanted.get(), writer.empty());
+            context.terminal().answer(say("cli.new.form", wanted.get()));
+        } else {
+            context.terminal().data(writer.empty());
+        }
+        return ExitCode.DONE.number();
+    }
+
+    private Interview interview() {
+        Terminal terminal = context.terminal();
+        Sentences sentences = new Sentences(context.words(), Display.metric());
+        terminal.answer(say("cli.new.intro"));
+        Interview interview = new Interview();
+        for (Optional<Question> question = interview.next(); question.isPresent(); question = interview.next()) {
+            terminal.answer(prompt(question.get()));
+            String line = terminal.line().orElseThrow(() -> new WrongInput("\n" + say("cli.new.stopped")));
+            Optional<Note> wrong = interview.answer(line);
+            wrong.ifPresent(note -> terminal.answer(sentences.say(note) + "\n"));
+        }
+        return interview;
+    }
+
+    private String prompt(Question question) {
+        StringBuilder text = new StringBuilder("\n" + say(question.sentence()) + "\n");
+        List<String> choices = question.choices();
+        for (int i = 0; i < choices.size(); i++) {
+            text.append(say("cli.new.choice", i + 1, choices.get(i)));
+        }
+        if (!question.fallback().isEmpty()) {
+            text.append('[').append(say(question.fallback())).append("] ");
+        }
+        return text.append("> ").toString();
+    }
+
+    /** A name in this folder that no file has. */
+    private static Path free(String name) {
+        String plain = CompareFiles.plain(name);
+        String stem = plain.isEmpty() ? "model" : plain;
+        Path place = Path.of(stem + ".yaml");
+        for (int i = 2; Files.exists(place, LinkOption.NOFOLLOW_LINKS); i++) {
+            place = Path.of(stem + "-" + i + ".yaml");
+        }
+        return place;
+    }
+
+    private void refuseExisting(Path place) {
+        if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
+            throw new WrongInput(say("cli.new.exists", place));
+        }
+    }
+
+    /** Writes beside the place first, so that nothing half-written takes it. */
+    private void write(Path place, String text) {
+        Path part = place.resolveSibling("." + place.getFileName() + ".part");
+        try {
+            Files.write(part, text.getBytes(StandardCharsets.UTF_8));
+            Files.move(part, place);
+        } catch (FileAlreadyExistsException e) {
+            throw new WrongInput(say("cli.new.exists", place));
+        } catch (IOException e) {
+            throw new WrongInput(say("cli.new.failed", place));
+        } finally {
+            part.toFile().delete();
+        }
+    }
+
+    private String say(String key, Object... arguments) {
+        return context.words().say(key, arguments);
+    }
+}

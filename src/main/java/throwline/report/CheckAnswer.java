@@ -1,0 +1,31 @@
+package throwline.report;
+
+import java.util.List;
+import throwline.model.Model;
+import throwline.words.Note;
+
+/**
+ * What a look at a model file found, for a person.
+ *
+ * @param model as read
+ * @param assumed values that the file did not give
+ * @param unusual what its owner should look at again
+ * @param notes what else is worth knowing
+ */
+public record CheckAnswer(Model model, List<Assumed> assumed, List<Note> unusual, List<Note> notes) {
+
+    public CheckAnswer {
+        assumed = List.copyOf(assumed);
+        unusual = List.copyOf(unusual);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * A value that the file did not give.
+     *
+     * @param path where it would stand
+     * @param value what was taken
+     * @param reason why
+     */
+    public record Assumed(String path, String value, String reason) {}
+}

@@ -1,0 +1,105 @@
+package throwline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import throwline.words.Words;
+
+class NewCommandTest {
+
+    private static final List<String> ANSWERS = List.of(
+            "Plum", "1,8 m", "1.8 m", "280 mm", "220 mm", "2", "flat", "33 mm", "high", "3.2 kg", "80 mm", "", "70 mm",
+            "440 mm", "45 deg", "450 mm", "870 mm", "780 mm", "560 mm", "160 mm", "", "level", "330 mm", "", "fold",
+            "none", "", "", "");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void asks_and_writes_a_file_that_can_be_checked() {
+        Path file = folder.resolve("plum.yaml");
+        ProgramRun run = typed(String.join("\n", ANSWERS) + "\n", file);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out())
+                .contains("What is your model called?\n> ")
+                .contains("\"1,8 m\" has a comma. Use a point")
+                .contains("  1  high\n  2  middle\n  3  low\n> ")
+                .contains("Weight with another battery, if you have one?\n[none] > ")
+                .endsWith("throwline check " + file + "\n");
+        ProgramRun check = ProgramRun.of("check", file.toString());
+        assertThat(check.err()).isEmpty();
+        assertThat(check.exitCode()).isZero();
+    }
+
+    @Test
+    void stops_at_the_end_of_the_input_and_writes_nothing() throws IOException {
+        ProgramRun run = typed("Plum\n1.8 m\n", folder.resolve("plum.yaml"));
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("Stopped. Nothing was written.");
+        assertThat(names()).isEmpty();
+    }
+
+    @Test
+    void never_overwrites() throws IOException {
+        Path file = Files.writeString(folder.resolve("mine.yaml"), "mine");
+        ProgramRun run = typed("", file);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err())
+                .isEqualTo("There is a file \"" + file + "\" already, and it is not overwritten. Name another.\n");
+        assertThat(file).hasContent("mine");
+        assertThat(ProgramRun.of("new", file.toString()).exitCode()).isEqualTo(2);
+        assertThat(file).hasContent("mine");
+        assertThat(names()).containsExactly("mine.yaml");
+    }
+
+    @Test
+    void gives_the_empty_form_where_nobody_types() throws IOException {
+        ProgramRun run = ProgramRun.of("new");
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out()).startsWith("# An empty model file for Throwline.").contains("\nname:\n");
+        Path file = folder.resolve("form.yaml");
+        assertThat(ProgramRun.of("new", file.toString()).exitCode()).isZero();
+        assertThat(file).hasContent(run.out());
+        assertThat(names()).containsExactly("form.yaml");
+    }
+
+    @Test
+    void a_folder_that_is_not_there_is_said() {
+        Path file = folder.resolve("nowhere/plum.yaml");
+        ProgramRun run = ProgramRun.of("new", file.toString());
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).isEqualTo("\"" + file + "\" cannot be written there. Name another place.\n");
+    }
+
+    private ProgramRun typed(String input, Path file) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Terminal terminal = new Terminal(
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                out,
+                err,
+                StandardCharsets.UTF_8,
+                true,
+                Map.of("NO_COLOR", "1"));
+        int code =
+                new CommandLineProgram(new Context(terminal, Words.load()), Commands.all()).run("new", file.toString());
+        return new ProgramRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+}
