@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -72,9 +73,11 @@ final class KeyTable {
         return all;
     }
 
-    /** The row that a place in a file belongs to, such as {@code wing.sections[2].chord}. */
+    /** The row that a place in a file belongs to, such as {@code wing.sections[2].chord}; names may hold points. */
     Optional<Key> find(String place) {
-        return all().stream().filter(k -> matches(k.path(), place)).findFirst();
+        return all().stream()
+                .filter(k -> matches(k.path(), place))
+                .max(Comparator.comparingInt(k -> k.path().length()));
     }
 
     private static boolean matches(String path, String place) {

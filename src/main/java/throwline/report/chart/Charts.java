@@ -29,7 +29,7 @@ public final class Charts {
      * @param pack which pack
      */
     public List<ReportFile> draw(Comparison comparison, PackResult pack) {
-        return pictures(comparison, pack).stream()
+        return pictures(comparison, pack).parallelStream()
                 .flatMap(picture -> files(picture.get()))
                 .toList();
     }
