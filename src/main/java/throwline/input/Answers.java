@@ -13,6 +13,9 @@ import throwline.words.Note;
 /** Reads and checks answers that are lengths. */
 final class Answers {
 
+    /** Chord of flaps over the wing's, as long as nobody said otherwise: the default of the table of keys. */
+    static final double FLAP_CHORD = 0.25;
+
     private Answers() {}
 
     /** An answer that was checked before, in SI units; zero where there is none. */
@@ -33,6 +36,24 @@ final class Answers {
         return value >= least && value <= most
                 ? Optional.empty()
                 : Optional.of(Note.of("input.new.wrong." + what, said, low, high));
+    }
+
+    /** What is wrong with where an elevator sits; its way must be said. */
+    static Optional<Note> elevator(String said) {
+        boolean unsaid = ValueReader.deflection(said) instanceof ValueReader.Value value
+                && value.value() instanceof Deflection deflection
+                && deflection.sense() == Deflection.Sense.UNSAID
+                && deflection.size() > 0;
+        return unsaid ? Optional.of(Note.of("input.new.wrong.cruise", said)) : Optional.empty();
+    }
+
+    /** What is wrong with the furthest that flaps go down, on a wing of this chord at the middle. */
+    static Optional<Note> flapDown(String said, double chord) {
+        boolean reached = ValueReader.deflection(said) instanceof ValueReader.Value value
+                && value.value() instanceof Deflection deflection
+                && deflection.sense() != Deflection.Sense.UP
+                && deflection.angle(FLAP_CHORD * chord).orElse(Double.MAX_VALUE) <= Movable.MOST_DOWN;
+        return reached ? Optional.empty() : Optional.of(Note.of("input.new.wrong.down", said));
     }
 
     /** True where its owner measures in inches or feet. */

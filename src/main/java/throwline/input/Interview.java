@@ -18,6 +18,9 @@ public final class Interview {
             List.of("flat underneath", "slightly curved", "same both sides", "thin and cambered");
     private static final List<String> EDGES = List.of("both slant alike", "front straight", "back straight");
 
+    /** A surface of less width, m, is a slip of the keyboard. */
+    private static final double NARROWEST = 0.01;
+
     private final KeyTable table = KeyTable.load();
     private final Map<String, String> answers = new LinkedHashMap<>();
     private final List<Step> steps = List.of(
@@ -198,13 +201,16 @@ public final class Interview {
     private Optional<Note> relation(String id, String said) {
         double tip = metres("span") / 2;
         return switch (id) {
-            case "flaps.from", "ailerons.from" -> Answers.between(said, "surface", 0, tip);
-            case "flaps.to" -> Answers.between(said, "surface", metres("flaps.from"), tip);
-            case "ailerons.from2" -> Answers.between(said, "surface", metres("flaps.to"), tip);
+            case "flaps.from", "ailerons.from" -> Answers.between(said, "surface", 0, tip - 2 * NARROWEST);
+            case "flaps.to" -> Answers.between(said, "surface", metres("flaps.from") + NARROWEST, tip);
+            case "ailerons.from2" -> Answers.between(said, "surface", metres("flaps.to"), tip - 2 * NARROWEST);
             case "ailerons.to" ->
-                Answers.between(said, "surface", Answers.amount(aileronsFrom(), Dimension.LENGTH), tip);
-            case "balance", "balance2" -> Answers.between(said, "balance", -metres("chord"), 2 * metres("chord"));
-            case "arm" -> Answers.between(said, "arm", metres("chord"), 4);
+                Answers.between(said, "surface", Answers.amount(aileronsFrom(), Dimension.LENGTH) + NARROWEST, tip);
+            case "balance", "balance2" -> Answers.between(said, "balance", -metres("chord"), metres("chord"));
+            case "tip" -> Answers.between(said, "tip", 0.1 * metres("chord"), 1.2 * metres("chord"));
+            case "cruise" -> Answers.elevator(said);
+            case "flaps.down" -> Answers.flapDown(said, metres("chord"));
+            case "arm" -> Answers.between(said, "arm", 1.05 * metres("chord"), 4);
             default -> Optional.empty();
         };
     }

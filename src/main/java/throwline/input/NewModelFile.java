@@ -199,7 +199,10 @@ public final class NewModelFile {
             return;
         }
         draft.at("wing", "surfaces", "flaps", "travel").guess("{up: 0 deg, down: " + down + "}");
-        double chord = interview.metres("chord") / 4;
+        double middle = interview.metres("chord");
+        double tip = interview.text("tip").isEmpty() ? middle : interview.metres("tip");
+        double share = interview.metres("flaps.from") / (interview.metres("span") / 2);
+        double chord = Answers.FLAP_CHORD * (middle + share * (tip - middle));
         double most = ((ValueReader.Value) ValueReader.deflection(down)).value() instanceof Deflection d
                 ? d.angle(chord).orElse(Movable.MOST_DOWN)
                 : Movable.MOST_DOWN;

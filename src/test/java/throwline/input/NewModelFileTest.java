@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import throwline.model.Model;
 import throwline.model.Propeller;
+import throwline.units.QuantityPrinter;
 import throwline.words.Note;
 import throwline.words.Words;
 
@@ -111,6 +113,45 @@ class NewModelFileTest {
         assertThat(interview.answer("egg-shaped")).map(Note::code).contains("input.choice");
         assertThat(interview.answer("same")).isEmpty();
         assertThat(interview.answer("2 mm")).map(Note::code).contains("input.new.wrong.thickness");
+    }
+
+    /** Whatever is answered within the limits of the questions, a file comes of it that can be read. */
+    @Test
+    void anyAnswersThatAreTakenMakeAFileThatCanBeRead() {
+        Random random = new Random(20261125);
+        for (int i = 0; i < 300; i++) {
+            Interview interview = new Interview();
+            for (Optional<Question> q = interview.next(); q.isPresent(); q = interview.next()) {
+                Question question = q.get();
+                int tries = 0;
+                while (interview.next().equals(q)) {
+                    String answer = any(question, random, tries++);
+                    interview.answer(answer);
+                }
+            }
+            String text = file.from(interview);
+            ReadModel read = TestFile.read(text, "any.yaml");
+            assertThat(read).as("%s%n%s", text, read).isInstanceOf(ReadModel.Project.class);
+        }
+    }
+
+    private static String any(Question question, Random random, int tries) {
+        if (!question.fallback().isEmpty() && random.nextInt(3) == 0) {
+            return "";
+        }
+        if (!question.choices().isEmpty()) {
+            return String.valueOf(1 + random.nextInt(question.choices().size()));
+        }
+        return switch (question.id()) {
+            case "name" -> "Bird # " + random.nextInt(100) + ": \"new\"";
+            case "weight", "weight2" -> random.nextInt(300, 9000) + " g";
+            case "flaps.down", "cruise" ->
+                random.nextBoolean() ? random.nextInt(90) + " deg" : random.nextInt(60) + " mm down";
+            default ->
+                random.nextBoolean()
+                        ? random.nextInt(1, 3000) + " mm"
+                        : QuantityPrinter.number(random.nextDouble() * 100 / (1 + tries % 7), 2) + " in";
+        };
     }
 
     @Test
