@@ -97,14 +97,13 @@ final class CompareCommand implements Callable<Integer> {
 
     private void write(Path folder, List<ReadModel.Project> projects, List<CompareAnswer> answers) {
         context.terminal().progress(context.words().say("cli.compare.drawing"));
-        CompareFiles files = new CompareFiles(context.words());
         OutputFolder output = new OutputFolder(folder, replace, context.words());
         for (int i = 0; i < answers.size(); i++) {
             String name = CompareFiles.plain(projects.get(i).model().name());
             String prefix = answers.size() == 1 ? "" : (i + 1) + "-" + name + "-";
-            String table = new CompareTable(
-                            Page.of(FILE_WIDTH, true, false, projects.get(i).display()), context.words())
-                    .write(answers.get(i));
+            Page page = page(FILE_WIDTH, true, false, projects.get(i));
+            String table = new CompareTable(page, context.words()).write(answers.get(i));
+            CompareFiles files = new CompareFiles(context.words(), page.besideSpeed());
             output.add(prefix, files.of(answers.get(i), table));
         }
         output.write();
@@ -123,16 +122,16 @@ final class CompareCommand implements Callable<Integer> {
         Terminal terminal = context.terminal();
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < answers.size(); i++) {
-            Page page = Page.of(
-                    terminal.width(),
-                    terminal.unicode(),
-                    terminal.styled(),
-                    projects.get(i).display());
+            Page page = page(terminal.width(), terminal.unicode(), terminal.styled(), projects.get(i));
             text.append(i == 0 ? "" : "\n");
-            text.append(new CompareTable(mph ? page.beside(Unit.MILE_PER_HOUR) : page, context.words())
-                    .write(answers.get(i)));
+            text.append(new CompareTable(page, context.words()).write(answers.get(i)));
         }
         terminal.answer(text.toString());
+    }
+
+    private Page page(int width, boolean unicode, boolean styled, ReadModel.Project project) {
+        Page page = Page.of(width, unicode, styled, project.display());
+        return mph ? page.beside(Unit.MILE_PER_HOUR) : page;
     }
 
     private static boolean complete(CompareAnswer answer) {

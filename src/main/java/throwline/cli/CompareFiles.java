@@ -8,15 +8,20 @@ import throwline.report.CompareAnswer;
 import throwline.report.ReportFile;
 import throwline.report.chart.Charts;
 import throwline.study.Comparison.PackResult;
+import throwline.units.Unit;
 import throwline.words.Words;
 
 /** The files that a comparison fills a folder with: the table and the charts of every pack. */
 final class CompareFiles {
 
-    private final Words words;
+    private final Charts charts;
 
-    CompareFiles(Words words) {
-        this.words = words;
+    /**
+     * @param words the sentences
+     * @param besideSpeed what stands beside a speed in m/s
+     */
+    CompareFiles(Words words, Unit besideSpeed) {
+        this.charts = new Charts(words, besideSpeed);
     }
 
     /** The files of one model; where it has several packs, the charts of each carry its name. */
@@ -26,7 +31,7 @@ final class CompareFiles {
         List<PackResult> packs = answer.comparison().packs();
         for (int i = 0; i < packs.size(); i++) {
             String prefix = packs.size() == 1 ? "" : prefix(packs, i);
-            for (ReportFile chart : new Charts(words).draw(answer.comparison(), packs.get(i))) {
+            for (ReportFile chart : charts.draw(answer.comparison(), packs.get(i))) {
                 files.add(chart.named(prefix + chart.name()));
             }
         }

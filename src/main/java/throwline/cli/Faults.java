@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import throwline.report.NoFontException;
 import throwline.words.Words;
 
 /** Turns what went wrong into one sentence and an exit code. */
@@ -34,7 +35,9 @@ final class Faults {
 
     /** Something that must not happen. */
     int internal(Throwable fault) {
-        if (fault instanceof OutOfMemoryError) {
+        if (fault instanceof NoFontException) {
+            terminal.message(words.say("cli.fault.font"));
+        } else if (fault instanceof OutOfMemoryError) {
             terminal.message(words.say("cli.fault.memory"));
         } else {
             terminal.message(words.say("cli.fault.internal", describe(fault)));

@@ -99,9 +99,11 @@ final class OutputFolder {
 
     /** What is left of files that did not take their place; one that cannot be removed stays, named as a part. */
     private void removeParts() {
-        files.stream()
-                .map(file -> part(file.name()).toFile())
-                .filter(File::exists)
-                .forEach(File::deleteOnExit);
+        for (ReportFile file : files) {
+            File part = part(file.name()).toFile();
+            if (part.exists() && !part.delete()) {
+                part.deleteOnExit();
+            }
+        }
     }
 }

@@ -6,12 +6,14 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -127,6 +129,22 @@ class CompareIT {
                         || line.contains("] sun.awt.")
                         || line.contains("] org.jfree.")
                         || line.contains("] org.apache.batik."));
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void a_machine_without_fonts_is_told_so_in_one_sentence_and_nothing_is_written() throws IOException {
+        Path none = Files.writeString(folder.resolve("fonts.conf"), "<fontconfig></fontconfig>");
+        Path out = folder.resolve("charts");
+        List<String> command = new ArrayList<>(List.of("env", "FONTCONFIG_FILE=" + none));
+        command.addAll(JarRun.java());
+        command.addAll(List.of("-Duser.home=" + folder, "-jar", JarRun.JAR.toString()));
+        command.addAll(List.of("compare", ORCHARD, "--pack", "small", "--out", out.toString()));
+        JarRun run = JarRun.process(command, "");
+        assertThat(run.exitCode()).as(run.out()).isEqualTo(1);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("There is no font on this machine").hasLineCount(1);
+        assertThat(out).doesNotExist();
     }
 
     private List<Path> files(String ending) throws IOException {

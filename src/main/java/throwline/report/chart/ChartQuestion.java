@@ -2,12 +2,14 @@ package throwline.report.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.jfree.chart.axis.NumberAxis;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.report.Headlines;
 import throwline.study.Comparison.PackResult;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
+import throwline.units.Unit;
 import throwline.words.Words;
 
 /**
@@ -15,9 +17,10 @@ import throwline.words.Words;
  *
  * @param model the aeroplane
  * @param result all set-ups with one pack
+ * @param besideSpeed what stands beside a speed in m/s
  * @param words the sentences
  */
-record ChartQuestion(Model model, PackResult result, Words words) {
+record ChartQuestion(Model model, PackResult result, Unit besideSpeed, Words words) {
 
     Pack pack() {
         return result.pack();
@@ -34,6 +37,12 @@ record ChartQuestion(Model model, PackResult result, Words words) {
     /** The lines below a title: what the chart holds for, then the model and the pack. */
     List<String> holdsFor(String key, Object... arguments) {
         return List.of(words.say(key, arguments), words.say("chart.of", model.name(), pack().name()));
+    }
+
+    /** An axis in the unit that stands beside m/s, over the same speeds. */
+    NumberAxis besideAxis(double low, double high) {
+        String label = words.say("chart.axis.speed.beside", besideSpeed.symbol());
+        return HouseStyle.axis(label, besideSpeed.fromSi(low), besideSpeed.fromSi(high), 8);
     }
 
     /** The line at the foot of every chart. */

@@ -10,25 +10,39 @@ import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
 import throwline.units.Display;
 import throwline.units.QuantityPrinter;
+import throwline.units.Unit;
 import throwline.words.Words;
 
 /** All charts of a comparison as files: each as SVG and as PNG. */
 public final class Charts {
 
     private final Words words;
+    private final Unit besideSpeed;
 
-    /** Charts with these words. */
+    /** Charts with these words; kilometres an hour stand beside metres a second. */
     public Charts(Words words) {
-        this.words = words;
+        this(words, Unit.KILOMETRE_PER_HOUR);
     }
 
     /**
-     * The charts of one pack.
+     * Charts with these words.
+     *
+     * @param words the sentences
+     * @param besideSpeed what stands beside a speed in m/s
+     */
+    public Charts(Words words, Unit besideSpeed) {
+        this.words = words;
+        this.besideSpeed = besideSpeed;
+    }
+
+    /**
+     * The charts of one pack, drawn on all processors: no two charts share anything that changes.
      *
      * @param comparison the result
      * @param pack which pack
      */
     public List<ReportFile> draw(Comparison comparison, PackResult pack) {
+        Drawing.requireFont();
         return pictures(comparison, pack).parallelStream()
                 .flatMap(picture -> files(picture.get()))
                 .toList();
@@ -42,13 +56,14 @@ public final class Charts {
      * @param display in which units
      */
     public List<ReportFile> plan(Model model, Set<String> assumed, Display display) {
+        Drawing.requireFont();
         return files(new PlanChart(model, assumed, new QuantityPrinter(display), words).draw())
                 .toList();
     }
 
     /** The charts, each drawn when it is asked for. */
     List<Supplier<Picture>> pictures(Comparison comparison, PackResult pack) {
-        ChartQuestion question = new ChartQuestion(comparison.model(), pack, words);
+        ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words);
         return List.of(
                 () -> new DescentChart(question).draw(),
                 () -> new SpeedsChart(question).draw(),

@@ -3,6 +3,8 @@ package throwline.report.chart;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.font.FontRenderContext;
+import java.awt.font.TextLayout;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -16,6 +18,7 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import throwline.report.NoFontException;
 
 /** Draws a picture as SVG with text as text, and as PNG at double size. */
 final class Drawing {
@@ -28,6 +31,20 @@ final class Drawing {
 
     Drawing(Picture picture) {
         this.picture = picture;
+    }
+
+    /**
+     * Makes sure that text can be drawn.
+     *
+     * @throws NoFontException where the machine has no font: Java reports that as an internal error, on its first use of
+     *     a font, in different ways by version
+     */
+    static void requireFont() {
+        try {
+            new TextLayout("x", HouseStyle.TEXT, new FontRenderContext(null, true, true)).getAdvance();
+        } catch (InternalError | LinkageError | RuntimeException e) {
+            throw new NoFontException(e);
+        }
     }
 
     /** The picture as an SVG file that stands alone. */

@@ -33,6 +33,7 @@ public final class FlyCharts {
 
     /** All charts, each as SVG and as PNG. */
     public List<ReportFile> draw(FlyResult result) {
+        Drawing.requireFont();
         return pictures(result).stream().flatMap(FlyCharts::files).toList();
     }
 

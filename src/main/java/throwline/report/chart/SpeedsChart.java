@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.axis.AxisLocation;
-import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import throwline.report.Headlines;
 import throwline.study.Headline;
@@ -14,7 +13,6 @@ import throwline.words.Words;
 /** Speeds as one ruler: where each set-up stalls and how fast to come in. */
 final class SpeedsChart {
 
-    private static final double KILOMETRES_PER_HOUR = 3.6;
     private static final double MARGIN = 0.06;
 
     private final ChartQuestion question;
@@ -38,9 +36,7 @@ final class SpeedsChart {
         double high = fastest > 0 ? fastest * (1 + MARGIN) : 1;
         XYPlot plot = Rows.plot(HouseStyle.axis(words.say("chart.axis.speed"), low, high, 8), rows);
         plot.setInsets(Rows.room());
-        NumberAxis beside = HouseStyle.axis(
-                words.say("chart.axis.speed.kmh"), low * KILOMETRES_PER_HOUR, high * KILOMETRES_PER_HOUR, 8);
-        plot.setDomainAxis(1, beside);
+        plot.setDomainAxis(1, question.besideAxis(low, high));
         plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
         String title = words.say("chart.speeds.title");
         return new Picture(

@@ -15,7 +15,6 @@ import throwline.words.Words;
 final class SteepnessChart {
 
     private static final int HEIGHT = 590;
-    private static final double KILOMETRES_PER_HOUR = 3.6;
     /** Speeds are shown up to this multiple of the fastest speed to come in at. */
     private static final double FASTEST = 1.8;
     /** Steeper than this is a dive, not a descent; degrees. */
@@ -47,10 +46,7 @@ final class SteepnessChart {
         NumberAxis up = HouseStyle.axis(words.say("chart.axis.angle"), 0, 1.06 * Math.min(STEEPEST, steepest), 9);
         up.setInverted(true);
         XYPlot plot = Curves.plot(HouseStyle.axis(words.say("chart.axis.airspeed"), low, high, 8), up, curves);
-        plot.setDomainAxis(
-                1,
-                HouseStyle.axis(
-                        words.say("chart.axis.speed.kmh"), low * KILOMETRES_PER_HOUR, high * KILOMETRES_PER_HOUR, 8));
+        plot.setDomainAxis(1, question.besideAxis(low, high));
         plot.setDomainAxisLocation(0, AxisLocation.BOTTOM_OR_LEFT);
         plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
         String title = words.say("chart.steepness.title");

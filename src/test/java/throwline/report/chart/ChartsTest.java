@@ -19,6 +19,7 @@ import throwline.report.CompareAnswer;
 import throwline.report.Fixture;
 import throwline.report.ReportFile;
 import throwline.study.Comparison.PackResult;
+import throwline.units.Unit;
 import throwline.words.Words;
 
 /** Pictures of fixed results: what is in them, and that no text covers another or leaves the page. */
@@ -81,7 +82,7 @@ class ChartsTest {
     @Test
     void every_chart_is_given_as_svg_and_as_png_of_twice_the_points() throws IOException {
         CompareAnswer answer = Fixture.orchard();
-        List<ReportFile> files = new Charts(Words.load())
+        List<ReportFile> files = new Charts(Words.load(), Unit.KILOMETRE_PER_HOUR)
                 .draw(answer.comparison(), answer.comparison().packs().get(0));
         assertThat(files.stream().map(ReportFile::name))
                 .containsExactlyElementsOf(NAMES.stream()
@@ -98,7 +99,7 @@ class ChartsTest {
 
     private static List<ReportFile> svgs(CompareAnswer answer) {
         PackResult pack = answer.comparison().packs().get(0);
-        return new Charts(Words.load())
+        return new Charts(Words.load(), Unit.KILOMETRE_PER_HOUR)
                 .pictures(answer.comparison(), pack).stream()
                         .map(Supplier::get)
                         .map(picture -> new ReportFile(picture.name() + ".svg", new Drawing(picture).svg()))
