@@ -22,7 +22,8 @@ public record Motion(double roll, double pitch, double yaw, double sideslip) {
 
     /**
      * Angle by which the air comes from further below at a strip because of this motion, times the strip's speed over the
-     * reference speed; small angles.
+     * reference speed; small angles. A turning section has the lift of a flat one at the angle of its three-quarter chord
+     * (thin airfoil theory).
      *
      * @param grid the surface; its pitch rate turns about the quarter chord in the middle
      * @param strip number of the strip
@@ -30,7 +31,8 @@ public record Motion(double roll, double pitch, double yaw, double sideslip) {
     double upflow(SpanGrid grid, int strip) {
         double y = grid.control(strip);
         double slip = sideslip * Math.sin(grid.planform().dihedral()) * Math.signum(y);
-        return roll * y + pitch * grid.quarterChord(strip) + slip;
+        double turned = grid.quarterChord(strip) + grid.chord(strip) / 2;
+        return roll * y + pitch * turned + slip;
     }
 
     /** True where left and right meet the same air. */

@@ -109,7 +109,7 @@ final class NewtonIteration {
         system.solve(step);
         attempt();
         kept = reached < WORTH_KEEPING * least;
-        if (reached <= (1 - SUFFICIENT) * least) {
+        if (reached < (1 - SUFFICIENT) * least) {
             take();
             return true;
         }

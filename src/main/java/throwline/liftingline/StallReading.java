@@ -1,5 +1,7 @@
 package throwline.liftingline;
 
+import java.util.function.IntPredicate;
+
 /**
  * How near to the stall a solution is.
  *
@@ -29,6 +31,23 @@ public record StallReading(double margin, int strip, double stalledShare) {
             }
         }
         return new StallReading(least, where, stalled / grid.area());
+    }
+
+    /**
+     * Smallest angle left among some strips, averaged as in {@link #averageMargin}, rad; infinite among none. The margin in
+     * front of the ailerons less that of the rest says whether the model may drop a wing.
+     *
+     * @param solution the solution
+     * @param wanted picks strips
+     */
+    public static double leastMargin(LiftingLineSolution solution, IntPredicate wanted) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < solution.grid().size(); i++) {
+            if (wanted.test(i)) {
+                least = Math.min(least, averageMargin(solution, i));
+            }
+        }
+        return least;
     }
 
     /** Angle left at a strip, averaged over the part of the span within half a local chord of it, rad. */

@@ -9,6 +9,9 @@ import throwline.section.SectionCurve;
  */
 final class StripEquations {
 
+    /** Least local speed over reference speed that is still taken as moving forward. */
+    private static final double SLOWEST = 1e-3;
+
     /** Halvings of a bracket that leave fourteen figures. */
     private static final int MOST_TRIES = 50;
 
@@ -101,10 +104,11 @@ final class StripEquations {
      * Reads all sections.
      *
      * @param g circulation over speed, one an unknown, m
-     * @return the largest residual in section lift coefficient; not a number where a strip does not move forward
+     * @return the largest residual in section lift coefficient; infinite where a strip does not move forward
      */
     double evaluate(double[] g) {
         double largest = 0;
+        int still = -1;
         worst = 0;
         for (int i = 0; i < size; i++) {
             double up = upflow[i] - DominantSystem.dot(matrix[i], g, 0, size);
@@ -113,9 +117,9 @@ final class StripEquations {
                 up += DominantSystem.dot(image.upwash(i), g, 0, size);
                 speed[i] -= DominantSystem.dot(image.loss(i), g, 0, size);
             }
-            if (!(speed[i] > 0)) {
-                worst = i;
-                return Double.NaN;
+            if (!(speed[i] >= SLOWEST)) {
+                speed[i] = SLOWEST;
+                still = i;
             }
             flow[i] = up / speed[i];
             angle[i] = (grid.twist(offset + i) + incidence + flow[i]) * cosDihedral / cosSweep[i];
@@ -125,6 +129,10 @@ final class StripEquations {
                 worst = i;
             }
             largest = Math.max(largest, Math.abs(residual[i]));
+        }
+        if (still >= 0) {
+            worst = still;
+            return Double.POSITIVE_INFINITY;
         }
         return largest;
     }
@@ -168,9 +176,9 @@ final class StripEquations {
     void linear(DominantSystem system, double[] side) {
         for (int i = 0; i < size; i++) {
             double slope = curves[i].attachedSlope() * cosSweep[i];
-            double free = grid.twist(offset + i) + incidence + upflow[i] / clearSpeed[i];
-            double above = free * cosDihedral - curves[i].zeroLiftAngle() * cosSweep[i];
-            side[i] = halfChord[i] * clearSpeed[i] * slope * above;
+            double free = (grid.twist(offset + i) + incidence) * clearSpeed[i] + upflow[i];
+            double zero = curves[i].zeroLiftAngle() * cosSweep[i] * clearSpeed[i];
+            side[i] = halfChord[i] * slope * (free * cosDihedral - zero);
             fill(system.row(i), i, halfChord[i] * slope * cosDihedral);
         }
     }
@@ -191,7 +199,7 @@ final class StripEquations {
                 up += DominantSystem.dot(image.upwash(i), g, 0, size);
                 s -= DominantSystem.dot(image.loss(i), g, 0, size);
             }
-            g[i] = satisfy(i, up, s, g[i], tolerance);
+            g[i] = satisfy(i, up, Math.max(SLOWEST, s), g[i], tolerance);
         }
     }
 

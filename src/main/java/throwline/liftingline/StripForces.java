@@ -3,54 +3,68 @@ package throwline.liftingline;
 import throwline.section.SectionCurve;
 
 /**
- * Forces on the strips of a solution over dynamic pressure, m^2: lift across and drag along the undisturbed air. The
- * lift is that of the sections' real, falling curves read at the solved angles, the fall spread over one degree past the
- * stall angle; below the stall that is the circulation's lift.
+ * Forces on the strips of a solution over dynamic pressure, m^2: lift across and drag along the air that meets the
+ * surface, that is the undisturbed air turned by what other surfaces do to it at the strip. The lift is that of the
+ * sections' real, falling curves read at the solved angles, the fall spread over one degree past the stall angle; below
+ * the stall that is the circulation's lift.
  *
- * <p>The drag of a strip is its section's drag and its lift tilted back by the wake's downwash and, in a roll, forward or
- * back by the strip's own sinking or rising; without that tilt the yawing moment due to roll has the wrong sign (WING-CASES
- * A6).
+ * <p>The drag of a strip is its section's drag and its lift tilted back by the wake's downwash and forward by the upflow
+ * of its own motion; without the tilt by roll the yawing moment due to roll has the wrong sign (WING-CASES A6). A strip
+ * of a raised half pulls inwards as well. Sweep narrows lift and moment by the square of its cosine (simple sweep theory);
+ * section drag is left as it is.
  */
 public final class StripForces {
 
     private static final double FALL_SPREAD = Math.toRadians(1);
 
+    /** Nose-down moment of a section over its chord times pitch rate over speed (thin airfoil theory). */
+    private static final double TURNING_MOMENT = Math.PI / 8;
+
+    private final LiftingLineSolution solution;
     private final SpanGrid grid;
     private final double[] lift;
+    private final double[] side;
     private final double[] profileDrag;
     private final double[] wakeDrag;
-    private final double[] rollTilt;
+    private final double[] motionTilt;
     private final double[] moment;
 
-    private StripForces(int n, SpanGrid grid) {
-        this.grid = grid;
+    private StripForces(LiftingLineSolution solution) {
+        this.solution = solution;
+        grid = solution.grid();
+        int n = grid.size();
         lift = new double[n];
+        side = new double[n];
         profileDrag = new double[n];
         wakeDrag = new double[n];
-        rollTilt = new double[n];
+        motionTilt = new double[n];
         moment = new double[n];
     }
 
     /** The forces of a solution. */
     public static StripForces of(LiftingLineSolution solution) {
-        SpanGrid grid = solution.grid();
-        StripForces forces = new StripForces(grid.size(), grid);
-        double roll = solution.problem().motion().roll();
-        double rise = Math.cos(grid.planform().dihedral());
-        for (int i = 0; i < grid.size(); i++) {
-            SectionCurve curve = solution.problem().curves().get(i);
-            double angle = solution.sectionAngle(i);
-            double speed = solution.speed(i);
-            double area = speed * speed * grid.chord(i) * grid.width(i);
-            double narrowing = Math.pow(Math.cos(grid.sweep(i)), 2);
-            double lift = solution.lift(i) + narrowing * fall(curve, angle);
-            forces.lift[i] = area * lift * rise;
-            forces.profileDrag[i] = area * curve.drag(angle);
-            forces.wakeDrag[i] = area * lift * solution.wakeAngle(i);
-            forces.rollTilt[i] = -area * lift * roll * grid.control(i) / speed;
-            forces.moment[i] = area * grid.chord(i) * curve.moment(angle);
+        StripForces forces = new StripForces(solution);
+        double dihedral = forces.grid.planform().dihedral();
+        for (int i = 0; i < forces.lift.length; i++) {
+            forces.take(i, dihedral);
         }
         return forces;
+    }
+
+    private void take(int i, double dihedral) {
+        SectionCurve curve = solution.problem().curves().get(i);
+        double angle = solution.sectionAngle(i);
+        double speed = solution.speed(i);
+        double area = speed * speed * grid.chord(i) * grid.width(i);
+        double narrowing = Math.pow(Math.cos(grid.sweep(i)), 2);
+        double across = area * (solution.lift(i) + narrowing * fall(curve, angle));
+        lift[i] = across * Math.cos(dihedral);
+        side[i] = -across * Math.sin(dihedral) * Math.signum(grid.control(i));
+        profileDrag[i] = area * curve.drag(angle);
+        wakeDrag[i] = lift[i] * solution.wakeAngle(i);
+        motionTilt[i] = -lift[i] * solution.problem().motion().upflow(grid, i) / speed;
+        double turning = -TURNING_MOMENT * solution.problem().motion().pitch() * grid.chord(i) / speed;
+        moment[i] = area * grid.chord(i) * narrowing * (curve.moment(angle) + turning);
     }
 
     /** How much less than the hull the section carries, faded in over one degree past either stall; not positive above. */
@@ -67,9 +81,14 @@ public final class StripForces {
         return lift[strip];
     }
 
+    /** Force of a strip to the right over dynamic pressure, m^2: what dihedral makes of its lift. */
+    public double side(int strip) {
+        return side[strip];
+    }
+
     /** Drag of a strip over dynamic pressure, m^2. */
     public double drag(int strip) {
-        return profileDrag[strip] + wakeDrag[strip] + rollTilt[strip];
+        return profileDrag[strip] + wakeDrag[strip] + motionTilt[strip];
     }
 
     /** Section drag of a strip over dynamic pressure, m^2. */
@@ -92,6 +111,16 @@ public final class StripForces {
         return sum(lift) / grid.area();
     }
 
+    /** Lift over dynamic pressure and area if no section lost lift past its stall. */
+    public double hullLiftCoefficient() {
+        double rise = Math.cos(grid.planform().dihedral());
+        double sum = 0;
+        for (int i = 0; i < lift.length; i++) {
+            sum += 2 * solution.circulation(i) * solution.speed(i) * grid.width(i) * rise;
+        }
+        return sum / grid.area();
+    }
+
     /** Drag of the lift tilted by the wake, over dynamic pressure and area. */
     public double inducedDragCoefficient() {
         return sum(wakeDrag) / grid.area();
@@ -104,39 +133,58 @@ public final class StripForces {
 
     /** All drag over dynamic pressure and area. */
     public double dragCoefficient() {
-        return (sum(profileDrag) + sum(wakeDrag) + sum(rollTilt)) / grid.area();
+        return about(0, 0, 0).drag() / grid.area();
     }
 
-    /** Rolling moment over dynamic pressure, area and span, right wing down positive. */
+    /** Rolling moment about the quarter chord in the middle over dynamic pressure, area and span, right wing down positive. */
     public double rollingCoefficient() {
-        double sum = 0;
-        for (int i = 0; i < lift.length; i++) {
-            sum -= lift[i] * grid.control(i);
-        }
-        return sum / (grid.area() * grid.span());
+        return about(0, 0, 0).rolling() / (grid.area() * grid.span());
     }
 
-    /** Yawing moment over dynamic pressure, area and span, nose right positive. */
+    /** Yawing moment about the quarter chord in the middle over dynamic pressure, area and span, nose right positive. */
     public double yawingCoefficient() {
-        double sum = 0;
-        for (int i = 0; i < lift.length; i++) {
-            sum += drag(i) * grid.control(i);
-        }
-        return sum / (grid.area() * grid.span());
+        return about(0, 0, 0).yawing() / (grid.area() * grid.span());
     }
 
     /**
-     * Pitching moment over dynamic pressure, area and mean chord, nose up positive, small angles, about a point on the
-     * plane of the wing.
+     * Pitching moment over dynamic pressure, area and mean chord, nose up positive, about a point on the chord at the
+     * middle.
      *
      * @param behind the point's distance behind the quarter chord at the middle, m
      */
     public double pitchingCoefficient(double behind) {
-        double sum = 0;
+        return about(behind, 0, 0).pitching() / (grid.area() * grid.meanChord());
+    }
+
+    /**
+     * All forces and their moments about a point. The point is given from the quarter chord at the middle along the chord
+     * there, which stands at the problem's incidence to the air; no angle is taken as small.
+     *
+     * @param behind m
+     * @param right m
+     * @param above m
+     * @return the sum over the strips
+     */
+    public Loads about(double behind, double right, double above) {
+        double cos = Math.cos(solution.problem().incidence());
+        double sin = Math.sin(solution.problem().incidence());
+        double rise = Math.tan(grid.planform().dihedral());
+        double rolling = 0;
+        double pitching = 0;
+        double yawing = 0;
         for (int i = 0; i < lift.length; i++) {
-            sum += moment[i] - lift[i] * (grid.quarterChord(i) - behind);
+            double back = grid.quarterChord(i) - behind;
+            double up = Math.abs(grid.control(i)) * rise - above;
+            double x = back * cos + up * sin;
+            double y = grid.control(i) - right;
+            double z = up * cos - back * sin;
+            double drag = drag(i);
+            rolling += side[i] * z - lift[i] * y;
+            pitching += moment[i] - lift[i] * x + drag * z;
+            yawing += drag * y - side[i] * x;
         }
-        return sum / (grid.area() * grid.meanChord());
+        double drag = sum(profileDrag) + sum(wakeDrag) + sum(motionTilt);
+        return new Loads(sum(lift), drag, sum(side), rolling, pitching, yawing);
     }
 
     private static double sum(double[] values) {

@@ -29,6 +29,15 @@ public final class WakeSheet {
     }
 
     /**
+     * Velocity that the surface and its wake add to the air, over speed.
+     *
+     * @param back downstream positive
+     * @param right right positive
+     * @param down down positive: the downwash angle, rad
+     */
+    public record Added(double back, double right, double down) {}
+
+    /**
      * Downwash angle at a point.
      *
      * @param x downstream of the quarter chord, m, positive
@@ -39,21 +48,30 @@ public final class WakeSheet {
      * @return downwash over speed, rad, down positive
      */
     public double downwash(double x, double y, double above, double aboveLine, double core) {
-        double sum = 0;
+        return at(x, y, above, aboveLine, core).down();
+    }
+
+    /** All components of the added velocity; parameters as in {@link #downwash}. */
+    public Added at(double x, double y, double above, double aboveLine, double core) {
+        double right = 0;
+        double down = 0;
         for (int k = 0; k < trailing.length; k++) {
             double aside = y - grid.edge(k);
             double distance = aside * aside + above * above + core * core;
             double along = 1 + x / Math.sqrt(x * x + aside * aside + above * above);
-            sum += trailing[k] * aside / distance * along;
+            down += trailing[k] * aside / distance * along;
+            right += trailing[k] * above / distance * along;
         }
-        double back = x * x + aboveLine * aboveLine + core * core;
+        double far = x * x + aboveLine * aboveLine + core * core;
+        double turning = 0;
         for (int j = 0; j < bound.length; j++) {
             double left = y - grid.edge(j);
-            double right = y - grid.edge(j + 1);
-            double span = left / Math.sqrt(left * left + back) - right / Math.sqrt(right * right + back);
-            sum += bound[j] * span * x / back;
+            double beyond = y - grid.edge(j + 1);
+            turning += bound[j] * (left / Math.sqrt(left * left + far) - beyond / Math.sqrt(beyond * beyond + far));
         }
-        return sum / (4 * Math.PI);
+        down += turning * x / far;
+        double back = turning * aboveLine / far;
+        return new Added(back / (4 * Math.PI), right / (4 * Math.PI), down / (4 * Math.PI));
     }
 
     /**

@@ -37,9 +37,7 @@ public record WingPlanform(Wing wing) implements Planform {
 
     @Override
     public double sweep(double y) {
-        Panel panel = panel(y);
-        double back = panel.outer.setBack() - panel.inner.setBack() + (panel.outer.chord() - panel.inner.chord()) / 4;
-        return Math.atan2(back, panel.outer.at() - panel.inner.at());
+        return wing.sweepOfPanel(panel(y).number);
     }
 
     @Override
@@ -55,8 +53,8 @@ public record WingPlanform(Wing wing) implements Planform {
         }
         WingSection inner = wing.sections().get(i - 1);
         WingSection outer = wing.sections().get(i);
-        return new Panel(inner, outer, (y - inner.at()) / (outer.at() - inner.at()));
+        return new Panel(i - 1, inner, outer, (y - inner.at()) / (outer.at() - inner.at()));
     }
 
-    private record Panel(WingSection inner, WingSection outer, double share) {}
+    private record Panel(int number, WingSection inner, WingSection outer, double share) {}
 }

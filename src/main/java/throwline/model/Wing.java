@@ -14,6 +14,13 @@ import java.util.List;
 public record Wing(
         double height, double incidence, double dihedral, List<WingSection> sections, List<Surface> surfaces) {
 
+    /**
+     * Largest sweep of the quarter-chord line of any panel, forwards or backwards, rad: 15 degrees. Up to there the
+     * lifting line treats sweep by simple sweep theory; beyond, its straight line no longer stands for the wing, and a
+     * model is refused where it is read.
+     */
+    public static final double LARGEST_SWEEP = Math.toRadians(15);
+
     public Wing {
         sections = List.copyOf(sections);
         surfaces = List.copyOf(surfaces);
@@ -88,6 +95,19 @@ public record Wing(
      */
     public double leadingEdgeAt(double y) {
         return between(y, false);
+    }
+
+    /**
+     * Sweep of the quarter-chord line of a panel.
+     *
+     * @param panel number of the panel from the middle, 0 to one less than the sections' intervals
+     * @return rad, backwards positive
+     */
+    public double sweepOfPanel(int panel) {
+        WingSection inner = sections.get(panel);
+        WingSection outer = sections.get(panel + 1);
+        double back = outer.setBack() - inner.setBack() + (outer.chord() - inner.chord()) / 4;
+        return Math.atan2(back, outer.at() - inner.at());
     }
 
     private double between(double y, boolean chord) {

@@ -33,7 +33,7 @@ class SolverPropertiesTest {
 
     private static TheoryWing wing(DoubleFunction<SectionCurve> section, int strips) {
         TheoryPlanform planform = TheoryPlanform.tapered(7, 0.5).twisted(-0.04);
-        return new TheoryWing(planform, ENDS, strips, section, Ground.none(), true);
+        return new TheoryWing(planform, ENDS, strips, section, Ground.none(), ChordCorrection::of);
     }
 
     @Test

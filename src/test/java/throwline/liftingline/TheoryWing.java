@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import throwline.section.SectionCurve;
 
-/** A wing of theory with its solver, correction off: half the strips a side of the usual. */
+/** A wing of theory with its solver, chord correction off unless asked for. */
 final class TheoryWing {
 
     final SpanGrid grid;
@@ -15,7 +16,7 @@ final class TheoryWing {
     private final List<SectionCurve> curves;
 
     TheoryWing(Planform planform, double[] ends, int strips, DoubleFunction<SectionCurve> section) {
-        this(planform, ends, strips, section, Ground.none(), false);
+        this(planform, ends, strips, section, Ground.none(), g -> ChordCorrection.none());
     }
 
     TheoryWing(
@@ -24,10 +25,9 @@ final class TheoryWing {
             int strips,
             DoubleFunction<SectionCurve> section,
             Ground ground,
-            boolean corrected) {
+            Function<SpanGrid, ChordCorrection> correction) {
         grid = SpanGrid.of(planform, ends, strips);
-        ChordCorrection correction = corrected ? ChordCorrection.of(grid) : ChordCorrection.none();
-        influence = new InfluenceMatrix(grid, ground, correction);
+        influence = new InfluenceMatrix(grid, ground, correction.apply(grid));
         solver = new LiftingLineSolver(influence, SolverSettings.standard());
         List<SectionCurve> list = new ArrayList<>();
         for (int i = 0; i < grid.size(); i++) {

@@ -64,7 +64,12 @@ record WingCase(
 
     /** The wing of this row. */
     TheoryWing wing() {
-        return wing(planform, surfaces, Ground.none());
+        return wing(STRIPS);
+    }
+
+    /** The wing of this row with another number of strips. */
+    TheoryWing wing(int strips) {
+        return wing(planform, surfaces, Ground.none(), strips);
     }
 
     /** The same without its surfaces. */
@@ -94,11 +99,15 @@ record WingCase(
     }
 
     private TheoryWing wing(TheoryPlanform shape, List<Flap> flaps, Ground ground) {
+        return wing(shape, flaps, ground, STRIPS);
+    }
+
+    private TheoryWing wing(TheoryPlanform shape, List<Flap> flaps, Ground ground, int strips) {
         double[] ends = flaps.stream()
                 .flatMapToDouble(f -> Arrays.stream(new double[] {f.inner(), f.outer()}))
                 .toArray();
         DoubleFunction<SectionCurve> section = y -> section(flaps, y);
-        return new TheoryWing(shape, ends, STRIPS, section, ground, false);
+        return new TheoryWing(shape, ends, strips, section, ground, g -> ChordCorrection.none());
     }
 
     private SectionCurve section(List<Flap> flaps, double y) {
