@@ -13,10 +13,14 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import throwline.input.Interview;
+import throwline.input.ModelFile;
 import throwline.input.NewModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.input.Question;
+import throwline.input.ReadModel;
 import throwline.report.Sentences;
+import throwline.section.AirfoilLibrary;
+import throwline.study.ModelReview;
 import throwline.units.Display;
 import throwline.words.Note;
 
@@ -37,12 +41,13 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() {
         Optional<Path> wanted = Optional.ofNullable(file);
         wanted.ifPresent(this::refuseExisting);
-        NewModelFile writer = new NewModelFile(context.words(), new PackedAirfoils());
+        AirfoilLibrary library = new PackedAirfoils();
+        NewModelFile writer = new NewModelFile(context.words(), library);
         if (context.terminal().interactive()) {
             Interview interview = interview();
             Path place = wanted.orElseGet(() -> free(interview.name()));
             write(place, writer.from(interview));
-            context.terminal().answer(say("cli.new.written", place));
+            context.terminal().answer(say("cli.new.written", place) + secondLook(place, library));
         } else if (wanted.isPresent()) {
             write(wanted.get(), writer.empty());
             context.terminal().answer(say("cli.new.form", wanted.get()));
@@ -50,6 +55,23 @@ final class NewCommand implements Callable<Integer> {
             context.terminal().data(writer.empty());
         }
         return ExitCode.DONE.number();
+    }
+
+    /** What is unusual about the model, while its owner still has the ruler at hand. */
+    private String secondLook(Path place, AirfoilLibrary library) {
+        StringBuilder text = new StringBuilder();
+        ReadModel read = ModelFile.read(place, library);
+        if (read instanceof ReadModel.Project project) {
+            Sentences sentences = new Sentences(context.words(), project.display());
+            ModelReview.of(project.model())
+                    .forEach(note ->
+                            text.append("  ").append(sentences.say(note)).append('\n'));
+        } else if (read instanceof ReadModel.Faulty faulty) {
+            faulty.problems()
+                    .forEach(p ->
+                            text.append("  ").append(p.say(context.words())).append('\n'));
+        }
+        return (text.isEmpty() ? "" : say("cli.new.again", place) + text) + say("cli.new.next", place);
     }
 
     private Interview interview() {

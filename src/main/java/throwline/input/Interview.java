@@ -16,7 +16,7 @@ public final class Interview {
 
     private static final List<String> SHAPES =
             List.of("flat underneath", "slightly curved", "same both sides", "thin and cambered");
-    private static final List<String> EDGES = List.of("both slant alike", "front straight", "back straight");
+    private static final List<String> EDGES = List.of("neither, both slant alike", "the front edge", "the back edge");
 
     /** A surface of less width, m, is a slip of the keyboard. */
     private static final double NARROWEST = 0.01;
@@ -168,13 +168,14 @@ public final class Interview {
         };
     }
 
-    /** The choice that a number, or the first letters of a choice, stand for. */
+    /** The choice that a number, or a part of a choice, stands for. */
     private static String chosen(String said, List<String> choices) {
         if (said.matches("[1-9]") && Integer.parseInt(said) <= choices.size()) {
             return choices.get(Integer.parseInt(said) - 1);
         }
+        String key = NearestName.key(said);
         List<String> begun = choices.stream()
-                .filter(c -> NearestName.key(c).startsWith(NearestName.key(said)))
+                .filter(c -> NearestName.key(c).contains(key) || key.contains(NearestName.key(c)))
                 .toList();
         return begun.size() == 1 ? begun.get(0) : said;
     }

@@ -112,7 +112,7 @@ public final class NewModelFile {
         if (Answers.isImperial(interview.text("span"))) {
             draft.at("show", "length").give("in");
             draft.at("show", "speed").give("mph");
-            draft.at("show", "weight").give("oz");
+            draft.at("show", "weight").give("lb");
         }
         setUps(draft, glider, interview.hasFlaps(), interview.hasAilerons());
         flapTravel(draft, interview);
@@ -153,8 +153,8 @@ public final class NewModelFile {
                 .give(interview.text("tip").isEmpty() ? interview.text("chord") : interview.text("tip"));
         double back =
                 switch (interview.text("edge")) {
-                    case "front straight" -> 0;
-                    case "back straight" -> middle - tip;
+                    case "the front edge" -> 0;
+                    case "the back edge" -> middle - tip;
                     default -> (middle - tip) / 2;
                 };
         draft.at(TIP).at("set back").give(Answers.length(back, imperial));

@@ -6,6 +6,9 @@ import java.math.RoundingMode;
 /** Prints quantities so that {@link QuantityReader} reads them again. */
 public final class QuantityPrinter {
 
+    /** Tenths of an ounce in a pound. */
+    private static final long OUNCE_TENTHS = 160;
+
     private final Display display;
 
     /** A printer in these units. */
@@ -40,7 +43,19 @@ public final class QuantityPrinter {
      * @param unit to print in
      */
     public static String print(double value, Unit unit) {
+        if (unit == Unit.POUND) {
+            return poundsAndOunces(value);
+        }
         return number(unit.fromSi(value), unit.decimals()) + " " + unit.symbol();
+    }
+
+    /** Weights in pounds are said with their ounces. */
+    private static String poundsAndOunces(double mass) {
+        long tenths = Math.round(10 * Unit.OUNCE.fromSi(Math.abs(mass)));
+        long pounds = tenths / OUNCE_TENTHS;
+        String ounces = number((tenths % OUNCE_TENTHS) / 10.0, 1) + " oz";
+        String text = pounds == 0 ? ounces : tenths % OUNCE_TENTHS == 0 ? pounds + " lb" : pounds + " lb " + ounces;
+        return mass < 0 && tenths > 0 ? "-" + text : text;
     }
 
     /**

@@ -160,6 +160,7 @@ class NewModelFileTest {
         for (Optional<Question> question = interview.next(); question.isPresent(); question = interview.next()) {
             Question asked = question.get();
             assertThat(words.has(asked.sentence())).as(asked.id()).isTrue();
+            assertThat(words.say(asked.sentence()).lines()).allMatch(line -> line.length() <= 80);
             assertThat(asked.fallback().isEmpty() || words.has(asked.fallback()))
                     .isTrue();
             assertThat(interview.answer(METRIC.getOrDefault(asked.id(), ""))).isEmpty();
