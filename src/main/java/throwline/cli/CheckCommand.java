@@ -9,7 +9,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.ModelFile;
-import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;
 import throwline.model.Assumption;
 import throwline.report.CheckAnswer;
@@ -39,7 +38,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ReadModel.Project project = new ModelReader(context, new PackedAirfoils()).read(model);
+        ReadModel.Project project = new ModelReader(context, Airfoils.besides(model)).read(model);
         Optional.ofNullable(out).ifPresent(folder -> draw(folder, project));
         CheckAnswer answer = new CheckAnswer(
                 project.model(),

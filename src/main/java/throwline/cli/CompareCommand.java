@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -67,7 +66,7 @@ final class CompareCommand implements Callable<Integer> {
         if (json && csv) {
             throw new WrongInput(context.words().say("cli.compare.json-or-csv"));
         }
-        AirfoilLibrary library = new PackedAirfoils();
+        AirfoilLibrary library = Airfoils.besides(models.get(0));
         List<ReadModel.Project> projects = new ModelReader(context, library).read(models);
         List<List<Pack>> packs = projects.stream().map(this::packs).toList();
         ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());

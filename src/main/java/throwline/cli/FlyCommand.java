@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -69,7 +68,7 @@ final class FlyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AirfoilLibrary library = new PackedAirfoils();
+        AirfoilLibrary library = Airfoils.besides(model);
         ReadModel.Project project = new ModelReader(context, library).read(model);
         Model read = project.model();
         Chosen chosen = new Chosen(context);

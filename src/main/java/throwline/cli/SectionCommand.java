@@ -1,20 +1,22 @@
 package throwline.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import throwline.input.PackedAirfoils;
+import throwline.input.NamedAirfoils;
+import throwline.input.Problem;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
 import throwline.report.Page;
+import throwline.report.chart.SectionCharts;
 import throwline.report.data.SectionJson;
 import throwline.report.table.AirfoilTable;
 import throwline.report.table.SectionTable;
 import throwline.section.Airfoil;
-import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.section.SurfaceState;
 import throwline.study.SectionStudy;
@@ -53,7 +55,13 @@ final class SectionCommand implements Callable<Integer> {
     @Option(names = "--flap-chord", paramLabel = "SHARE", order = 4, description = "${bundle:cli.section.flap-chord}")
     private String flapChord = USUAL_CHORD;
 
-    @Option(names = "--json", order = 5, description = "${bundle:cli.json}")
+    @Option(names = "--out", paramLabel = "DIR", order = 5, description = "${bundle:cli.section.out}")
+    private @Nullable Path out;
+
+    @Option(names = "--replace", order = 6, description = "${bundle:cli.replace}")
+    private boolean replace;
+
+    @Option(names = "--json", order = 7, description = "${bundle:cli.json}")
     private boolean json;
 
     SectionCommand(Context context) {
@@ -62,7 +70,7 @@ final class SectionCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AirfoilLibrary library = new PackedAirfoils();
+        NamedAirfoils library = Airfoils.here();
         if (list) {
             List<Airfoil> all = library.names().stream()
                     .flatMap(name -> library.find(new AirfoilName(name)).stream())
@@ -70,7 +78,24 @@ final class SectionCommand implements Callable<Integer> {
             context.terminal().answer(new AirfoilTable(page(), context.words()).write(all));
             return ExitCode.DONE.number();
         }
-        SectionSweep sweep = sweep(library);
+        String name = airfoil;
+        String re = reynolds;
+        if (name == null || re == null) {
+            throw new WrongInput(context.words().say("cli.section.missing"));
+        }
+        Airfoil chosen = chosen(library, new AirfoilName(name));
+        Quantities quantities = new Quantities(context);
+        double number = quantities.number(
+                "--re", re, SMALLEST_REYNOLDS, LARGEST_REYNOLDS, context.words().say("cli.section.re.allowed"));
+        SurfaceState surface = surface(quantities);
+        SectionStudy study = new SectionStudy(new MeasuredSections());
+        SectionSweep sweep = study.sweep(chosen, surface, number);
+        Path folder = out;
+        if (folder != null) {
+            OutputFolder output = new OutputFolder(folder, replace, context.words());
+            output.add("", new SectionCharts(context.words()).draw(study.family(chosen, surface, number)));
+            output.write();
+        }
         if (json) {
             context.terminal().data(new SectionJson().write(sweep));
         } else {
@@ -79,17 +104,22 @@ final class SectionCommand implements Callable<Integer> {
         return ExitCode.DONE.number();
     }
 
-    private SectionSweep sweep(AirfoilLibrary library) {
-        String name = airfoil;
-        String re = reynolds;
-        if (name == null || re == null) {
-            throw new WrongInput(context.words().say("cli.section.missing"));
+    private Airfoil chosen(NamedAirfoils library, AirfoilName name) {
+        List<String> wrong = library.problems(name).stream()
+                .map((Problem problem) -> problem.say(context.words()))
+                .toList();
+        if (!wrong.isEmpty()) {
+            throw new WrongInput(String.join("\n", wrong));
         }
-        Airfoil chosen = library.find(new AirfoilName(name))
-                .orElseThrow(() -> new WrongInput(context.words().say("cli.section.unknown", name)));
-        Quantities quantities = new Quantities(context);
-        double number = quantities.number(
-                "--re", re, SMALLEST_REYNOLDS, LARGEST_REYNOLDS, context.words().say("cli.section.re.allowed"));
+        Airfoil found = library.find(name)
+                .orElseThrow(() -> new WrongInput(context.words().say("cli.section.unknown", name.text())));
+        found.likeness()
+                .ifPresent(like ->
+                        context.terminal().message(context.words().say("note.airfoil.likeness", name.text(), like)));
+        return found;
+    }
+
+    private SurfaceState surface(Quantities quantities) {
         double deflection = quantities.angleBetween(
                 "--flap",
                 flap,
@@ -103,8 +133,7 @@ final class SectionCommand implements Callable<Integer> {
                 SMALLEST_CHORD - SLACK,
                 LARGEST_CHORD + SLACK,
                 context.words().say("cli.section.flap-chord.allowed"));
-        return new SectionStudy(new MeasuredSections())
-                .sweep(chosen, new SurfaceState(deflection, chord, Hinge.TAPED), number);
+        return new SurfaceState(deflection, chord, Hinge.TAPED);
     }
 
     private Page page() {

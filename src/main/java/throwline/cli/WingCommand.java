@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.SetUp;
@@ -78,7 +77,7 @@ final class WingCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AirfoilLibrary library = new PackedAirfoils();
+        AirfoilLibrary library = Airfoils.besides(model);
         ReadModel.Project project = new ModelReader(context, library).read(model);
         WingSweep sweep =
                 new WingStudy(new MeasuredSections()).sweep(project.model(), library, question(project.model()));

@@ -1,14 +1,20 @@
 package throwline.input;
 
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import throwline.model.AirfoilName;
+import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
+import throwline.words.Note;
 
 /** Looks up every airfoil that a file names. */
 final class AirfoilCheck {
 
     private final AirfoilLibrary library;
     private final Problems problems;
+    private final Set<Note> notes = new LinkedHashSet<>();
 
     AirfoilCheck(AirfoilLibrary library, Problems problems) {
         this.library = library;
@@ -22,10 +28,24 @@ final class AirfoilCheck {
         check(root.child("tail"), "airfoil");
     }
 
+    /** What the owner should know of the airfoils found. */
+    List<Note> notes() {
+        return List.copyOf(notes);
+    }
+
     private void check(Branch owner, String key) {
         Branch where = owner.child(key);
         Optional<String> text = where.value(String.class);
-        if (text.isEmpty() || library.find(new AirfoilName(text.get())).isPresent()) {
+        Optional<Airfoil> found = text.map(AirfoilName::new).flatMap(library::find);
+        found.flatMap(Airfoil::likeness)
+                .ifPresent(like -> notes.add(Note.of("note.airfoil.likeness", text.orElse(""), like)));
+        if (text.isEmpty() || found.isPresent()) {
+            return;
+        }
+        List<Problem> inFiles =
+                library instanceof NamedAirfoils named ? named.problems(new AirfoilName(text.get())) : List.of();
+        if (!inFiles.isEmpty()) {
+            problems.addAll(inFiles);
             return;
         }
         NearestName.of(text.get(), library.names())

@@ -61,9 +61,10 @@ public final class ModelFile {
         Movables movables = new Movables(root);
         new WingCheck(root, problems).check();
         new SetUpCheck(root, movables, problems).check();
-        new AirfoilCheck(library, problems).check(root);
+        AirfoilCheck airfoils = new AirfoilCheck(library, problems);
+        airfoils.check(root);
         return problems.isEmpty()
-                ? new ModelBuilder(root, movables, keys).build()
+                ? new ModelBuilder(root, movables, keys).build().with(airfoils.notes())
                 : new ReadModel.Faulty(problems.list());
     }
 }

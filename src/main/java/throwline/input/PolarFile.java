@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import throwline.section.PolarRun;
 import throwline.section.PolarRun.Kind;
 import throwline.section.PolarRun.Point;
@@ -27,10 +28,11 @@ public final class PolarFile {
     private final Map<String, Integer> headerLines = new HashMap<>();
     private final List<Column> columns = new ArrayList<>();
     private final List<Point> points = new ArrayList<>();
-    private final List<Problem> problems = new ArrayList<>();
+    private final Problems problems;
 
     private PolarFile(String file) {
         this.file = file;
+        problems = new Problems(file);
     }
 
     private enum Column {
@@ -54,14 +56,24 @@ public final class PolarFile {
      * What came out of a file.
      *
      * @param run the run; empty where there are problems
+     * @param shape what the header says of the airfoil's shape
      * @param problems in the order of the file
      */
-    public record Reading(Optional<PolarRun> run, List<Problem> problems) {
+    public record Reading(Optional<PolarRun> run, Shape shape, List<Problem> problems) {
 
         public Reading {
             problems = List.copyOf(problems);
         }
     }
+
+    /**
+     * What a header may say of the airfoil's shape.
+     *
+     * @param thickness over chord
+     * @param camber over chord
+     * @param moment quarter-chord moment coefficient of the attached flow
+     */
+    public record Shape(OptionalDouble thickness, OptionalDouble camber, OptionalDouble moment) {}
 
     /**
      * Reads a file's text.
@@ -73,7 +85,7 @@ public final class PolarFile {
         PolarFile polar = new PolarFile(file);
         polar.read(text);
         Optional<PolarRun> run = polar.problems.isEmpty() ? Optional.of(polar.run()) : Optional.empty();
-        return new Reading(run, polar.problems);
+        return new Reading(run, polar.shape(), polar.problems.list());
     }
 
     private void read(String text) {
@@ -90,6 +102,7 @@ public final class PolarFile {
         }
         checkReynolds();
         checkDeflection();
+        checkShape();
         if (problems.isEmpty()) {
             checkPoints();
         }
@@ -183,11 +196,38 @@ public final class PolarFile {
         }
     }
 
+    private void checkShape() {
+        checkHeader("thickness_pct", 1, 40);
+        checkHeader("camber_pct", 0, 20);
+        checkHeader("moment", -0.5, 0.2);
+    }
+
+    private void checkHeader(String key, double low, double high) {
+        double value = leadingNumber(key, low);
+        if (!(value >= low && value <= high)) {
+            problem(line(key), 1, "input.polar.header", key, header.getOrDefault(key, ""), plain(low), plain(high));
+        }
+    }
+
     private void checkPoints() {
         if (points.size() < FEWEST_POINTS) {
             problem(0, 0, "input.polar.points", String.valueOf(points.size()), String.valueOf(FEWEST_POINTS));
         }
         points.sort(Comparator.comparingDouble(Point::alpha));
+    }
+
+    private Shape shape() {
+        return new Shape(share("thickness_pct"), share("camber_pct"), number("moment"));
+    }
+
+    private OptionalDouble share(String key) {
+        OptionalDouble percent = number(key);
+        return percent.isPresent() ? OptionalDouble.of(percent.getAsDouble() / 100) : percent;
+    }
+
+    private OptionalDouble number(String key) {
+        double value = leadingNumber(key, Double.NaN);
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     private int line(String key) {
@@ -236,6 +276,6 @@ public final class PolarFile {
     }
 
     private void problem(int line, int column, String code, Object... arguments) {
-        problems.add(new Problem(file, line, column, "", Note.of(code, arguments)));
+        problems.add(new Place(line, column), "", Note.of(code, arguments));
     }
 }

@@ -27,6 +27,17 @@ final class Problems {
         }
     }
 
+    /** Problems of another file that this one names. */
+    void addAll(List<Problem> others) {
+        for (Problem problem : others) {
+            if (isFull()) {
+                more = true;
+            } else {
+                found.add(problem);
+            }
+        }
+    }
+
     void add(Branch where, String code, Object... arguments) {
         add(where.place(), where.path(), Note.of(code, arguments));
     }

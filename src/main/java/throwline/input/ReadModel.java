@@ -1,5 +1,6 @@
 package throwline.input;
 
+import java.util.ArrayList;
 import java.util.List;
 import throwline.model.Assumption;
 import throwline.model.Model;
@@ -21,6 +22,13 @@ public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
         public Project {
             assumed = List.copyOf(assumed);
             notes = List.copyOf(notes);
+        }
+
+        /** The same with more to know. */
+        Project with(List<Note> more) {
+            List<Note> all = new ArrayList<>(notes);
+            all.addAll(more);
+            return new Project(model, display, assumed, all);
         }
     }
 

@@ -1,6 +1,7 @@
 package throwline.section;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An airfoil with everything that was measured on it.
@@ -11,9 +12,17 @@ import java.util.List;
  * @param camber largest camber over chord
  * @param nominalMoment quarter-chord moment of the attached flow, used where none was measured
  * @param runs the measurements, at least one
+ * @param likeness the airfoil whose measurements these are, moved to the zero-lift angle of this one; empty where they are
+ *     its own
  */
 public record Airfoil(
-        String name, String description, double thickness, double camber, double nominalMoment, List<PolarRun> runs) {
+        String name,
+        String description,
+        double thickness,
+        double camber,
+        double nominalMoment,
+        List<PolarRun> runs,
+        Optional<String> likeness) {
 
     public Airfoil {
         runs = List.copyOf(runs);
@@ -38,5 +47,16 @@ public record Airfoil(
                         && camber == a.camber
                         && nominalMoment == a.nominalMoment
                         && runs.equals(a.runs));
+    }
+
+    /** An airfoil with measurements of its own. */
+    public Airfoil(
+            String name,
+            String description,
+            double thickness,
+            double camber,
+            double nominalMoment,
+            List<PolarRun> runs) {
+        this(name, description, thickness, camber, nominalMoment, runs, Optional.empty());
     }
 }

@@ -13,7 +13,9 @@ public enum Basis {
     /** A measured curve moved to another Reynolds number by a law. */
     MOVED,
     /** Beyond the reach of any law: held at the nearest. */
-    CLAMPED;
+    CLAMPED,
+    /** Measured on another airfoil, the nearest by shape, and moved to the zero-lift angle of this one. */
+    LIKENESS;
 
     /** The less trustworthy of two. */
     public Basis weaker(Basis other) {

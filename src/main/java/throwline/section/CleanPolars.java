@@ -124,6 +124,10 @@ final class CleanPolars {
     }
 
     private Basis basis(double reynolds) {
+        return airfoil.likeness().isPresent() ? Basis.LIKENESS : basisOfOwn(reynolds);
+    }
+
+    private Basis basisOfOwn(double reynolds) {
         double low = lifts.get(0).reynolds();
         double high = lifts.get(lifts.size() - 1).reynolds();
         if (lifts.stream().anyMatch(station -> Math.abs(Math.log(station.reynolds() / reynolds)) < AT_STATION)) {

@@ -1,8 +1,11 @@
 package throwline.study;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import throwline.section.Airfoil;
+import throwline.section.PolarRun;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
@@ -15,6 +18,14 @@ public final class SectionStudy {
     private static final int PER_DEGREE = 2;
 
     private static final int LARGEST = 90;
+
+    /** Degrees. */
+    private static final List<Double> USUAL_DEFLECTIONS = List.of(-20.0, -10.0, 0.0, 10.0, 20.0, 40.0);
+
+    private static final int MOST_CURVES = 5;
+
+    /** Reynolds numbers nearer than this in ln are the same. */
+    private static final double SAME_SPEED = 0.08;
 
     private final SectionAerodynamics sections;
 
@@ -46,6 +57,47 @@ public final class SectionStudy {
                 curve.minLift(),
                 curve.stallAngle(),
                 points);
+    }
+
+    /**
+     * The section at its measured Reynolds numbers and at usual deflections.
+     *
+     * @param airfoil its airfoil
+     * @param surface its hinged surface at the deflection asked for
+     * @param reynolds Reynolds number asked for
+     */
+    public SectionFamily family(Airfoil airfoil, SurfaceState surface, double reynolds) {
+        List<SectionSweep> byReynolds = reynoldsNumbers(airfoil, surface.deflection(), reynolds).stream()
+                .map(re -> sweep(airfoil, surface, re))
+                .toList();
+        TreeSet<Double> deflections = new TreeSet<>(USUAL_DEFLECTIONS);
+        deflections.add(Math.toDegrees(surface.deflection()));
+        List<SectionSweep> byDeflection = deflections.stream()
+                .map(degrees -> new SurfaceState(Math.toRadians(degrees), surface.chordFraction(), surface.hinge()))
+                .map(state -> sweep(airfoil, state, reynolds))
+                .toList();
+        return new SectionFamily(airfoil, byReynolds, byDeflection);
+    }
+
+    /** Where it was measured, spread evenly, and the one asked for. */
+    private static Set<Double> reynoldsNumbers(Airfoil airfoil, double deflection, double asked) {
+        TreeSet<Double> measured = new TreeSet<>();
+        for (PolarRun run : airfoil.runs()) {
+            boolean near = measured.stream().anyMatch(re -> Math.abs(Math.log(re / run.reynolds())) < SAME_SPEED);
+            if (run.deflection() == deflection && run.kind() != PolarRun.Kind.LIFT_DOWN && !near) {
+                measured.add(run.reynolds());
+            }
+        }
+        List<Double> all = List.copyOf(measured);
+        TreeSet<Double> chosen = new TreeSet<>(List.of(asked));
+        int count = Math.min(MOST_CURVES, all.size());
+        for (int i = 0; i < count; i++) {
+            double re = all.get(count == 1 ? 0 : i * (all.size() - 1) / (count - 1));
+            if (Math.abs(Math.log(re / asked)) > SAME_SPEED) {
+                chosen.add(re);
+            }
+        }
+        return chosen;
     }
 
     private static SectionSweep.Point point(SectionCurve curve, double angle) {

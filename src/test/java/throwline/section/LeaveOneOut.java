@@ -13,6 +13,9 @@ final class LeaveOneOut {
 
     private static final double SAME_SPEED = 0.08;
 
+    /** Drag is compared up to this share of maximum lift. */
+    private static final double TOP = 0.95;
+
     private LeaveOneOut() {}
 
     /** Where the left-out Reynolds number lies among the others. */
@@ -29,6 +32,17 @@ final class LeaveOneOut {
         ZERO_LIFT_ANGLE,
         DRAG
     }
+
+    /**
+     * A measured run and what the other Reynolds numbers say of it.
+     *
+     * @param airfoil its name
+     * @param run what was measured
+     * @param best true where this is the run that tells lift at this Reynolds number
+     * @param place where it lies
+     * @param predicted from the rest
+     */
+    record Prediction(String airfoil, PolarRun run, boolean best, Place place, SectionCurve predicted) {}
 
     /**
      * One comparison.
@@ -52,28 +66,37 @@ final class LeaveOneOut {
         }
     }
 
-    /** All comparisons of one airfoil at zero deflection. */
-    static List<Miss> of(Airfoil airfoil) {
+    /** All predictions of one airfoil at zero deflection; none where it was measured at fewer than three speeds. */
+    static List<Prediction> predictions(Airfoil airfoil) {
         List<PolarRun> clean = airfoil.runs().stream()
                 .filter(run -> run.deflection() == 0 && run.kind() != Kind.TABLE)
                 .toList();
         double[] speeds = speeds(clean);
-        List<Miss> misses = new ArrayList<>();
+        List<Prediction> predictions = new ArrayList<>();
         for (int i = 0; i < speeds.length && speeds.length >= 3; i++) {
             double speed = speeds[i];
+            Place place = i == 0 ? Place.LOW_END : i == speeds.length - 1 ? Place.HIGH_END : Place.INSIDE;
             List<PolarRun> rest =
                     clean.stream().filter(run -> !same(run, speed)).toList();
-            Place place = i == 0 ? Place.LOW_END : i == speeds.length - 1 ? Place.HIGH_END : Place.INSIDE;
-            boolean predictable = rest.stream().anyMatch(run -> run.kind() == Kind.DRAG);
-            if (predictable) {
-                Airfoil without = new Airfoil(
-                        airfoil.name(), "", airfoil.thickness(), airfoil.camber(), airfoil.nominalMoment(), rest);
-                clean.stream()
-                        .filter(run -> same(run, speed))
-                        .forEach(run -> compare(airfoil, run, clean, without, place, misses));
+            if (rest.stream().noneMatch(run -> run.kind() == Kind.DRAG)) {
+                continue;
+            }
+            Airfoil without = new Airfoil(
+                    airfoil.name(), "", airfoil.thickness(), airfoil.camber(), airfoil.nominalMoment(), rest);
+            List<PolarRun> here = clean.stream()
+                    .filter(run -> same(run, speed) && run.kind() != Kind.LIFT_DOWN)
+                    .toList();
+            boolean lift = here.stream().anyMatch(run -> run.kind() == Kind.LIFT_UP);
+            for (PolarRun run : here) {
+                predictions.add(new Prediction(
+                        airfoil.name(),
+                        run,
+                        run.kind() == Kind.LIFT_UP || !lift,
+                        place,
+                        new MeasuredSections().curve(SectionPlace.of(without), SurfaceState.none(), run.reynolds())));
             }
         }
-        return misses;
+        return predictions;
     }
 
     private static boolean same(PolarRun run, double speed) {
@@ -91,67 +114,37 @@ final class LeaveOneOut {
         return speeds.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static void compare(
-            Airfoil airfoil, PolarRun run, List<PolarRun> clean, Airfoil without, Place place, List<Miss> misses) {
-        if (run.kind() == Kind.LIFT_DOWN) {
-            return;
-        }
-        SectionCurve predicted =
-                new MeasuredSections().curve(SectionPlace.of(without), SurfaceState.none(), run.reynolds());
-        LiftRun lift = LiftRun.of(run);
-        boolean best = run.kind() == Kind.LIFT_UP
-                || clean.stream().noneMatch(other -> other.kind() == Kind.LIFT_UP && same(other, run.reynolds()));
-        if (best && lift.reachesPeak()) {
-            add(misses, airfoil, run, place, Figure.MAX_LIFT, lift.peak().lift(), predicted.maxLift());
-            add(
-                    misses,
-                    airfoil,
-                    run,
-                    place,
-                    Figure.STALL_ANGLE,
-                    Math.toDegrees(lift.peak().alpha()),
-                    Math.toDegrees(predicted.stallAngle()));
-        }
-        if (best) {
+    /** All comparisons of one airfoil. */
+    static List<Miss> of(Airfoil airfoil) {
+        List<Miss> misses = new ArrayList<>();
+        for (Prediction prediction : predictions(airfoil)) {
+            LiftRun lift = LiftRun.of(prediction.run());
+            SectionCurve curve = prediction.predicted();
+            if (prediction.best() && lift.reachesPeak()) {
+                misses.add(miss(prediction, Figure.MAX_LIFT, lift.peak().lift(), curve.maxLift()));
+                misses.add(miss(
+                        prediction,
+                        Figure.STALL_ANGLE,
+                        Math.toDegrees(lift.peak().alpha()),
+                        Math.toDegrees(curve.stallAngle())));
+            }
             double zero = zeroLift(lift.points());
-            if (!Double.isNaN(zero)) {
-                add(
-                        misses,
-                        airfoil,
-                        run,
-                        place,
-                        Figure.ZERO_LIFT_ANGLE,
-                        zero,
-                        Math.toDegrees(predicted.zeroLiftAngle()));
+            if (prediction.best() && !Double.isNaN(zero)) {
+                misses.add(miss(prediction, Figure.ZERO_LIFT_ANGLE, zero, Math.toDegrees(curve.zeroLiftAngle())));
+            }
+            double top = TOP * Math.min(lift.peak().lift(), curve.maxLift());
+            for (Point point : prediction.run().points()) {
+                boolean attached = point.alpha() <= lift.peak().alpha() && point.lift() > curve.minLift();
+                if (point.drag() > 0 && attached && point.lift() < top) {
+                    misses.add(miss(prediction, Figure.DRAG, point.drag(), curve.drag(angleOf(curve, point.lift()))));
+                }
             }
         }
-        double top = 0.95 * Math.min(lift.peak().lift(), predicted.maxLift());
-        for (Point point : run.points()) {
-            if (point.drag() > 0
-                    && point.alpha() <= lift.peak().alpha()
-                    && point.lift() < top
-                    && point.lift() > predicted.minLift()) {
-                add(
-                        misses,
-                        airfoil,
-                        run,
-                        place,
-                        Figure.DRAG,
-                        point.drag(),
-                        predicted.drag(angleOf(predicted, point.lift())));
-            }
-        }
+        return misses;
     }
 
-    private static void add(
-            List<Miss> misses,
-            Airfoil airfoil,
-            PolarRun run,
-            Place place,
-            Figure figure,
-            double measured,
-            double predicted) {
-        misses.add(new Miss(airfoil.name(), run.reynolds(), place, figure, measured, predicted));
+    private static Miss miss(Prediction of, Figure figure, double measured, double predicted) {
+        return new Miss(of.airfoil(), of.run().reynolds(), of.place(), figure, measured, predicted);
     }
 
     private static double zeroLift(List<Point> points) {

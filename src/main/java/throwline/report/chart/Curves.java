@@ -47,6 +47,25 @@ final class Curves extends AbstractXYAnnotation {
         }
     }
 
+    /** Adds points of the same looks as the curves, for what was measured; one list a curve. */
+    static void measured(XYPlot plot, List<Curve> curves, List<List<double[]>> points) {
+        DefaultXYDataset data = new DefaultXYDataset();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        for (int i = 0; i < curves.size(); i++) {
+            double[][] xy = new double[2][points.get(i).size()];
+            for (int j = 0; j < points.get(i).size(); j++) {
+                xy[0][j] = points.get(i).get(j)[0];
+                xy[1][j] = points.get(i).get(j)[1];
+            }
+            data.addSeries(i, xy);
+            renderer.setSeriesPaint(i, curves.get(i).look().color());
+            renderer.setSeriesShape(i, curves.get(i).look().mark());
+            renderer.setSeriesShapesFilled(i, false);
+        }
+        plot.setDataset(1, data);
+        plot.setRenderer(1, renderer);
+    }
+
     /**
      * A point with its band along y.
      *

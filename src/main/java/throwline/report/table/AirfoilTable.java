@@ -3,6 +3,7 @@ package throwline.report.table;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import throwline.report.Page;
@@ -32,19 +33,41 @@ public final class AirfoilTable {
     /** These airfoils, one a line. */
     public String write(List<Airfoil> airfoils) {
         Columns columns = new Columns(
-                Stream.of("name", "thick", "camber", "re", "what")
+                Stream.of("name", "thick", "camber", "re", "measured", "source", "what")
                         .map(key -> words.say("row.airfoil." + key))
                         .toList(),
                 0);
+        SourceList sources = new SourceList();
         for (Airfoil airfoil : airfoils) {
             columns.row(List.of(
                     airfoil.name(),
                     percent(airfoil.thickness()),
                     percent(airfoil.camber()),
                     measuredAt(airfoil),
+                    measured(airfoil),
+                    sources.letters(airfoil),
                     page.shown(airfoil.description())));
         }
-        return columns.render(page);
+        StringBuilder text = new StringBuilder(columns.render(page));
+        text.append('\n').append(Wrapped.paragraph("", "", words.say("row.airfoil.codes"), page.width()));
+        sources.lines().forEach(line -> text.append(Wrapped.paragraph("", "   ", page.shown(line), page.width())));
+        return text.toString();
+    }
+
+    private static String measured(Airfoil airfoil) {
+        StringBuilder codes = new StringBuilder();
+        add(codes, "D", airfoil, run -> run.points().stream().anyMatch(point -> point.drag() > 0));
+        add(codes, "U", airfoil, run -> run.kind() == PolarRun.Kind.LIFT_UP);
+        add(codes, "L", airfoil, run -> run.kind() == PolarRun.Kind.LIFT_DOWN);
+        add(codes, "M", airfoil, run -> run.points().stream().anyMatch(point -> !Double.isNaN(point.moment())));
+        add(codes, "F", airfoil, run -> run.deflection() != 0);
+        return codes.toString();
+    }
+
+    private static void add(StringBuilder codes, String code, Airfoil airfoil, Predicate<PolarRun> holds) {
+        if (airfoil.runs().stream().anyMatch(holds)) {
+            codes.append(code);
+        }
     }
 
     private static String percent(double share) {

@@ -1,0 +1,111 @@
+package throwline.input;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import throwline.model.AirfoilName;
+import throwline.section.Airfoil;
+import throwline.section.AirfoilLibrary;
+import throwline.section.Likeness;
+
+/**
+ * Airfoils by whatever a person wrote: a name of the library, words, a folder of polar files or a coordinate file. An
+ * airfoil without measurements of its own is stood in for by the nearest of the library. Safe for several threads.
+ */
+public final class NamedAirfoils implements AirfoilLibrary {
+
+    private final AirfoilLibrary library;
+    private final Path base;
+    private final AirfoilWords words = new AirfoilWords();
+    private final Map<String, Found> found = new ConcurrentHashMap<>();
+
+    private record Found(Optional<Airfoil> airfoil, List<Problem> problems) {
+
+        static final Found NOTHING = new Found(Optional.empty(), List.of());
+    }
+
+    /**
+     * Airfoils beside a library.
+     *
+     * @param library airfoils by name, also those that stand in for others
+     * @param base the folder that paths are meant from
+     */
+    public NamedAirfoils(AirfoilLibrary library, Path base) {
+        this.library = library;
+        this.base = base;
+    }
+
+    @Override
+    public Optional<Airfoil> find(AirfoilName name) {
+        return resolve(name).airfoil();
+    }
+
+    @Override
+    public List<String> names() {
+        return library.names();
+    }
+
+    /** What is wrong with the files that a name points at; empty where it was found or points at none. */
+    public List<Problem> problems(AirfoilName name) {
+        return resolve(name).problems();
+    }
+
+    private Found resolve(AirfoilName name) {
+        Found known = found.get(name.text());
+        if (known == null) {
+            known = look(name);
+            found.put(name.text(), known);
+        }
+        return known;
+    }
+
+    private Found look(AirfoilName name) {
+        Optional<Airfoil> packed = library.find(name);
+        if (packed.isPresent()) {
+            return new Found(packed, List.of());
+        }
+        Optional<Likeness> said = words.read(name.text());
+        return said.isPresent() ? standIn(said.get(), name.text()) : onDisk(name.text());
+    }
+
+    private Found onDisk(String text) {
+        if (text.isBlank()) {
+            return Found.NOTHING;
+        }
+        Path path;
+        try {
+            path = base.resolve(text);
+        } catch (InvalidPathException e) {
+            return Found.NOTHING;
+        }
+        if (Files.isDirectory(path)) {
+            AirfoilFolder.Reading reading = AirfoilFolder.read(path, text);
+            return new Found(reading.airfoil(), reading.problems());
+        }
+        return Files.isRegularFile(path) ? coordinates(path, text) : Found.NOTHING;
+    }
+
+    private Found coordinates(Path path, String text) {
+        try {
+            CoordinateFile.Reading reading = CoordinateFile.read(path.toString(), SourceText.read(path));
+            return reading.shape()
+                    .map(shape -> standIn(Likeness.of(shape), text))
+                    .orElseGet(() -> new Found(Optional.empty(), reading.problems()));
+        } catch (UnreadableFile e) {
+            return new Found(Optional.empty(), List.of(e.problem(path.toString())));
+        }
+    }
+
+    private Found standIn(Likeness likeness, String text) {
+        List<Airfoil> candidates = new ArrayList<>();
+        for (String name : library.names()) {
+            library.find(new AirfoilName(name)).ifPresent(candidates::add);
+        }
+        return new Found(likeness.among(candidates, text, text), List.of());
+    }
+}

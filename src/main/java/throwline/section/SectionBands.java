@@ -1,0 +1,71 @@
+package throwline.section;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** How far the figures of a section may be off, by what they rest on; from one resource file. Immutable. */
+public final class SectionBands {
+
+    /** Below this Reynolds number bubbles scatter drag. */
+    private static final double SLOW = 80_000;
+
+    private final Map<Basis, double[]> rows = new EnumMap<>(Basis.class);
+
+    private SectionBands() {}
+
+    /**
+     * Nine of ten errors are smaller than this.
+     *
+     * @param maxLift share of maximum lift
+     * @param stallAngle rad
+     * @param zeroLiftAngle rad
+     * @param drag share of drag
+     */
+    public record Band(double maxLift, double stallAngle, double zeroLiftAngle, double drag) {}
+
+    /** The bands of the product. */
+    public static SectionBands load() {
+        SectionBands bands = new SectionBands();
+        try (InputStream in = SectionBands.class.getResourceAsStream("/throwline/section/bands.csv")) {
+            if (in == null) {
+                throw new IllegalStateException("the file of section bands is missing from the jar");
+            }
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .filter(line -> !line.startsWith("#") && !line.startsWith("basis,"))
+                    .map(line -> line.split(",", -1))
+                    .forEach(bands::add);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bands;
+    }
+
+    private void add(String[] cells) {
+        double[] values = new double[cells.length - 2];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = Double.parseDouble(cells[i + 1]);
+        }
+        rows.put(Basis.valueOf(cells[0]), values);
+    }
+
+    /**
+     * The band of a curve's figures.
+     *
+     * @param basis what they rest on
+     * @param reynolds Reynolds number
+     */
+    public Band of(Basis basis, double reynolds) {
+        double[] row = rows.get(basis);
+        if (row == null) {
+            throw new IllegalArgumentException("no band for " + basis);
+        }
+        return new Band(row[0], Math.toRadians(row[1]), Math.toRadians(row[2]), reynolds < SLOW ? row[4] : row[3]);
+    }
+}
