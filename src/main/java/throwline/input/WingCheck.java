@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import throwline.model.Wing;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
 
@@ -24,6 +25,9 @@ final class WingCheck {
     void check() {
         boolean ordered =
                 sections(List.copyOf(root.child("wing").child("sections").children()));
+        if (ordered) {
+            sweep(List.copyOf(root.child("wing").child("sections").children()));
+        }
         surfaces(root.child("wing").child("surfaces"), ordered);
         balance();
         tail();
@@ -60,6 +64,42 @@ final class WingCheck {
             problems.add(sections.get(0), "input.sections.airfoil");
         }
         return ordered && sections.size() > 1;
+    }
+
+    /** Panels are swept by no more than the lifting line understands. */
+    private void sweep(List<Branch> sections) {
+        OptionalDouble middle = sections.get(0).child("chord").amount();
+        OptionalDouble inner = OptionalDouble.of(0);
+        for (int i = 1; i < sections.size(); i++) {
+            OptionalDouble outer = quarterChord(sections.get(i), middle);
+            OptionalDouble from = sections.get(i - 1).child("at").amount();
+            OptionalDouble to = sections.get(i).child("at").amount();
+            if (inner.isPresent() && outer.isPresent() && from.isPresent() && to.isPresent()) {
+                double sweep = Math.atan2(
+                        outer.getAsDouble() - inner.getAsDouble(), to.getAsDouble() - from.getAsDouble());
+                if (Math.abs(sweep) > Wing.LARGEST_SWEEP) {
+                    Branch place = sections.get(i).has("set back")
+                            ? sections.get(i).child("set back")
+                            : sections.get(i);
+                    String found = QuantityPrinter.print(Math.abs(sweep), Unit.DEGREE);
+                    String allowed = QuantityPrinter.print(Wing.LARGEST_SWEEP, Unit.DEGREE);
+                    problems.add(place, sweep > 0 ? "input.sweep.back" : "input.sweep.forward", found, allowed);
+                }
+            }
+            inner = outer;
+        }
+    }
+
+    /** Quarter chord of a station behind that at the middle; straight where the file does not say. */
+    private static OptionalDouble quarterChord(Branch section, OptionalDouble middle) {
+        OptionalDouble chord = section.child("chord").amount();
+        OptionalDouble back = section.child("set back").amount();
+        if (!section.has("set back")) {
+            return OptionalDouble.of(0);
+        }
+        return chord.isPresent() && back.isPresent() && middle.isPresent()
+                ? OptionalDouble.of(back.getAsDouble() + (chord.getAsDouble() - middle.getAsDouble()) / 4)
+                : OptionalDouble.empty();
     }
 
     private void surfaces(Branch surfaces, boolean ordered) {
