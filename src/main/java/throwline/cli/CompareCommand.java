@@ -16,6 +16,7 @@ import throwline.report.CompareAnswer;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.report.chart.Charts;
 import throwline.report.data.CompareCsv;
 import throwline.report.data.CompareJson;
 import throwline.report.table.CompareTable;
@@ -66,6 +67,9 @@ final class CompareCommand implements Callable<Integer> {
         if (json && csv) {
             throw new WrongInput(context.words().say("cli.compare.json-or-csv"));
         }
+        if (out != null) {
+            prepareDrawing();
+        }
         AirfoilLibrary library = Airfoils.besides(models.get(0));
         List<ReadModel.Project> projects = new ModelReader(context, library).read(models);
         List<List<Pack>> packs = projects.stream().map(this::packs).toList();
@@ -84,6 +88,14 @@ final class CompareCommand implements Callable<Integer> {
         return answers.stream().allMatch(CompareCommand::complete)
                 ? ExitCode.DONE.number()
                 : ExitCode.NOT_ALL_FOUND.number();
+    }
+
+    /** Loads the drawing classes beside the calculation. What fails here fails again, and is told, where charts are drawn. */
+    private static void prepareDrawing() {
+        Thread thread = new Thread(Charts::prepare, "drawing");
+        thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler((t, fault) -> {});
+        thread.start();
     }
 
     private List<Pack> packs(ReadModel.Project project) {

@@ -3,7 +3,6 @@ package throwline.report.chart;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.report.ReportFile;
 import throwline.study.Comparison;
@@ -36,16 +35,20 @@ public final class Charts {
     }
 
     /**
-     * The charts of one pack, drawn on all processors: no two charts share anything that changes.
+     * Loads what drawing needs, which takes longer than to draw: for a thread beside the calculation.
+     */
+    public static void prepare() {
+        PictureFiles.of(List.of(WarmUp::picture));
+    }
+
+    /**
+     * The charts of one pack.
      *
      * @param comparison the result
      * @param pack which pack
      */
     public List<ReportFile> draw(Comparison comparison, PackResult pack) {
-        Drawing.requireFont();
-        return pictures(comparison, pack).parallelStream()
-                .flatMap(picture -> files(picture.get()))
-                .toList();
+        return PictureFiles.of(pictures(comparison, pack));
     }
 
     /**
@@ -56,9 +59,7 @@ public final class Charts {
      * @param display in which units
      */
     public List<ReportFile> plan(Model model, Set<String> assumed, Display display) {
-        Drawing.requireFont();
-        return files(new PlanChart(model, assumed, new QuantityPrinter(display), words).draw())
-                .toList();
+        return PictureFiles.of(List.of(new PlanChart(model, assumed, new QuantityPrinter(display), words)::draw));
     }
 
     /** The charts, each drawn when it is asked for. */
@@ -71,12 +72,5 @@ public final class Charts {
                 () -> new SteepnessChart(question).draw(),
                 () -> new LoadChart(question).draw(),
                 () -> new DragLiftChart(question).draw());
-    }
-
-    private static Stream<ReportFile> files(Picture picture) {
-        Drawing drawing = new Drawing(picture);
-        return Stream.of(
-                new ReportFile(picture.name() + ".svg", drawing.svg()),
-                new ReportFile(picture.name() + ".png", drawing.png()));
     }
 }

@@ -73,10 +73,9 @@ final class Drawing {
         return text.toString().replaceFirst("(?s)<!DOCTYPE[^>]*>\\s*", "").getBytes(StandardCharsets.UTF_8);
     }
 
-    /** The picture as a PNG file. */
-    byte[] png() {
-        BufferedImage image =
-                new BufferedImage(SCALE * picture.width(), SCALE * picture.height(), BufferedImage.TYPE_INT_RGB);
+    /** The picture as a PNG file, painted on this canvas. */
+    byte[] png(Canvas canvas) {
+        BufferedImage image = canvas.part(SCALE * picture.width(), SCALE * picture.height());
         Graphics2D g2 = image.createGraphics();
         g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);

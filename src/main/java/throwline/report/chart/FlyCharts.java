@@ -3,7 +3,7 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleAnchor;
@@ -33,15 +33,9 @@ public final class FlyCharts {
 
     /** All charts, each as SVG and as PNG. */
     public List<ReportFile> draw(FlyResult result) {
-        Drawing.requireFont();
-        return pictures(result).stream().flatMap(FlyCharts::files).toList();
-    }
-
-    private static Stream<ReportFile> files(Picture picture) {
-        Drawing drawing = new Drawing(picture);
-        return Stream.of(
-                new ReportFile(picture.name() + ".svg", drawing.svg()),
-                new ReportFile(picture.name() + ".png", drawing.png()));
+        return PictureFiles.of(pictures(result).stream()
+                .<Supplier<Picture>>map(picture -> () -> picture)
+                .toList());
     }
 
     List<Picture> pictures(FlyResult result) {
