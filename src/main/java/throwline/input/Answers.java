@@ -1,6 +1,7 @@
 package throwline.input;
 
 import java.util.Optional;
+import throwline.model.Wing;
 import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.Quantity;
@@ -38,6 +39,25 @@ final class Answers {
                 : Optional.of(Note.of("input.new.wrong." + what, said, low, high));
     }
 
+    /**
+     * What is wrong with a half-wing that sweeps more than the lifting line understands.
+     *
+     * @param said which edge runs straight across
+     * @param setBack of the front edge at the tip, m
+     * @param wider chord at the tip less that at the middle, m
+     * @param halfSpan m
+     */
+    static Optional<Note> sweep(String said, double setBack, double wider, double halfSpan) {
+        double sweep = Math.atan2(setBack + wider / 4, halfSpan);
+        return Math.abs(sweep) <= Wing.LARGEST_SWEEP
+                ? Optional.empty()
+                : Optional.of(Note.of(
+                        "input.new.wrong.sweep",
+                        said,
+                        new Quantity(sweep, Dimension.ANGLE),
+                        new Quantity(Wing.LARGEST_SWEEP, Dimension.ANGLE)));
+    }
+
     /** What is wrong with where an elevator sits; its way must be said. */
     static Optional<Note> elevator(String said) {
         boolean unsaid = ValueReader.deflection(said) instanceof ValueReader.Value value
@@ -47,12 +67,12 @@ final class Answers {
         return unsaid ? Optional.of(Note.of("input.new.wrong.cruise", said)) : Optional.empty();
     }
 
-    /** What is wrong with the furthest that flaps go down, on a wing of this chord at the middle. */
+    /** What is wrong with the furthest that flaps go down, with this chord of theirs. */
     static Optional<Note> flapDown(String said, double chord) {
         boolean reached = ValueReader.deflection(said) instanceof ValueReader.Value value
                 && value.value() instanceof Deflection deflection
                 && deflection.sense() != Deflection.Sense.UP
-                && deflection.angle(FLAP_CHORD * chord).orElse(Double.MAX_VALUE) <= Movable.MOST_DOWN;
+                && deflection.angle(chord).orElse(Double.MAX_VALUE) <= Movable.MOST_DOWN;
         return reached ? Optional.empty() : Optional.of(Note.of("input.new.wrong.down", said));
     }
 

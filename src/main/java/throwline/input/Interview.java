@@ -130,6 +130,23 @@ public final class Interview {
         return Answers.amount(text(id), Dimension.LENGTH);
     }
 
+    /** How far the front edge at the tip lies behind that at the middle, m, when this edge runs straight across. */
+    double tipSetBack(String edge) {
+        double narrower = text("tip").isEmpty() ? 0 : metres("chord") - metres("tip");
+        return switch (edge) {
+            case "the front edge" -> 0;
+            case "the back edge" -> narrower;
+            default -> narrower / 2;
+        };
+    }
+
+    /** Chord of the flaps at their inner end, m, with the share that is assumed. */
+    double flapChord() {
+        double middle = metres("chord");
+        double wider = text("tip").isEmpty() ? 0 : metres("tip") - middle;
+        return Answers.FLAP_CHORD * (middle + wider * metres("flaps.from") / (metres("span") / 2));
+    }
+
     boolean hasFlaps() {
         return !text("flaps.from").isEmpty();
     }
@@ -183,7 +200,7 @@ public final class Interview {
     private Optional<Note> wrong(Step step, String said) {
         if (!step.choices().isEmpty()) {
             return step.choices().contains(said)
-                    ? Optional.empty()
+                    ? relation(step.id(), said)
                     : Optional.of(Note.of("input.choice", said, String.join(", ", step.choices())));
         }
         if (step.id().equals("span")) {
@@ -208,9 +225,11 @@ public final class Interview {
             case "ailerons.to" ->
                 Answers.between(said, "surface", Answers.amount(aileronsFrom(), Dimension.LENGTH) + NARROWEST, tip);
             case "balance", "balance2" -> Answers.between(said, "balance", -metres("chord"), metres("chord"));
+            case "chord" -> Answers.between(said, "chord", 0.02, tip);
+            case "edge" -> Answers.sweep(said, tipSetBack(said), metres("tip") - metres("chord"), tip);
             case "tip" -> Answers.between(said, "tip", 0.1 * metres("chord"), 1.2 * metres("chord"));
             case "cruise" -> Answers.elevator(said);
-            case "flaps.down" -> Answers.flapDown(said, metres("chord"));
+            case "flaps.down" -> Answers.flapDown(said, flapChord());
             case "arm" -> Answers.between(said, "arm", 1.05 * metres("chord"), 4);
             default -> Optional.empty();
         };

@@ -142,7 +142,6 @@ public final class NewModelFile {
     private static void wing(Draft draft, Interview interview) {
         boolean imperial = Answers.isImperial(interview.text("span"));
         double middle = interview.metres("chord");
-        double tip = interview.text("tip").isEmpty() ? middle : interview.metres("tip");
         give(draft, interview, "position", "wing", "position");
         draft.at(MIDDLE).at("at").give(imperial ? "0 in" : "0 mm");
         draft.at(MIDDLE).at("chord").give(interview.text("chord"));
@@ -151,13 +150,7 @@ public final class NewModelFile {
         draft.at(TIP)
                 .at("chord")
                 .give(interview.text("tip").isEmpty() ? interview.text("chord") : interview.text("tip"));
-        double back =
-                switch (interview.text("edge")) {
-                    case "the front edge" -> 0;
-                    case "the back edge" -> middle - tip;
-                    default -> (middle - tip) / 2;
-                };
-        draft.at(TIP).at("set back").give(Answers.length(back, imperial));
+        draft.at(TIP).at("set back").give(Answers.length(interview.tipSetBack(interview.text("edge")), imperial));
         give(draft, interview, "flaps.from", "wing", "surfaces", "flaps", "from");
         give(draft, interview, "flaps.to", "wing", "surfaces", "flaps", "to");
         if (interview.hasAilerons()) {
@@ -199,12 +192,8 @@ public final class NewModelFile {
             return;
         }
         draft.at("wing", "surfaces", "flaps", "travel").guess("{up: 0 deg, down: " + down + "}");
-        double middle = interview.metres("chord");
-        double tip = interview.text("tip").isEmpty() ? middle : interview.metres("tip");
-        double share = interview.metres("flaps.from") / (interview.metres("span") / 2);
-        double chord = Answers.FLAP_CHORD * (middle + share * (tip - middle));
         double most = ((ValueReader.Value) ValueReader.deflection(down)).value() instanceof Deflection d
-                ? d.angle(chord).orElse(Movable.MOST_DOWN)
+                ? d.angle(interview.flapChord()).orElse(Movable.MOST_DOWN)
                 : Movable.MOST_DOWN;
         for (String setUp : List.of("take-off flap", "landing flap", "airbrake")) {
             Draft place = draft.at("set-ups", setUp, "flaps");

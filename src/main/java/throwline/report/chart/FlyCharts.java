@@ -3,7 +3,6 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleAnchor;
@@ -33,9 +32,7 @@ public final class FlyCharts {
 
     /** All charts, each as SVG and as PNG. */
     public List<ReportFile> draw(FlyResult result) {
-        return PictureFiles.of(pictures(result).stream()
-                .<Supplier<Picture>>map(picture -> () -> picture)
-                .toList());
+        return PictureFiles.ofReady(pictures(result));
     }
 
     List<Picture> pictures(FlyResult result) {

@@ -31,6 +31,13 @@ final class PictureFiles {
         return files;
     }
 
+    /** The files of pictures that are drawn out already. */
+    static List<ReportFile> ofReady(List<Picture> pictures) {
+        return of(pictures.stream()
+                .<Supplier<Picture>>map(picture -> () -> picture)
+                .toList());
+    }
+
     private static List<ReportFile> everySoMany(List<Supplier<Picture>> pictures, int first, int step) {
         Canvas canvas = new Canvas();
         List<ReportFile> files = new ArrayList<>();

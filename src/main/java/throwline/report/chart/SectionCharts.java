@@ -42,14 +42,7 @@ public final class SectionCharts {
 
     /** All charts, each as SVG and as PNG. */
     public List<ReportFile> draw(SectionFamily family) {
-        return pictures(family).stream().flatMap(SectionCharts::files).toList();
-    }
-
-    private static Stream<ReportFile> files(Picture picture) {
-        Drawing drawing = new Drawing(picture);
-        return Stream.of(
-                new ReportFile(picture.name() + ".svg", drawing.svg()),
-                new ReportFile(picture.name() + ".png", drawing.png()));
+        return PictureFiles.ofReady(pictures(family));
     }
 
     List<Picture> pictures(SectionFamily family) {
