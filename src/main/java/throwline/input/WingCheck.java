@@ -75,12 +75,11 @@ final class WingCheck {
             OptionalDouble from = sections.get(i - 1).child("at").amount();
             OptionalDouble to = sections.get(i).child("at").amount();
             if (inner.isPresent() && outer.isPresent() && from.isPresent() && to.isPresent()) {
-                double sweep = Math.atan2(
-                        outer.getAsDouble() - inner.getAsDouble(), to.getAsDouble() - from.getAsDouble());
+                double sweep =
+                        Math.atan2(outer.getAsDouble() - inner.getAsDouble(), to.getAsDouble() - from.getAsDouble());
                 if (Math.abs(sweep) > Wing.LARGEST_SWEEP) {
-                    Branch place = sections.get(i).has("set back")
-                            ? sections.get(i).child("set back")
-                            : sections.get(i);
+                    Branch place =
+                            sections.get(i).has("set back") ? sections.get(i).child("set back") : sections.get(i);
                     String found = QuantityPrinter.print(Math.abs(sweep), Unit.DEGREE);
                     String allowed = QuantityPrinter.print(Wing.LARGEST_SWEEP, Unit.DEGREE);
                     problems.add(place, sweep > 0 ? "input.sweep.back" : "input.sweep.forward", found, allowed);

@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
 public final class QuantityReader {
 
     private static final int LONGEST = 60;
-    private static final Pattern PART =
-            Pattern.compile("\\G\\s*([0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?![0-9.])\\s*((?:[^0-9.,^]|\\^2?)*)(?:\\.(?![0-9]))?");
+    private static final Pattern PART = Pattern.compile(
+            "\\G\\s*([0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?![0-9.])\\s*((?:[^0-9.,^]|\\^2?)*)(?:\\.(?![0-9]))?");
     private static final Pattern FRACTION =
             Pattern.compile("(?:([0-9]+)\\s+)?([0-9]{1,6})\\s*/\\s*([0-9]{1,6})\\s*(.*)");
 

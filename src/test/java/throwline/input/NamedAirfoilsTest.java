@@ -23,7 +23,7 @@ import throwline.section.SurfaceState;
 class NamedAirfoilsTest {
 
     @TempDir
-    Path folder;
+    private Path folder = Path.of("");
 
     private NamedAirfoils airfoils() {
         return new NamedAirfoils(new PackedAirfoils(), folder);

@@ -36,8 +36,8 @@ class FlappedWingTest {
                 new PackedAirfoils().find(new AirfoilName("clarky")).orElseThrow());
         SurfaceState surface = new SurfaceState(Math.toRadians(deflection), 0.30, Hinge.TAPED);
         SectionCurve curve = new MeasuredSections().curve(place, surface, REYNOLDS);
-        TheoryWing wing =
-                new TheoryWing(new RectangularPlanform(3, 1), new double[0], 40, y -> curve, Ground.none(), ChordCorrection::of);
+        TheoryWing wing = new TheoryWing(
+                new RectangularPlanform(3, 1), new double[0], 40, y -> curve, Ground.none(), ChordCorrection::of);
         double[] lifts = new double[141];
         double most = 0;
         for (int i = 0; i < lifts.length; i++) {

@@ -42,7 +42,7 @@ class LikenessTest {
             boolean forModels = airfoil.runs().stream()
                     .anyMatch(run -> run.kind() == PolarRun.Kind.DRAG && run.reynolds() < 150_000);
             List<Airfoil> others =
-                    all.stream().filter(other -> other != airfoil).toList();
+                    all.stream().filter(other -> !other.equals(airfoil)).toList();
             Likeness likeness =
                     Likeness.ordinary(airfoil.thickness(), airfoil.camber()).withMoment(airfoil.nominalMoment());
             if (forModels) {
@@ -85,7 +85,8 @@ class LikenessTest {
 
     private static void add(
             Map<Figure, List<Miss>> misses, Airfoil airfoil, double reynolds, Figure figure, double own, double lent) {
-        misses.get(figure).add(new Miss(airfoil.name(), reynolds, Place.INSIDE, figure, own, lent));
+        misses.computeIfAbsent(figure, f -> new ArrayList<>())
+                .add(new Miss(airfoil.name(), reynolds, Place.INSIDE, figure, own, lent));
     }
 
     /** The band of a stand-in is what this study finds, rounded. */
