@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.ModelFile;
@@ -32,13 +33,16 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--replace", order = 2, description = "${bundle:cli.replace}")
     private boolean replace;
 
+    @Mixin
+    private ShownUnits shown = new ShownUnits();
+
     CheckCommand(Context context) {
         this.context = context;
     }
 
     @Override
     public Integer call() {
-        ReadModel.Project project = new ModelReader(context, Airfoils.besides(model)).read(model);
+        ReadModel.Project project = new ModelReader(context, Airfoils::besides, shown.units(context)).read(model);
         Optional.ofNullable(out).ifPresent(folder -> draw(folder, project));
         CheckAnswer answer = new CheckAnswer(
                 project.model(),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.ReadModel;
@@ -26,7 +27,6 @@ import throwline.study.Bands;
 import throwline.study.ComparisonStudy;
 import throwline.study.Headline;
 import throwline.units.Display;
-import throwline.units.Unit;
 
 /** How each set-up of a model flies, side by side. */
 @Command(name = "compare")
@@ -55,8 +55,8 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--csv", order = 5, description = "${bundle:cli.compare.csv}")
     private boolean csv;
 
-    @Option(names = "--mph", order = 6, description = "${bundle:cli.compare.mph}")
-    private boolean mph;
+    @Mixin
+    private ShownUnits shown = new ShownUnits();
 
     CompareCommand(Context context) {
         this.context = context;
@@ -70,14 +70,15 @@ final class CompareCommand implements Callable<Integer> {
         if (out != null) {
             prepareDrawing();
         }
-        AirfoilLibrary library = Airfoils.besides(models.get(0));
-        List<ReadModel.Project> projects = new ModelReader(context, library).read(models);
+        List<ReadModel.Project> projects =
+                new ModelReader(context, Airfoils::besides, shown.units(context)).read(models);
         List<List<Pack>> packs = projects.stream().map(this::packs).toList();
         ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
         List<CompareAnswer> answers = new ArrayList<>();
         for (int i = 0; i < projects.size(); i++) {
             ReadModel.Project project = projects.get(i);
             Model model = project.model();
+            AirfoilLibrary library = Airfoils.besides(models.get(i));
             context.terminal().progress(context.words().say("cli.compare.working", model.name()));
             answers.add(
                     new CompareAnswer(study.compare(model, library, packs.get(i)), project.assumed(), project.notes()));
@@ -141,8 +142,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Page page(int width, boolean unicode, boolean styled, ReadModel.Project project) {
-        Page page = Page.of(width, unicode, styled, project.display());
-        return mph ? page.beside(Unit.MILE_PER_HOUR) : page;
+        return Page.of(width, unicode, styled, project.display());
     }
 
     private static boolean complete(CompareAnswer answer) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.ReadModel;
@@ -62,6 +63,9 @@ final class FlyCommand implements Callable<Integer> {
     @Option(names = "--json", order = 6, description = "${bundle:cli.json}")
     private boolean json;
 
+    @Mixin
+    private ShownUnits shown = new ShownUnits();
+
     FlyCommand(Context context) {
         this.context = context;
     }
@@ -69,7 +73,7 @@ final class FlyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         AirfoilLibrary library = Airfoils.besides(model);
-        ReadModel.Project project = new ModelReader(context, library).read(model);
+        ReadModel.Project project = new ModelReader(context, name -> library, shown.units(context)).read(model);
         Model read = project.model();
         Chosen chosen = new Chosen(context);
         SetUp wanted = chosen.among("--setup", setUp, read.name(), read.setUps(), SetUp::name);

@@ -6,10 +6,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import throwline.input.ModelFile;
 import throwline.input.Problem;
 import throwline.input.ReadModel;
 import throwline.section.AirfoilLibrary;
+import throwline.units.Unit;
 
 /** Reads the model files that the command line names; {@code -} is standard input. */
 final class ModelReader {
@@ -17,11 +19,24 @@ final class ModelReader {
     private static final String STANDARD_INPUT = "-";
 
     private final Context context;
-    private final AirfoilLibrary library;
+    private final Function<String, AirfoilLibrary> libraries;
+    private final List<Unit> shown;
 
     ModelReader(Context context, AirfoilLibrary library) {
+        this(context, name -> library, List.of());
+    }
+
+    /**
+     * A reader.
+     *
+     * @param context words and terminal
+     * @param libraries the airfoils that a model file of this name may name
+     * @param shown units to show instead of those that the files ask for
+     */
+    ModelReader(Context context, Function<String, AirfoilLibrary> libraries, List<Unit> shown) {
         this.context = context;
-        this.library = library;
+        this.libraries = libraries;
+        this.shown = List.copyOf(shown);
     }
 
     /**
@@ -59,13 +74,14 @@ final class ModelReader {
     private ReadModel readOne(String name) {
         if (name.equals(STANDARD_INPUT)) {
             try {
-                return ModelFile.read(context.terminal().in(), context.words().say("cli.model.stdin"), library);
+                return ModelFile.read(
+                        context.terminal().in(), context.words().say("cli.model.stdin"), libraries.apply(name), shown);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         }
         try {
-            return ModelFile.read(Path.of(name), library);
+            return ModelFile.read(Path.of(name), libraries.apply(name), shown);
         } catch (InvalidPathException e) {
             throw new WrongInput(context.words().say("cli.model.path", name));
         }

@@ -49,10 +49,10 @@ final class ModelBuilder {
     private final List<String> notUsedYet;
     private final List<String> order;
 
-    ModelBuilder(Branch root, Movables movables, KeyCheck keys) {
+    ModelBuilder(Branch root, Movables movables, KeyCheck keys, List<Unit> shown) {
         this.root = root;
         this.movables = movables;
-        this.display = display(root);
+        this.display = display(root, shown);
         this.assumed = new Assumed(keys.assumed(), display);
         this.notUsedYet = keys.notUsedYet();
         this.order = keys.order();
@@ -227,7 +227,7 @@ final class ModelBuilder {
         return throwsBySurface;
     }
 
-    private static Display display(Branch root) {
+    private static Display display(Branch root, List<Unit> shown) {
         Display display = Display.metric();
         for (Branch choice : root.child("show").children()) {
             Dimension dimension =
@@ -238,6 +238,9 @@ final class ModelBuilder {
                     };
             Unit unit = Unit.spelt(choice.value(String.class).orElseThrow(), dimension)
                     .orElseThrow();
+            display = display.with(unit);
+        }
+        for (Unit unit : shown) {
             display = display.with(unit);
         }
         return display;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import throwline.model.Assumption;
 import throwline.section.AirfoilLibrary;
+import throwline.units.Unit;
 
 /** Reads a model file. Never throws for anything that a file may hold. */
 public final class ModelFile {
@@ -25,8 +26,20 @@ public final class ModelFile {
      * @return the model, or all problems
      */
     public static ReadModel read(Path file, AirfoilLibrary library) {
+        return read(file, library, List.of());
+    }
+
+    /**
+     * Reads a file that its reader wants to see in other units.
+     *
+     * @param file the file
+     * @param library the airfoils that it may name
+     * @param shown of length, speed or weight, instead of those that the file asks for
+     * @return the model, or all problems
+     */
+    public static ReadModel read(Path file, AirfoilLibrary library, List<Unit> shown) {
         try {
-            return parse(SourceText.read(file), file.toString(), library);
+            return parse(SourceText.read(file), file.toString(), library, shown);
         } catch (UnreadableFile e) {
             return new ReadModel.Faulty(List.of(e.problem(file.toString())));
         }
@@ -38,12 +51,14 @@ public final class ModelFile {
      * @param in read to its end or to the largest size of a model file; left open
      * @param shownAs what problems call it
      * @param library the airfoils that it may name
+     * @param shown of length, speed or weight, instead of those that the file asks for
      * @return the model, or all problems
      * @throws IOException where the stream cannot be read
      */
-    public static ReadModel read(InputStream in, String shownAs, AirfoilLibrary library) throws IOException {
+    public static ReadModel read(InputStream in, String shownAs, AirfoilLibrary library, List<Unit> shown)
+            throws IOException {
         try {
-            return parse(SourceText.read(in), shownAs, library);
+            return parse(SourceText.read(in), shownAs, library, shown);
         } catch (UnreadableFile e) {
             return new ReadModel.Faulty(List.of(e.problem(shownAs)));
         }
@@ -54,7 +69,8 @@ public final class ModelFile {
         return TABLE.find(assumption.path()).map(Key::reason).orElse("");
     }
 
-    private static ReadModel parse(String text, String shownAs, AirfoilLibrary library) throws UnreadableFile {
+    private static ReadModel parse(String text, String shownAs, AirfoilLibrary library, List<Unit> shown)
+            throws UnreadableFile {
         Problems problems = new Problems(shownAs);
         KeyCheck keys = new KeyCheck(TABLE, problems);
         Branch root = keys.check(YamlTree.parse(text));
@@ -64,7 +80,7 @@ public final class ModelFile {
         AirfoilCheck airfoils = new AirfoilCheck(library, problems);
         airfoils.check(root);
         return problems.isEmpty()
-                ? new ModelBuilder(root, movables, keys).build().with(airfoils.notes())
+                ? new ModelBuilder(root, movables, keys, shown).build().with(airfoils.notes())
                 : new ReadModel.Faulty(problems.list());
     }
 }

@@ -70,8 +70,8 @@ public final class NewModelFile {
     /** What the reader would assume for this file. */
     private Map<String, String> assumed(String text) {
         try {
-            ReadModel read =
-                    ModelFile.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), "new", library);
+            ReadModel read = ModelFile.read(
+                    new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), "new", library, List.of());
             return read instanceof ReadModel.Project project
                     ? project.assumed().stream().collect(Collectors.toMap(Assumption::path, Assumption::value))
                     : Map.of();

@@ -26,11 +26,6 @@ public record Page(int width, boolean unicode, boolean styled, Display units, Un
         return new Page(width, unicode, styled, units, wanted == Unit.METRE_PER_SECOND ? usual : wanted);
     }
 
-    /** The same with another unit beside m/s. */
-    public Page beside(Unit speed) {
-        return new Page(width, unicode, styled, units, speed);
-    }
-
     /** What follows a number of degrees. */
     public String degreeSign() {
         return unicode ? "\u00b0" : " deg";

@@ -56,4 +56,39 @@ class CheckCommandTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err().lines()).hasSize(2).allMatch(line -> line.startsWith(file + ":"));
     }
+
+    /** 1840 mm and 3.05 kg by the exact inch and pound; assumed values change with the rest. */
+    @Test
+    void is_shown_in_the_units_asked_for() {
+        ProgramRun run = ProgramRun.of("check", "examples/orchard.yaml", "--show", "length=in,weight=lb");
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out()).contains("Span 72.44 in", "6 lb 11.6 oz", "wheels.leg width 0.16 in");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"length=mm / cm / m / in / ft", "speed=m/s / km/h / mph / kt / ft/s", "weight=kg / g / lb / oz"})
+    void shows_what_the_table_of_keys_lets_the_file_ask_for(String row) throws Exception {
+        String what = row.substring(0, row.indexOf('='));
+        String units = row.substring(row.indexOf('=') + 1);
+        assertThat(Files.readString(Path.of("src/main/resources/throwline/keys.txt")))
+                .contains("show." + what + " | choice " + units + " |");
+        for (String unit : units.split(" / ", -1)) {
+            ProgramRun run = ProgramRun.of("check", "examples/orchard.yaml", "--show", what + "=" + unit);
+            assertThat(run.exitCode()).as(unit).isZero();
+        }
+    }
+
+    @Test
+    void units_that_do_not_fit_are_refused_in_a_sentence() {
+        assertThat(ProgramRun.of("check", "examples/orchard.yaml", "--show", "length=lb"))
+                .isEqualTo(new ProgramRun(
+                        2, "", "--show: length cannot be shown in \"lb\". Allowed are mm, cm, m, in, ft.\n"));
+        assertThat(ProgramRun.of("check", "examples/orchard.yaml", "--show", "colour=red"))
+                .isEqualTo(new ProgramRun(
+                        2,
+                        "",
+                        "--show: \"colour\" is not known. Known are length, speed and weight. For example --show"
+                                + " length=in,speed=mph.\n"));
+    }
 }

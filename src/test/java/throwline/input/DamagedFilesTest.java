@@ -91,7 +91,7 @@ class DamagedFilesTest {
     private boolean isAnswered(byte[] file, int number) throws IOException {
         ReadModel read;
         try {
-            read = ModelFile.read(new ByteArrayInputStream(file), "damaged.yaml", library);
+            read = ModelFile.read(new ByteArrayInputStream(file), "damaged.yaml", library, List.of());
         } catch (RuntimeException | Error e) {
             throw new AssertionError(
                     "file " + number + " brought the reader down:\n" + new String(file, StandardCharsets.UTF_8), e);

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import throwline.words.Words;
@@ -73,7 +74,7 @@ class SourceTextTest {
                 return length;
             }
         };
-        assertThat(sentence(ModelFile.read(endless, "bird.yaml", new FolderNames())))
+        assertThat(sentence(ModelFile.read(endless, "bird.yaml", new FolderNames(), List.of())))
                 .isEqualTo("bird.yaml: This file is larger than 512 kB, so it is no model file;"
                         + " one has some 3 kB of text.");
     }

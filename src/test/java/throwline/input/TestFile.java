@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
 
 /** The model file that tests change. */
@@ -29,7 +30,7 @@ final class TestFile {
 
     static ReadModel read(byte[] bytes, String shownAs) {
         try {
-            return ModelFile.read(new ByteArrayInputStream(bytes), shownAs, NAMES);
+            return ModelFile.read(new ByteArrayInputStream(bytes), shownAs, NAMES, List.of());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

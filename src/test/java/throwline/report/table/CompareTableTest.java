@@ -28,7 +28,7 @@ class CompareTableTest {
 
     @Test
     void plain_ascii_with_miles_an_hour() {
-        Page page = Page.of(80, false, false, Display.metric()).beside(Unit.MILE_PER_HOUR);
+        Page page = Page.of(80, false, false, Display.metric().with(Unit.MILE_PER_HOUR));
         String text = table(Fixture.orchard(), page);
         Golden.check("compare-ascii-mph.txt", text);
         assertThat(text).matches("\\p{ASCII}*");
