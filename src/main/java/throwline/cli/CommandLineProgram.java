@@ -50,7 +50,9 @@ public final class CommandLineProgram {
                 context.terminal().answer(help.toString());
             }
             return code;
-        } catch (RuntimeException | Error e) {
+        } catch (RuntimeException e) {
+            return faults.failed(e);
+        } catch (Error e) {
             return faults.internal(e);
         }
     }

@@ -30,6 +30,10 @@ final class Faults {
             terminal.message(String.valueOf(wrong.getMessage()));
             return ExitCode.WRONG_INPUT.number();
         }
+        if (fault instanceof UnwrittenAnswer unwritten) {
+            terminal.message(words.say("cli.fault.unwritten", String.valueOf(unwritten.getMessage())));
+            return ExitCode.WRONG_INPUT.number();
+        }
         return internal(fault);
     }
 

@@ -96,7 +96,7 @@ public final class Terminal {
     /**
      * Gives an answer on standard output. A reader that has gone away is no fault: the rest is dropped.
      *
-     * @throws UncheckedIOException where the answer cannot be written for another reason
+     * @throws UnwrittenAnswer where the answer cannot be written for another reason
      */
     void answer(String text) {
         write(text, charset);
@@ -148,7 +148,7 @@ public final class Terminal {
             out.flush();
         } catch (IOException e) {
             if (!readerHasGone(e)) {
-                throw new UncheckedIOException(e);
+                throw new UnwrittenAnswer(e);
             }
         }
     }

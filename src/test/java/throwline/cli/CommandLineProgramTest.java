@@ -62,10 +62,11 @@ class CommandLineProgramTest {
     }
 
     @Test
-    void an_answer_that_cannot_be_written_is_a_fault() {
-        ProgramRun run = answerTo("No space left on device", "--help");
-        assertThat(run.exitCode()).isEqualTo(1);
-        assertThat(run.err()).contains("No space left on device");
+    void an_answer_that_cannot_be_written_is_one_sentence() {
+        String sentence = "The answer could not be written (No space left on device). Make room or write it somewhere"
+                + " else, then run this again.\n";
+        assertThat(answerTo("No space left on device", "--help")).isEqualTo(new ProgramRun(2, "", sentence));
+        assertThat(answerTo("No space left on device", "section", "--list")).isEqualTo(new ProgramRun(2, "", sentence));
     }
 
     private static ProgramRun answerTo(String complaint, String... arguments) {
