@@ -67,7 +67,7 @@ public final class SectionStudy {
      * @param reynolds Reynolds number asked for
      */
     public SectionFamily family(Airfoil airfoil, SurfaceState surface, double reynolds) {
-        List<SectionSweep> byReynolds = reynoldsNumbers(airfoil, surface.deflection(), reynolds).stream()
+        List<SectionSweep> byReynolds = reynoldsNumbers(airfoil, reynolds).stream()
                 .map(re -> sweep(airfoil, surface, re))
                 .toList();
         TreeSet<Double> deflections = new TreeSet<>(USUAL_DEFLECTIONS);
@@ -80,11 +80,11 @@ public final class SectionStudy {
     }
 
     /** Where it was measured, spread evenly, and the one asked for. */
-    private static Set<Double> reynoldsNumbers(Airfoil airfoil, double deflection, double asked) {
+    private static Set<Double> reynoldsNumbers(Airfoil airfoil, double asked) {
         TreeSet<Double> measured = new TreeSet<>();
         for (PolarRun run : airfoil.runs()) {
             boolean near = measured.stream().anyMatch(re -> Math.abs(Math.log(re / run.reynolds())) < SAME_SPEED);
-            if (run.deflection() == deflection && run.kind() != PolarRun.Kind.LIFT_DOWN && !near) {
+            if (run.kind() != PolarRun.Kind.LIFT_DOWN && !near) {
                 measured.add(run.reynolds());
             }
         }

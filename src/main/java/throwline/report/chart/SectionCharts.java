@@ -20,7 +20,11 @@ public final class SectionCharts {
     private static final int HEIGHT = 560;
     private static final double LOWEST = -20;
     private static final double HIGHEST = 25;
-    private static final double MOST_DRAG = 0.16;
+
+    /** The drag axis reaches at least so far, and over so many times the largest drag at no angle of attack. */
+    private static final double LEAST_DRAG_AXIS = 0.16;
+
+    private static final double DRAG_AXIS_OVER_LEVEL = 1.8;
 
     /** A run this near in ln Re belongs to a curve. */
     private static final double SAME_SPEED = 0.08;
@@ -61,8 +65,18 @@ public final class SectionCharts {
                 .orElse(1);
         return List.of(
                 new Figure("lift", -1.5, 1.1 * most, SectionSweep.Point::lift, PolarRun.Point::lift),
-                new Figure("drag", 0, MOST_DRAG, SectionSweep.Point::drag, PolarRun.Point::drag),
+                new Figure("drag", 0, mostDrag(family), SectionSweep.Point::drag, PolarRun.Point::drag),
                 new Figure("moment", -0.4, 0.2, SectionSweep.Point::moment, PolarRun.Point::moment));
+    }
+
+    private static double mostDrag(SectionFamily family) {
+        double level = Stream.concat(family.byReynolds().stream(), family.byDeflection().stream())
+                .flatMap(sweep -> sweep.points().stream())
+                .filter(point -> point.angle() == 0)
+                .mapToDouble(SectionSweep.Point::drag)
+                .max()
+                .orElse(0);
+        return Math.max(LEAST_DRAG_AXIS, DRAG_AXIS_OVER_LEVEL * level);
     }
 
     private static String byReynolds(SectionSweep sweep) {
@@ -70,7 +84,8 @@ public final class SectionCharts {
     }
 
     private static String byDeflection(SectionSweep sweep) {
-        return String.format(Locale.ROOT, "%+.0f\u00b0", Math.toDegrees(sweep.flap()));
+        String degrees = String.format(Locale.ROOT, "%+.0f\u00b0", Math.toDegrees(sweep.flap()));
+        return degrees.substring(1).equals("0\u00b0") ? "0\u00b0" : degrees;
     }
 
     private Picture picture(
