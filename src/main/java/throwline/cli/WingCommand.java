@@ -1,6 +1,9 @@
 package throwline.cli;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -10,6 +13,8 @@ import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.report.Page;
+import throwline.report.ReportFile;
+import throwline.report.chart.WingCharts;
 import throwline.report.data.WingJson;
 import throwline.report.table.WingTable;
 import throwline.section.AirfoilLibrary;
@@ -23,6 +28,7 @@ import throwline.units.Dimension;
 @Command(name = "wing")
 final class WingCommand implements Callable<Integer> {
 
+    private static final int FILE_WIDTH = 100;
     private static final String USUAL_SPEED = "12 m/s";
     private static final double FASTEST = 100;
     private static final int FEWEST_STRIPS = 6;
@@ -68,7 +74,13 @@ final class WingCommand implements Callable<Integer> {
     @Option(names = "--strips", paramLabel = "N", order = 8, description = "${bundle:cli.wing.strips}")
     private @Nullable String strips;
 
-    @Option(names = "--json", order = 9, description = "${bundle:cli.json}")
+    @Option(names = "--out", paramLabel = "DIR", order = 9, description = "${bundle:cli.compare.out}")
+    private @Nullable Path out;
+
+    @Option(names = "--replace", order = 10, description = "${bundle:cli.replace}")
+    private boolean replace;
+
+    @Option(names = "--json", order = 11, description = "${bundle:cli.json}")
     private boolean json;
 
     WingCommand(Context context) {
@@ -81,16 +93,27 @@ final class WingCommand implements Callable<Integer> {
         ReadModel.Project project = new ModelReader(context, library).read(model);
         WingSweep sweep =
                 new WingStudy(new MeasuredSections()).sweep(project.model(), library, question(project.model()));
+        String name = project.model().name();
+        Optional.ofNullable(out).ifPresent(folder -> write(folder, project, sweep));
         if (json) {
             context.terminal().data(new WingJson().write(sweep));
         } else {
             Terminal terminal = context.terminal();
             Page page = Page.of(terminal.width(), terminal.unicode(), terminal.styled(), project.display());
-            terminal.answer(
-                    new WingTable(page, context.words()).write(project.model().name(), sweep));
+            terminal.answer(new WingTable(page, context.words()).write(name, sweep));
         }
         boolean all = sweep.points().stream().allMatch(WingSweep.Point::converged);
         return (all ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
+    }
+
+    private void write(Path folder, ReadModel.Project project, WingSweep sweep) {
+        String name = project.model().name();
+        OutputFolder output = new OutputFolder(folder, replace, context.words());
+        Page page = Page.of(FILE_WIDTH, true, false, project.display());
+        String table = new WingTable(page, context.words()).write(name, sweep);
+        output.add("", List.of(new ReportFile("wing.txt", table.getBytes(StandardCharsets.UTF_8))));
+        output.add("", new WingCharts(context.words()).draw(name, sweep));
+        output.write();
     }
 
     private WingQuestion question(Model read) {

@@ -9,10 +9,13 @@ import java.util.function.IntPredicate;
  * limit as strips get narrower. Margins are therefore averaged over one local chord.
  *
  * @param margin smallest angle left before the stall anywhere, averaged over one local chord, rad; zero at the onset
- * @param strip where that is
+ * @param strip where that is: of the strips within half a chord of the least average the one with the least angle left
  * @param stalledShare share of the area whose sections are past their stall angle
  */
 public record StallReading(double margin, int strip, double stalledShare) {
+
+    /** Margins that differ by less, rad, are the same: mirrored strips must not be told apart by rounding. */
+    private static final double SAME = 1e-9;
 
     /** Reads a solution. */
     public static StallReading of(LiftingLineSolution solution) {
@@ -30,7 +33,22 @@ public record StallReading(double margin, int strip, double stalledShare) {
                 stalled += grid.chord(i) * grid.width(i);
             }
         }
-        return new StallReading(least, where, stalled / grid.area());
+        return new StallReading(least, nearest(solution, where), stalled / grid.area());
+    }
+
+    /** Of the strips that an average is made of, the one nearest to its stall: an average over both sides of a surface's
+     * end says little about which of the two lets go. */
+    private static int nearest(LiftingLineSolution solution, int middle) {
+        SpanGrid grid = solution.grid();
+        double reach = grid.chord(middle) / 2;
+        int nearest = middle;
+        for (int j = 0; j < grid.size(); j++) {
+            boolean inside = Math.abs(grid.control(j) - grid.control(middle)) < reach;
+            if (inside && solution.margin(j) < solution.margin(nearest) - SAME) {
+                nearest = j;
+            }
+        }
+        return nearest;
     }
 
     /**

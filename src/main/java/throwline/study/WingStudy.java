@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import throwline.air.Air;
 import throwline.liftingline.ChordCorrection;
+import throwline.liftingline.HingeMoments;
 import throwline.liftingline.InfluenceMatrix;
 import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
@@ -12,6 +13,8 @@ import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
 import throwline.liftingline.SolverSettings;
 import throwline.liftingline.SpanGrid;
+import throwline.liftingline.StallMarks;
+import throwline.liftingline.StallSearch;
 import throwline.liftingline.StripForces;
 import throwline.liftingline.WingStrips;
 import throwline.model.Model;
@@ -68,7 +71,20 @@ public final class WingStudy {
                 grid.meanChord(),
                 question.speed(),
                 points,
+                new StallSearch(solver, curves, motion).find().map(marks -> stall(grid, marks)),
                 warnings(model, question, points));
+    }
+
+    private static WingSweep.Stall stall(SpanGrid grid, StallMarks marks) {
+        return new WingSweep.Stall(
+                mark(marks.onset()),
+                grid.control(marks.strip()),
+                mark(marks.checkedMaximum()),
+                mark(marks.plateau()));
+    }
+
+    private static WingSweep.Mark mark(StallMarks.Mark mark) {
+        return new WingSweep.Mark(mark.incidence(), mark.lift());
     }
 
     private static double deflection(SetUp setUp, Surface surface) {
@@ -95,6 +111,7 @@ public final class WingStudy {
     private static List<WingSweep.Strip> strips(
             WingStrips strips, SetUp setUp, LiftingLineSolution solution, StripForces forces) {
         SpanGrid grid = strips.grid();
+        HingeMoments hinges = HingeMoments.of(solution, strips);
         List<WingSweep.Strip> all = new ArrayList<>(grid.size());
         for (int i = 0; i < grid.size(); i++) {
             SectionCurve curve = solution.problem().curves().get(i);
@@ -106,7 +123,11 @@ public final class WingStudy {
                     forces.lift(i) / (grid.chord(i) * grid.width(i)),
                     curve.maxLift() * pressure,
                     solution.sectionAngle(i),
-                    strips.surface(i).map(s -> deflection(setUp, s)).orElse(0.0)));
+                    strips.surface(i).map(s -> deflection(setUp, s)).orElse(0.0),
+                    Math.min(
+                            curve.stallAngle() - solution.sectionAngle(i),
+                            solution.sectionAngle(i) - curve.negativeStallAngle()),
+                    hinges.along(i)));
         }
         return all;
     }

@@ -1,6 +1,7 @@
 package throwline.study;
 
 import java.util.List;
+import java.util.Optional;
 import throwline.words.Note;
 
 /**
@@ -12,6 +13,7 @@ import throwline.words.Note;
  * @param meanChord mean aerodynamic chord, m
  * @param speed airspeed, m/s
  * @param points one entry an incidence
+ * @param stall the three marks of the stall, wings level in free or ground air as asked; empty where it was not found
  * @param warnings what holds for the whole sweep
  */
 public record WingSweep(
@@ -21,12 +23,31 @@ public record WingSweep(
         double meanChord,
         double speed,
         List<Point> points,
+        Optional<Stall> stall,
         List<Note> warnings) {
 
     public WingSweep {
         points = List.copyOf(points);
         warnings = List.copyOf(warnings);
     }
+
+    /**
+     * The three marks of the stall.
+     *
+     * @param onset where the margin, averaged over one local chord, first reaches zero
+     * @param at where along the span that is, m, right positive
+     * @param checkedMaximum largest lift with the sections' falling curves
+     * @param plateau half of the area past its stall angle
+     */
+    public record Stall(Mark onset, double at, Mark checkedMaximum, Mark plateau) {}
+
+    /**
+     * One mark.
+     *
+     * @param incidence of the root chord, rad
+     * @param lift lift coefficient
+     */
+    public record Mark(double incidence, double lift) {}
 
     /**
      * One incidence.
@@ -70,6 +91,9 @@ public record WingSweep(
      * @param limit largest lift coefficient that it can carry
      * @param localIncidence effective angle of attack, rad
      * @param deflection of the surface on it, rad, trailing edge down positive
+     * @param margin angle left to the section's stall, up or down, whichever is nearer, rad; negative past it
+     * @param hinge hinge moment over dynamic pressure, m^3, positive where the air drives the trailing edge down; zero
+     *     where there is no surface
      */
     public record Strip(
             double at,
@@ -78,5 +102,7 @@ public record WingSweep(
             double lift,
             double limit,
             double localIncidence,
-            double deflection) {}
+            double deflection,
+            double margin,
+            double hinge) {}
 }

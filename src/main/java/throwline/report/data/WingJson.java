@@ -16,8 +16,23 @@ public final class WingJson {
         json.key("points").array();
         sweep.points().forEach(point -> point(json, point));
         json.end();
+        sweep.stall().ifPresent(stall -> {
+            json.key("stall").object();
+            mark(json, "onset", stall.onset());
+            json.key("onsetAt").value(stall.at());
+            mark(json, "checkedMaximum", stall.checkedMaximum());
+            mark(json, "plateau", stall.plateau());
+            json.end();
+        });
         json.end();
         return json.toString();
+    }
+
+    private static void mark(JsonWriter json, String name, WingSweep.Mark mark) {
+        json.key(name).shortObject();
+        json.key("incidence").value(Math.toDegrees(mark.incidence()));
+        json.key("lift").value(mark.lift());
+        json.end();
     }
 
     private static void point(JsonWriter json, WingSweep.Point point) {
@@ -42,6 +57,8 @@ public final class WingJson {
             json.key("limit").value(strip.limit());
             json.key("localIncidence").value(Math.toDegrees(strip.localIncidence()));
             json.key("deflection").value(Math.toDegrees(strip.deflection()));
+            json.key("margin").value(Math.toDegrees(strip.margin()));
+            json.key("hinge").value(strip.hinge());
             json.end();
         }
         json.end();

@@ -47,12 +47,29 @@ public final class WingTable {
                         number("%.1f", sweep.speed())),
                 page.width()));
         text.append('\n').append(columns(sweep).render(page)).append('\n');
+        sweep.stall().ifPresent(stall -> text.append(Wrapped.paragraph("", "", stall(stall), page.width())));
         for (Note note : sweep.warnings()) {
             String sentence = page.shown(new Sentences(words, page.units()).say(note));
             text.append(Wrapped.paragraph("", "", sentence, page.width()));
         }
         text.append(Wrapped.paragraph("", "", words.say("row.wing.meaning"), page.width()));
         return text.append(words.say("row.estimate")).append('\n').toString();
+    }
+
+    private String stall(WingSweep.Stall stall) {
+        return words.say(
+                "row.wing.stall",
+                degrees(stall.onset()),
+                number("%.3f", stall.onset().lift()),
+                number("%.2f", Math.abs(stall.at())),
+                degrees(stall.checkedMaximum()),
+                number("%.3f", stall.checkedMaximum().lift()),
+                degrees(stall.plateau()),
+                number("%.3f", stall.plateau().lift()));
+    }
+
+    private static String degrees(WingSweep.Mark mark) {
+        return number("%.1f", Math.toDegrees(mark.incidence()));
     }
 
     private Columns columns(WingSweep sweep) {

@@ -3,6 +3,7 @@ package throwline.report.data;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import throwline.Parsed;
 import throwline.section.Basis;
@@ -14,12 +15,17 @@ class SweepJsonTest {
 
     @Test
     void wing() {
-        WingSweep.Strip strip = new WingSweep.Strip(-0.5, 0.25, 0.2, 0.9, 1.2, Math.toRadians(5), Math.toRadians(-6));
+        WingSweep.Strip strip = new WingSweep.Strip(-0.5, 0.25, 0.2, 0.9, 1.2, Math.toRadians(5), Math.toRadians(-6), Math.toRadians(7), 0.0004);
         WingSweep.Point point = new WingSweep.Point(
                 Math.toRadians(4), 0.8, 0.05, 0.03, 0.02, 0.001, -0.002, -0.1, false, 12, List.of(strip, strip));
-        WingSweep sweep = new WingSweep("clean", 0.4, 1.8, 0.23, 12, List.of(point), List.of());
+        WingSweep.Stall stall = new WingSweep.Stall(
+                new WingSweep.Mark(Math.toRadians(13), 1.21),
+                -0.4,
+                new WingSweep.Mark(Math.toRadians(14), 1.25),
+                new WingSweep.Mark(Math.toRadians(16), 1.28));
+        WingSweep sweep = new WingSweep("clean", 0.4, 1.8, 0.23, 12, List.of(point), Optional.of(stall), List.of());
         Parsed json = Parsed.of(new WingJson().write(sweep));
-        assertThat(json.keys()).containsExactly("format", "area", "span", "meanChord", "points");
+        assertThat(json.keys()).containsExactly("format", "area", "span", "meanChord", "points", "stall");
         assertThat(json.at("format").text()).isEqualTo("wing/1");
         Parsed written = json.at("points").at(0);
         assertThat(written.keys())
@@ -38,8 +44,11 @@ class SweepJsonTest {
         assertThat(written.at("incidence").number()).isEqualTo(4);
         assertThat(written.at("converged").value()).isEqualTo(false);
         assertThat(written.at("strips").at(1).keys())
-                .containsExactly("at", "width", "chord", "lift", "limit", "localIncidence", "deflection");
+                .containsExactly("at", "width", "chord", "lift", "limit", "localIncidence", "deflection", "margin", "hinge");
         assertThat(written.at("strips").at(1).at("deflection").number()).isEqualTo(-6);
+        assertThat(written.at("strips").at(1).at("margin").number()).isEqualTo(7);
+        assertThat(json.at("stall").keys()).containsExactly("onset", "onsetAt", "checkedMaximum", "plateau");
+        assertThat(json.at("stall").at("plateau").at("incidence").number()).isEqualTo(16);
     }
 
     @Test
