@@ -77,10 +77,7 @@ public final class WingStudy {
 
     private static WingSweep.Stall stall(SpanGrid grid, StallMarks marks) {
         return new WingSweep.Stall(
-                mark(marks.onset()),
-                grid.control(marks.strip()),
-                mark(marks.checkedMaximum()),
-                mark(marks.plateau()));
+                mark(marks.onset()), grid.control(marks.strip()), mark(marks.checkedMaximum()), mark(marks.plateau()));
     }
 
     private static WingSweep.Mark mark(StallMarks.Mark mark) {

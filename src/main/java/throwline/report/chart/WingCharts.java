@@ -41,8 +41,8 @@ public final class WingCharts {
         if (solved.isEmpty()) {
             return List.of();
         }
-        List<String> holdsFor = List.of(
-                words.say("chart.wing.for", model, sweep.setUp(), String.format(Locale.ROOT, "%.1f m/s", sweep.speed())));
+        List<String> holdsFor = List.of(words.say(
+                "chart.wing.for", model, sweep.setUp(), String.format(Locale.ROOT, "%.1f m/s", sweep.speed())));
         List<WingSweep.Point> some = some(solved);
         return List.of(
                 curves("load", "chart.wing.load.axis", sweep, holdsFor, load(some, sweep.meanChord())),
@@ -63,8 +63,7 @@ public final class WingCharts {
     private List<Curves.Curve> load(List<WingSweep.Point> some, double meanChord) {
         List<Curves.Curve> curves = new ArrayList<>();
         for (int i = 0; i < some.size(); i++) {
-            curves.add(curve(
-                    name(some.get(i)), i, some.get(i), strip -> strip.lift() * strip.chord() / meanChord));
+            curves.add(curve(name(some.get(i)), i, some.get(i), strip -> strip.lift() * strip.chord() / meanChord));
         }
         return curves;
     }

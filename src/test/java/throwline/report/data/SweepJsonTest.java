@@ -15,7 +15,8 @@ class SweepJsonTest {
 
     @Test
     void wing() {
-        WingSweep.Strip strip = new WingSweep.Strip(-0.5, 0.25, 0.2, 0.9, 1.2, Math.toRadians(5), Math.toRadians(-6), Math.toRadians(7), 0.0004);
+        WingSweep.Strip strip = new WingSweep.Strip(
+                -0.5, 0.25, 0.2, 0.9, 1.2, Math.toRadians(5), Math.toRadians(-6), Math.toRadians(7), 0.0004);
         WingSweep.Point point = new WingSweep.Point(
                 Math.toRadians(4), 0.8, 0.05, 0.03, 0.02, 0.001, -0.002, -0.1, false, 12, List.of(strip, strip));
         WingSweep.Stall stall = new WingSweep.Stall(
@@ -44,7 +45,8 @@ class SweepJsonTest {
         assertThat(written.at("incidence").number()).isEqualTo(4);
         assertThat(written.at("converged").value()).isEqualTo(false);
         assertThat(written.at("strips").at(1).keys())
-                .containsExactly("at", "width", "chord", "lift", "limit", "localIncidence", "deflection", "margin", "hinge");
+                .containsExactly(
+                        "at", "width", "chord", "lift", "limit", "localIncidence", "deflection", "margin", "hinge");
         assertThat(written.at("strips").at(1).at("deflection").number()).isEqualTo(-6);
         assertThat(written.at("strips").at(1).at("margin").number()).isEqualTo(7);
         assertThat(json.at("stall").keys()).containsExactly("onset", "onsetAt", "checkedMaximum", "plateau");

@@ -1,0 +1,87 @@
+package throwline.report.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Rectangle2D;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Element;
+import throwline.input.ModelFile;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
+import throwline.model.AirfoilName;
+import throwline.model.Hinge;
+import throwline.model.SetUp;
+import throwline.section.MeasuredSections;
+import throwline.section.SurfaceState;
+import throwline.study.SectionStudy;
+import throwline.study.WingQuestion;
+import throwline.study.WingStudy;
+import throwline.study.WingSweep;
+import throwline.words.Words;
+
+/** Pictures of sections and of the bare wing: no text is cut or covered, nothing is a raster, nothing is fetched. */
+class SweepChartsTest {
+
+    private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
+
+    @ParameterizedTest
+    @ValueSource(strings = {"clarky-b", "e214c", "flatplate", "naca0015"})
+    void sections(String airfoil) {
+        for (double flap : new double[] {0, 40}) {
+            assertDrawn(new SectionCharts(Words.load())
+                    .pictures(new SectionStudy(new MeasuredSections())
+                            .family(
+                                    AIRFOILS.find(new AirfoilName(airfoil)).orElseThrow(),
+                                    new SurfaceState(Math.toRadians(flap), 0.25, Hinge.TAPED),
+                                    150_000)));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
+    void wings(String example) {
+        if (!(ModelFile.read(Path.of("examples", example + ".yaml"), AIRFOILS) instanceof ReadModel.Project project)) {
+            throw new AssertionError(example);
+        }
+        for (SetUp setUp : project.model().setUps()) {
+            for (List<Double> incidences : List.of(List.of(0.05), WingQuestion.angles(-0.1, 0.4, 0.1))) {
+                WingSweep sweep = new WingStudy(new MeasuredSections())
+                        .sweep(project.model(), AIRFOILS, WingQuestion.of(setUp, incidences, 12));
+                List<Picture> pictures =
+                        new WingCharts(Words.load()).pictures(project.model().name(), sweep);
+                assertThat(pictures).hasSize(3);
+                assertDrawn(pictures);
+            }
+        }
+    }
+
+    private static void assertDrawn(List<Picture> pictures) {
+        for (Picture picture : pictures) {
+            byte[] svg = new Drawing(picture).svg();
+            assertThat(new String(svg, StandardCharsets.UTF_8)
+                            .replaceAll("http://www.w3.org/(2000/svg|1999/xlink)", ""))
+                    .doesNotContain("<image")
+                    .doesNotContain("http");
+            Element root = PictureText.parse(svg).getDocumentElement();
+            Rectangle2D page = new Rectangle2D.Double(0, 0, picture.width(), picture.height());
+            assertThat(root.getAttribute("width")).isEqualTo(String.valueOf(picture.width()));
+            List<PictureText> before = new ArrayList<>();
+            for (PictureText text : PictureText.of(svg)) {
+                assertThat(page.contains(text.room()))
+                        .as(picture.name() + " cuts " + text)
+                        .isTrue();
+                for (PictureText other : before) {
+                    assertThat(text.room().intersects(other.room()))
+                            .as(picture.name() + ": " + text + " covers " + other)
+                            .isFalse();
+                }
+                before.add(text);
+            }
+        }
+    }
+}
