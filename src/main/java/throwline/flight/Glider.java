@@ -29,6 +29,7 @@ final class Glider {
     private final WarmRoot speedRoot;
     private final WarmRoot flatRoot;
     private Optional<Attitude> last = Optional.empty();
+    private Optional<Attitude> descent = Optional.empty();
 
     /**
      * @param trimmer the model in its set-up
@@ -53,16 +54,15 @@ final class Glider {
     Descent at(double speed) {
         double wanted = balance.resultantFor(speed);
         // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
-        UnivariateFunction excess = alpha -> {
-            Attitude a = attitude(speed, alpha);
-            return a.lift() - Math.sqrt(Math.max(0, wanted * wanted - a.drag() * a.drag()));
-        };
+        UnivariateFunction excess = alpha -> excess(attitude(speed, alpha), wanted);
+        descent.ifPresent(before -> speedRoot.expect(excess(before, wanted)));
         OptionalDouble alpha = speedRoot.solve(excess, stallAlpha - WIDEST, stallAlpha);
         if (alpha.isEmpty()) {
             Outcome outcome = excess.value(stallAlpha) < 0 ? Outcome.TOO_SLOW : Outcome.NOT_FOUND;
             return new Descent(outcome, Optional.empty());
         }
         Attitude attitude = attitude(speed, alpha.getAsDouble());
+        descent = Optional.of(attitude);
         if (Math.abs(attitude.resultant() - wanted) > RESULTANT_TOLERANCE * wanted) {
             return new Descent(Outcome.TOO_FAST, Optional.empty());
         }
@@ -70,6 +70,10 @@ final class Glider {
                 ? Outcome.NOT_FOUND
                 : attitude.elevatorLimit() == Attitude.ElevatorLimit.NONE ? Outcome.STEADY : Outcome.ELEVATOR_SHORT;
         return new Descent(outcome, Optional.of(attitude));
+    }
+
+    private static double excess(Attitude a, double wanted) {
+        return a.lift() - Math.sqrt(Math.max(0, wanted * wanted - a.drag() * a.drag()));
     }
 
     /** Steady speed straight down, m/s; empty where it was not found. */

@@ -1,6 +1,8 @@
 package throwline.flight;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -9,6 +11,7 @@ import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
 import throwline.liftingline.StripForces;
+import throwline.liftingline.WingCurves;
 import throwline.section.SectionCurve;
 
 /**
@@ -32,6 +35,7 @@ final class Roller {
 
     private final Airframe airframe;
     private final LiftingLineSolver solver;
+    private final Map<Deflections, WingCurves> curves = new HashMap<>();
     private final WarmRoot root = new WarmRoot(HELIX_TOLERANCE, USUAL_HELIX, USUAL_DAMPING);
 
     Roller(Airframe airframe) {
@@ -49,10 +53,12 @@ final class Roller {
      * @return the roll; empty where no rate balances or a solve did not converge
      */
     Optional<Roll> steady(Deflections deflections, double speed, double alpha, double mass) {
-        List<SectionCurve> curves = airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(speed));
+        List<SectionCurve> here = curves.computeIfAbsent(
+                        deflections, held -> airframe.strips().curves(held::on))
+                .at(airframe.reynoldsPerMetre(speed));
         double semiSpan = airframe.model().wing().semiSpan();
         double incidence = alpha + airframe.model().wing().incidence();
-        Rolling rolling = new Rolling(curves, incidence, semiSpan);
+        Rolling rolling = new Rolling(here, incidence, semiSpan);
         double atRest = rolling.value(0);
         OptionalDouble helix = root.solve(rolling, 0, STEEPEST_HELIX);
         if (atRest <= 0 || helix.isEmpty() || !rolling.isSolvedAt(helix.getAsDouble())) {

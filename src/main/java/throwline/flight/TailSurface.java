@@ -98,5 +98,26 @@ final class TailSurface {
      * @param stallMargin smallest angle left before the tail stalls either way, rad
      * @param converged false where this is not a solution
      */
-    record TailForces(double lift, double drag, double moment, double stallMargin, boolean converged) {}
+    record TailForces(double lift, double drag, double moment, double stallMargin, boolean converged) {
+
+        /** Change from other forces per rad of a step of the elevator. */
+        TailForces perRadian(TailForces from, double step) {
+            return new TailForces(
+                    (lift - from.lift) / step,
+                    (drag - from.drag) / step,
+                    (moment - from.moment) / step,
+                    (stallMargin - from.stallMargin) / step,
+                    converged && from.converged);
+        }
+
+        /** These forces a step of the elevator further along a straight line; solved where these are. */
+        TailForces along(TailForces perRadian, double step) {
+            return new TailForces(
+                    lift + perRadian.lift * step,
+                    drag + perRadian.drag * step,
+                    moment + perRadian.moment * step,
+                    stallMargin + perRadian.stallMargin * step,
+                    converged);
+        }
+    }
 }

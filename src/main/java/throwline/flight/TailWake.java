@@ -46,7 +46,7 @@ final class TailWake {
         double own = bodyFactor(model.tail().position());
         double wingAngle = alpha + model.wing().incidence();
         double sink = sheet.sink(x, tailGrid.control(n * 3 / 4), grid.width(grid.size() * 5 / 8));
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < n / 2; i++) {
             double y = tailGrid.control(i);
             int strip = stripAt(grid, y);
             double chord = grid.chord(strip);
@@ -64,8 +64,6 @@ final class TailWake {
                 loss = Math.min(MOST_LOST, centreLoss(drag, behind)) * shape;
             }
             speed[i] = Math.sqrt(Math.min(own, 1 - loss));
-        }
-        for (int i = 0; i < n / 2; i++) {
             downwash[n - 1 - i] = downwash[i];
             speed[n - 1 - i] = speed[i];
         }

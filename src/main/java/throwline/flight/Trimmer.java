@@ -4,9 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.apache.commons.math3.analysis.UnivariateFunction;
 import throwline.flight.Attitude.ElevatorLimit;
+import throwline.flight.ElevatorSearch.Held;
 import throwline.flight.TailSurface.TailForces;
 import throwline.flight.TailWake.TailAir;
 import throwline.liftingline.LiftingLineProblem;
@@ -15,7 +14,7 @@ import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StripForces;
-import throwline.model.Elevator;
+import throwline.liftingline.WingCurves;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.section.SectionCurve;
@@ -29,29 +28,24 @@ import throwline.section.SectionCurve;
  */
 final class Trimmer {
 
-    /** Elevator angle is found to this, rad: three thousandths of a degree, far below any servo's resolution. */
-    private static final double ELEVATOR_TOLERANCE = 5e-5;
-
-    /** First guess of the moment coefficient per rad of elevator; the real one is found at the first balance. */
-    private static final double USUAL_ELEVATOR_POWER = -1;
-
     private final Airframe airframe;
     private final Model model;
-    private final Deflections deflections;
     private final LiftingLineSolver solver;
     private final TailSurface tail;
     private final TailWake wake;
     private final double[] trailingEdgeDrop;
+    private final WingCurves wingCurves;
     private final Map<Double, List<SectionCurve>> curvesBySpeed = new HashMap<>();
-    private final WarmRoot elevatorRoot = new WarmRoot(ELEVATOR_TOLERANCE, 0, USUAL_ELEVATOR_POWER);
+    private final ElevatorSearch elevators;
     private Optional<LiftingLineSolution> last = Optional.empty();
 
     Trimmer(Airframe airframe, Deflections deflections) {
         this.airframe = airframe;
-        this.deflections = deflections;
+        wingCurves = airframe.strips().curves(deflections::on);
         model = airframe.model();
         solver = airframe.wingSolver();
         tail = airframe.tailSurface();
+        elevators = new ElevatorSearch(model.tail().elevator());
         wake = new TailWake(model, tail.grid());
         SpanGrid grid = airframe.strips().grid();
         trailingEdgeDrop = new double[grid.size()];
@@ -70,8 +64,7 @@ final class Trimmer {
 
     /** The wing's section curves at a speed. */
     List<SectionCurve> curves(double speed) {
-        return curvesBySpeed.computeIfAbsent(
-                speed, v -> airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(v)));
+        return curvesBySpeed.computeIfAbsent(speed, v -> wingCurves.at(airframe.reynoldsPerMetre(v)));
     }
 
     /** The wing alone. */
@@ -86,13 +79,13 @@ final class Trimmer {
     /** The balanced model. */
     Attitude at(Pack pack, double speed, double alpha) {
         Moment at = new Moment(pack, speed, alpha);
-        double fixed = at.parts.moment();
-        return at.with(hold(elevator -> fixed + at.tailplane.moment(at.tailplane.forces(elevator))));
+        return at.with(elevators.hold(at.tailplane, at.parts.moment(), alpha));
     }
 
     /** The model at an angle of attack with the elevator held: not balanced. */
     Attitude heldAt(Pack pack, double speed, double alpha, double elevator) {
-        return new Moment(pack, speed, alpha).with(new Held(elevator, ElevatorLimit.NONE));
+        Moment at = new Moment(pack, speed, alpha);
+        return at.with(new Held(elevator, ElevatorLimit.NONE, at.tailplane.forces(elevator)));
     }
 
     /** One angle of attack at one speed, before the elevator is known. */
@@ -114,15 +107,15 @@ final class Trimmer {
         }
 
         Attitude with(Held held) {
-            TailForces f = tailplane.forces(held.elevator);
+            TailForces f = held.forces();
             double area = model.wing().area();
             return new Attitude(
                     speed,
                     alpha,
                     (parts.lift() + f.lift()) / area,
                     (parts.drag() + f.drag()) / area,
-                    held.elevator,
-                    held.limit,
+                    held.elevator(),
+                    held.limit(),
                     f.stallMargin(),
                     tailAir.inWake(),
                     meanDownwash(tailAir),
@@ -178,20 +171,6 @@ final class Trimmer {
         return moment / (model.wing().area() * model.wing().meanAerodynamicChord());
     }
 
-    /** The elevator at which the moment vanishes, or the stop that comes nearest. */
-    private Held hold(UnivariateFunction moment) {
-        Elevator elevator = model.tail().elevator();
-        double up = -elevator.travelUp();
-        double down = elevator.travelDown();
-        OptionalDouble root = elevatorRoot.solve(moment, up, down);
-        if (root.isPresent()) {
-            return new Held(root.getAsDouble(), ElevatorLimit.NONE);
-        }
-        return moment.value(up) <= 0 ? new Held(up, ElevatorLimit.UP) : new Held(down, ElevatorLimit.DOWN);
-    }
-
-    private record Held(double elevator, ElevatorLimit limit) {}
-
     /** Everything but the tail at one attitude. */
     private final class Parts {
         private final ForceSum lifts;
@@ -245,15 +224,13 @@ final class Trimmer {
     }
 
     /** The tail at one attitude, for any elevator. */
-    private final class Tailplane {
+    private final class Tailplane implements ElevatorSearch.Tail {
         private final double alpha;
         private final double angle;
         private final double reynolds;
         private final TailAir air;
         private final double back;
         private final double up;
-        private Optional<TailForces> lastForces = Optional.empty();
-        private double lastElevator;
 
         Tailplane(Pack pack, double speed, double alpha, TailAir air) {
             this(
@@ -278,15 +255,13 @@ final class Trimmer {
             return new Tailplane(alpha, angle + more, reynolds, air, back, up);
         }
 
-        TailForces forces(double elevator) {
-            if (lastForces.isEmpty() || lastElevator != elevator) {
-                lastForces = Optional.of(tail.at(angle, elevator, air.inflow(), reynolds));
-                lastElevator = elevator;
-            }
-            return lastForces.get();
+        @Override
+        public TailForces forces(double elevator) {
+            return tail.at(angle, elevator, air.inflow(), reynolds);
         }
 
-        double moment(TailForces f) {
+        @Override
+        public double moment(TailForces f) {
             ForceSum sum = new ForceSum(alpha);
             sum.add(f.lift(), f.drag(), f.moment(), back, up);
             return perChord(sum.moment());

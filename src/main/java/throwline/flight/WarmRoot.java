@@ -61,6 +61,11 @@ final class WarmRoot {
         return bracketed(function, low, high);
     }
 
+    /** Moves the remembered root by as much as a change of the function there moves it. */
+    void expect(double change) {
+        guess -= change / slope;
+    }
+
     private OptionalDouble bracketed(UnivariateFunction function, double low, double high) {
         double atLow = function.value(low);
         double atHigh = function.value(high);

@@ -26,15 +26,12 @@ public final class SurfaceEnds {
     public static List<SectionCurve> blend(SpanGrid grid, List<SectionCurve> curves, int[] surface) {
         int n = grid.size();
         double[] rise = new double[n];
-        for (int edge = 1; edge < n; edge++) {
-            if (surface[edge - 1] != surface[edge]) {
-                double jump = curves.get(edge).maxLift() - curves.get(edge - 1).maxLift();
-                for (int i = 0; i < n; i++) {
-                    double distance = Math.abs(grid.control(i) - grid.edge(edge)) / (grid.chord(i) / 2);
-                    if (distance < 1) {
-                        rise[i] += (i < edge ? jump : -jump) / 2 * (1 - distance);
-                    }
-                }
+        int middle = n / 2;
+        for (int k = 0; k < middle; k++) {
+            for (int i = 0; i < n; i++) {
+                // An end and its mirror image together: what they give is then the same on both sides to the last bit.
+                double left = rise(grid, curves, surface, middle - k, i);
+                rise[i] += k == 0 ? left : left + rise(grid, curves, surface, middle + k, i);
             }
         }
         List<SectionCurve> blended = new ArrayList<>(n);
@@ -48,5 +45,18 @@ public final class SurfaceEnds {
             }
         }
         return List.copyOf(blended);
+    }
+
+    /** What the end of a surface at an edge adds to a strip's maximum lift; nothing where no surface ends. */
+    private static double rise(SpanGrid grid, List<SectionCurve> curves, int[] surface, int edge, int strip) {
+        if (surface[edge - 1] == surface[edge]) {
+            return 0;
+        }
+        double distance = Math.abs(grid.control(strip) - grid.edge(edge)) / (grid.chord(strip) / 2);
+        if (distance >= 1) {
+            return 0;
+        }
+        double jump = curves.get(edge).maxLift() - curves.get(edge - 1).maxLift();
+        return (strip < edge ? jump : -jump) / 2 * (1 - distance);
     }
 }

@@ -13,18 +13,15 @@ public final class WakeSheet {
 
     private final SpanGrid grid;
     private final double[] trailing;
-    private final double[] bound;
 
     /** The wake of a solution. */
     public WakeSheet(LiftingLineSolution solution) {
         grid = solution.grid();
         int n = grid.size();
-        bound = new double[n];
         trailing = new double[n + 1];
         for (int i = 0; i < n; i++) {
-            bound[i] = solution.circulation(i);
-            trailing[i] += bound[i];
-            trailing[i + 1] -= bound[i];
+            trailing[i] += solution.circulation(i);
+            trailing[i + 1] -= solution.circulation(i);
         }
     }
 
@@ -53,21 +50,20 @@ public final class WakeSheet {
 
     /** All components of the added velocity; parameters as in {@link #downwash}. */
     public Added at(double x, double y, double above, double aboveLine, double core) {
+        double height = above * above;
+        double far = x * x + aboveLine * aboveLine + core * core;
         double right = 0;
         double down = 0;
+        double turning = 0;
         for (int k = 0; k < trailing.length; k++) {
             double aside = y - grid.edge(k);
-            double distance = aside * aside + above * above + core * core;
-            double along = 1 + x / Math.sqrt(x * x + aside * aside + above * above);
-            down += trailing[k] * aside / distance * along;
-            right += trailing[k] * above / distance * along;
-        }
-        double far = x * x + aboveLine * aboveLine + core * core;
-        double turning = 0;
-        for (int j = 0; j < bound.length; j++) {
-            double left = y - grid.edge(j);
-            double beyond = y - grid.edge(j + 1);
-            turning += bound[j] * (left / Math.sqrt(left * left + far) - beyond / Math.sqrt(beyond * beyond + far));
+            double across = aside * aside + height;
+            double distance = Math.sqrt(x * x + across);
+            double swirl = trailing[k] * (distance + x) / (distance * (across + core * core));
+            down += swirl * aside;
+            right += swirl * above;
+            // What a bound vortex does at its two ends, summed end by end.
+            turning += trailing[k] * aside / Math.sqrt(aside * aside + far);
         }
         down += turning * x / far;
         double back = turning * aboveLine / far;

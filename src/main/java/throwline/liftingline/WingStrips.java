@@ -1,13 +1,17 @@
 package throwline.liftingline;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleBiFunction;
 import throwline.model.Surface;
 import throwline.model.Wing;
 import throwline.model.WingSection;
 import throwline.section.AirfoilLibrary;
+import throwline.section.CurveFamily;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
@@ -116,28 +120,48 @@ public final class WingStrips {
      * @return one curve a strip, maximum lift blended across the surfaces' ends; strips that are alike share one object
      */
     public List<SectionCurve> curves(ToDoubleBiFunction<Surface, Integer> deflection, double reynoldsPerMetre) {
-        List<SectionCurve> curves = new ArrayList<>(grid.size());
-        double[] deflections = new double[grid.size()];
-        for (int i = 0; i < grid.size(); i++) {
+        return curves(deflection, (place, state) -> reynolds -> sections.curve(place, state, reynolds))
+                .at(reynoldsPerMetre);
+    }
+
+    /**
+     * The section curves of the wing with its surfaces held, for a search over speeds.
+     *
+     * @param deflection deflection of a surface, rad, by surface and side (-1 left, 1 right)
+     */
+    public WingCurves curves(ToDoubleBiFunction<Surface, Integer> deflection) {
+        Map<Section, CurveFamily> made = new HashMap<>();
+        return curves(
+                deflection,
+                (place, state) -> made.computeIfAbsent(
+                        new Section(place, state), section -> sections.family(section.place, section.state)));
+    }
+
+    private WingCurves curves(
+            ToDoubleBiFunction<Surface, Integer> deflection,
+            BiFunction<SectionPlace, SurfaceState, CurveFamily> families) {
+        int n = grid.size();
+        double[] deflections = new double[n];
+        int[] alike = new int[n];
+        List<CurveFamily> all = new ArrayList<>(n);
+        for (int i = 0; i < n; i++) {
             int side = grid.control(i) < 0 ? -1 : 1;
             deflections[i] = surfaces.get(i)
                     .map(s -> deflection.applyAsDouble(s, side) + 0.0)
                     .orElse(0.0);
-            int twin = twins[i];
-            if (twin < i && deflections[twin] == deflections[i]) {
-                curves.add(curves.get(twin));
-            } else if (i > 0 && twins[i - 1] == twin && deflections[i - 1] == deflections[i]) {
-                curves.add(curves.get(i - 1));
-            } else {
-                SurfaceState state = state(surfaces.get(i), deflections[i]);
-                curves.add(sections.curve(places.get(i), state, reynoldsPerMetre * grid.chord(i)));
+            alike[i] = twins[i];
+            while (twins[alike[i]] != twins[i] || deflections[alike[i]] != deflections[i]) {
+                alike[i]++;
             }
+            all.add(families.apply(places.get(i), state(surfaces.get(i), deflections[i])));
         }
-        return SurfaceEnds.blend(grid, curves, surfaceNumbers);
+        return new WingCurves(grid, all, alike, surfaceNumbers);
     }
 
     private static SurfaceState state(Optional<Surface> surface, double deflection) {
         return surface.map(s -> new SurfaceState(deflection, s.chordFraction(), s.hinge()))
                 .orElseGet(SurfaceState::none);
     }
+
+    private record Section(SectionPlace place, SurfaceState state) {}
 }

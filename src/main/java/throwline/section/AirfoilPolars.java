@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import throwline.model.Hinge;
 
 /** Everything measured on one airfoil, by deflection, and the method for the deflections between and beyond. Immutable. */
@@ -92,6 +93,13 @@ final class AirfoilPolars {
         CurveMaker maker = new CurveMaker(
                 base, whole.beyond(known), slant(deflection, chord), airfoil.thickness(), !whole.equals(known));
         return maker.make(HingeMoment.of(surface, airfoil.thickness(), zeroLift), recovery.belowStall(reynolds));
+    }
+
+    /** Reynolds numbers at which curves bend: measured ones, those where a law bends, and where curves are clamped. */
+    DoubleStream bends() {
+        return DoubleStream.concat(
+                DoubleStream.concat(FlapMethod.bends(), ReynoldsLaw.bends()),
+                sets.stream().flatMapToDouble(CleanPolars::bends));
     }
 
     private static double slant(double deflection, double chord) {

@@ -65,31 +65,48 @@ final class AngleGrid {
         return place < 0 ? 0 : place > COUNT - 1 ? COUNT - 1 : place;
     }
 
+    /** The interval of a place: number of the node below. */
+    static int interval(double place) {
+        return Math.min((int) place, COUNT - 2);
+    }
+
     /** A cubic on the interval of a place from values and slopes at the nodes. */
     double cubic(double[] value, double[] slope, double place) {
-        int i = Math.min((int) place, COUNT - 2);
+        int i = interval(place);
+        return cubic(place, value[i], value[i + 1], slope[i], slope[i + 1]);
+    }
+
+    /** The same from value and slope at the node below and the node above. */
+    double cubic(double place, double below, double above, double slopeBelow, double slopeAbove) {
+        int i = interval(place);
         double t = place - i;
         double width = alpha[i + 1] - alpha[i];
-        double rise = value[i + 1] - value[i];
-        double left = slope[i] * width;
-        double right = slope[i + 1] * width;
-        return value[i] + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)));
+        double rise = above - below;
+        double left = slopeBelow * width;
+        double right = slopeAbove * width;
+        return below + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)));
     }
 
     /** Slope of that cubic, per rad. */
     double cubicSlope(double[] value, double[] slope, double place) {
-        int i = Math.min((int) place, COUNT - 2);
+        int i = interval(place);
+        return cubicSlope(place, value[i], value[i + 1], slope[i], slope[i + 1]);
+    }
+
+    /** The same from value and slope at the node below and the node above. */
+    double cubicSlope(double place, double below, double above, double slopeBelow, double slopeAbove) {
+        int i = interval(place);
         double t = place - i;
         double width = alpha[i + 1] - alpha[i];
-        double rise = value[i + 1] - value[i];
-        double left = slope[i] * width;
-        double right = slope[i + 1] * width;
+        double rise = above - below;
+        double left = slopeBelow * width;
+        double right = slopeAbove * width;
         return (left + t * (2 * (3 * rise - 2 * left - right) + 3 * t * (left + right - 2 * rise))) / width;
     }
 
     /** A straight line on the interval of a place. */
     static double straight(double[] value, double place) {
-        int i = Math.min((int) place, COUNT - 2);
+        int i = interval(place);
         return value[i] + (place - i) * (value[i + 1] - value[i]);
     }
 }

@@ -1,6 +1,7 @@
 package throwline.section;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** The curves of an airfoil at one measured deflection over Reynolds number. Immutable. */
 final class CleanPolars {
@@ -38,6 +39,20 @@ final class CleanPolars {
     /** True where both lift and drag were measured. */
     boolean usable() {
         return !lifts.isEmpty() && !drags.isEmpty();
+    }
+
+    /** Reynolds numbers at which curves bend: the measured ones, and the farthest that they are moved to. */
+    DoubleStream bends() {
+        double[] measured = DoubleStream.concat(
+                        lifts.stream().mapToDouble(LiftStation::reynolds),
+                        drags.stream().mapToDouble(DragStation::reynolds))
+                .toArray();
+        DoubleStream moved = DoubleStream.of(
+                lifts.get(0).reynolds() / FARTHEST,
+                drags.get(0).reynolds() / FARTHEST,
+                lifts.get(lifts.size() - 1).reynolds() * FARTHEST,
+                drags.get(drags.size() - 1).reynolds() * FARTHEST);
+        return DoubleStream.concat(DoubleStream.of(measured), moved);
     }
 
     /** The curve at a Reynolds number. */

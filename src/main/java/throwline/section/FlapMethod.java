@@ -1,5 +1,6 @@
 package throwline.section;
 
+import java.util.stream.DoubleStream;
 import throwline.model.Hinge;
 
 /**
@@ -41,6 +42,11 @@ final class FlapMethod {
                 tables.maxLiftRise(deflection, chordFraction, thickness) * maxLiftByReynolds(reynolds),
                 separatedDrag(deflection, chordFraction) + hingeLineDrag(deflection),
                 ThinAirfoil.momentSlope(chordFraction) * effective * momentShare(deflection));
+    }
+
+    /** Reynolds numbers at which one of the laws below bends. */
+    static DoubleStream bends() {
+        return DoubleStream.of(60_000, 100_000, 150_000, 1_000_000, 1_500_000);
     }
 
     /**

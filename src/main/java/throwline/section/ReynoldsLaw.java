@@ -1,5 +1,7 @@
 package throwline.section;
 
+import java.util.stream.DoubleStream;
+
 /**
  * How a curve changes with Reynolds number where it was not measured. Fitted to the measured sets between 60 000 and 500
  * 000 (computed; the same figures for every airfoil of a kind, none for one airfoil).
@@ -27,6 +29,11 @@ record ReynoldsLaw(double maxLiftPerLog, double dragExponent, double zeroLiftPer
                 0.04 + 0.05 * thick,
                 Math.max(0.33, Math.min(0.65, exponent)),
                 -Math.toRadians(0.36) * 100 * airfoil.camber());
+    }
+
+    /** Reynolds numbers at which the law bends. */
+    static DoubleStream bends() {
+        return DoubleStream.of(ZERO_LIFT_STEADY, TURBULENT);
     }
 
     /** Rise of maximum lift from one Reynolds number to another. */

@@ -9,12 +9,9 @@ import java.util.OptionalDouble;
 final class TabulatedCurve implements SectionCurve {
 
     private final AngleGrid grid;
-    private final double[] lift;
-    private final double[] liftSlope;
-    private final double[] rising;
-    private final double[] risingSlope;
-    private final double[] drag;
-    private final double[] dragSlope;
+    private final Nodes lift;
+    private final Nodes rising;
+    private final Nodes drag;
     private final double[] moment;
     private final Traits traits;
     private final double zeroLiftAngle;
@@ -30,20 +27,22 @@ final class TabulatedCurve implements SectionCurve {
      */
     TabulatedCurve(AngleGrid grid, double[] lift, double[] drag, double[] moment, Traits traits) {
         this.grid = grid;
-        this.lift = lift;
-        this.drag = drag;
         this.moment = moment;
         this.traits = traits;
         double[] alpha = grid.angles();
-        liftSlope = MonotoneCubic.slopes(alpha, lift);
-        dragSlope = MonotoneCubic.slopes(alpha, drag);
-        rising = hull(lift);
-        risingSlope = new double[lift.length];
-        MonotoneCubic.fillSlopes(alpha, rising, risingSlope, AngleGrid.LOWER_STALL, AngleGrid.STALL);
-        risingSlope[AngleGrid.LOWER_STALL] = 0;
-        risingSlope[AngleGrid.STALL] = 0;
+        this.lift = new Nodes(lift, MonotoneCubic.slopes(alpha, lift));
+        this.drag = new Nodes(drag, MonotoneCubic.slopes(alpha, drag));
+        double[] hull = hull(lift);
+        double[] hullSlope = new double[lift.length];
+        MonotoneCubic.fillSlopes(alpha, hull, hullSlope, AngleGrid.LOWER_STALL, AngleGrid.STALL);
+        hullSlope[AngleGrid.LOWER_STALL] = 0;
+        hullSlope[AngleGrid.STALL] = 0;
+        rising = new Nodes(hull, hullSlope);
         zeroLiftAngle = findZeroLift();
     }
+
+    /** Values and slopes per rad at the nodes of the grid. */
+    record Nodes(double[] value, double[] slope) {}
 
     /**
      * What is known of a curve beside its values.
@@ -85,8 +84,8 @@ final class TabulatedCurve implements SectionCurve {
     TabulatedCurve blend(TabulatedCurve other, double weight) {
         return new TabulatedCurve(
                 grid.blend(other.grid, weight),
-                NodeLayout.blend(lift, other.lift, weight),
-                NodeLayout.blend(drag, other.drag, weight),
+                NodeLayout.blend(lift.value, other.lift.value, weight),
+                NodeLayout.blend(drag.value, other.drag.value, weight),
                 NodeLayout.blend(moment, other.moment, weight),
                 traits.blend(other.traits, weight));
     }
@@ -100,14 +99,14 @@ final class TabulatedCurve implements SectionCurve {
             return stallAngle() - maxLift() / traits.attachedSlope;
         }
         int i = AngleGrid.LOWER_STALL;
-        while (rising[i + 1] < 0) {
+        while (rising.value[i + 1] < 0) {
             i++;
         }
         double low = i;
         double high = i + 1;
         for (int k = 0; k < 40; k++) {
             double middle = 0.5 * (low + high);
-            if (grid.cubic(rising, risingSlope, middle) < 0) {
+            if (grid.cubic(rising.value, rising.slope, middle) < 0) {
                 low = middle;
             } else {
                 high = middle;
@@ -116,14 +115,34 @@ final class TabulatedCurve implements SectionCurve {
         return AngleGrid.straight(grid.angles(), high);
     }
 
+    AngleGrid grid() {
+        return grid;
+    }
+
+    Nodes liftNodes() {
+        return lift;
+    }
+
+    Nodes risingNodes() {
+        return rising;
+    }
+
+    Nodes dragNodes() {
+        return drag;
+    }
+
+    double[] momentNodes() {
+        return moment;
+    }
+
     @Override
     public double lift(double alpha) {
-        return grid.cubic(lift, liftSlope, grid.place(alpha));
+        return grid.cubic(lift.value, lift.slope, grid.place(alpha));
     }
 
     @Override
     public double drag(double alpha) {
-        return grid.cubic(drag, dragSlope, grid.place(alpha));
+        return grid.cubic(drag.value, drag.slope, grid.place(alpha));
     }
 
     @Override
@@ -138,12 +157,12 @@ final class TabulatedCurve implements SectionCurve {
 
     @Override
     public double risingLift(double alpha) {
-        return grid.cubic(rising, risingSlope, grid.place(alpha));
+        return grid.cubic(rising.value, rising.slope, grid.place(alpha));
     }
 
     @Override
     public double risingLiftSlope(double alpha) {
-        return Math.max(0, grid.cubicSlope(rising, risingSlope, grid.place(alpha)));
+        return Math.max(0, grid.cubicSlope(rising.value, rising.slope, grid.place(alpha)));
     }
 
     @Override
@@ -163,12 +182,12 @@ final class TabulatedCurve implements SectionCurve {
 
     @Override
     public double maxLift() {
-        return rising[AngleGrid.STALL];
+        return rising.value[AngleGrid.STALL];
     }
 
     @Override
     public double minLift() {
-        return rising[AngleGrid.LOWER_STALL];
+        return rising.value[AngleGrid.LOWER_STALL];
     }
 
     @Override

@@ -1,0 +1,131 @@
+package throwline.flight;
+
+import java.util.Optional;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import throwline.flight.Attitude.ElevatorLimit;
+import throwline.flight.TailSurface.TailForces;
+import throwline.model.Elevator;
+
+/**
+ * Finds the elevator at which the pitching moment vanishes, or the stop that comes nearest: secant steps from where the
+ * attitudes before let expect it. The last stretch goes along the straight line on which the tail's forces answer to the
+ * elevator, so that the tail is worked out twice an attitude as a rule, once where the attitude hardly changed. Searches
+ * the whole travel where that does not settle.
+ *
+ * <p>Holds what it learned: one thread at a time.
+ */
+final class ElevatorSearch {
+
+    /** Elevator angle is found to this, rad: three thousandths of a degree, far below any servo's resolution. */
+    private static final double TOLERANCE = 5e-5;
+
+    /**
+     * Last stretch, rad, on the line through two points of the same attitude. The secant's error is that stretch times the
+     * one before times half the bend over the slope of the moment: within the tolerance as long as the latter is below 1.
+     */
+    private static final double LAST_STRETCH = 1e-3;
+
+    /** Last stretch on a line remembered from another attitude: within the tolerance where it is a fifth too steep. */
+    private static final double REMEMBERED_STRETCH = 2.5e-4;
+
+    /** First guess of the moment coefficient per rad of elevator; the real one is found at the first balance. */
+    private static final double USUAL_POWER = -1;
+
+    /** Least change of the angle of attack, rad, from which the elevator's trend is taken. */
+    private static final double TREND_STEP = 1e-3;
+
+    private static final int MOST_SECANTS = 8;
+    private static final int MOST_EVALUATIONS = 100;
+
+    private final double up;
+    private final double down;
+    private Optional<TailForces> perRadian = Optional.empty();
+    private double elevator;
+    private double atAlpha = Double.NaN;
+    private double trend;
+
+    /** The search within an elevator's travel. */
+    ElevatorSearch(Elevator elevator) {
+        up = -elevator.travelUp();
+        down = elevator.travelDown();
+    }
+
+    /** The tail at one attitude of the model. */
+    interface Tail {
+
+        /** Its forces with the elevator at an angle, rad. */
+        TailForces forces(double elevator);
+
+        /** Moment coefficient of such forces about the balance point: linear in them. */
+        double moment(TailForces forces);
+    }
+
+    /**
+     * Where the elevator is held.
+     *
+     * @param elevator rad
+     * @param limit whether its travel suffices
+     * @param forces of the tail there
+     */
+    record Held(double elevator, ElevatorLimit limit, TailForces forces) {}
+
+    /**
+     * Balances a moment.
+     *
+     * @param tail the tail, its moment falling with the elevator
+     * @param fixed moment coefficient of all else
+     * @param alpha the model's angle of attack, rad, which lets the search expect where the elevator will stand
+     */
+    Held hold(Tail tail, double fixed, double alpha) {
+        double x = inside(Double.isNaN(atAlpha) ? elevator : elevator + trend * (alpha - atAlpha));
+        double stretch = REMEMBERED_STRETCH;
+        TailForces forces = tail.forces(x);
+        for (int k = 0; k < MOST_SECANTS; k++) {
+            double power = perRadian.map(tail::moment).orElse(USUAL_POWER);
+            double step = -(fixed + tail.moment(forces)) / power;
+            if (perRadian.isPresent() && Math.abs(step) < stretch && x + step == inside(x + step)) {
+                return found(alpha, x + step, forces.along(perRadian.get(), step));
+            }
+            double next = inside(x + step);
+            if (next == x) {
+                break;
+            }
+            TailForces there = tail.forces(next);
+            TailForces secant = there.perRadian(forces, next - x);
+            if (!(tail.moment(secant) < 0)) {
+                break;
+            }
+            perRadian = Optional.of(secant);
+            stretch = LAST_STRETCH;
+            x = next;
+            forces = there;
+        }
+        return searched(tail, fixed, alpha);
+    }
+
+    private double inside(double wanted) {
+        return Math.max(up, Math.min(down, wanted));
+    }
+
+    private Held searched(Tail tail, double fixed, double alpha) {
+        UnivariateFunction moment = at -> fixed + tail.moment(tail.forces(at));
+        double atUp = moment.value(up);
+        if (atUp * moment.value(down) <= 0) {
+            double root = new BracketingNthOrderBrentSolver(TOLERANCE, 5).solve(MOST_EVALUATIONS, moment, up, down);
+            return found(alpha, root, tail.forces(root));
+        }
+        return atUp <= 0
+                ? new Held(up, ElevatorLimit.UP, tail.forces(up))
+                : new Held(down, ElevatorLimit.DOWN, tail.forces(down));
+    }
+
+    private Held found(double alpha, double root, TailForces forces) {
+        if (Math.abs(alpha - atAlpha) > TREND_STEP) {
+            trend = (root - elevator) / (alpha - atAlpha);
+        }
+        atAlpha = alpha;
+        elevator = root;
+        return new Held(root, ElevatorLimit.NONE, forces);
+    }
+}

@@ -1,0 +1,12 @@
+package throwline.section;
+
+/**
+ * The curves of one section with its surface held, over Reynolds number: what a search over speeds asks for again and
+ * again. Holds what it has made: one thread at a time.
+ */
+@FunctionalInterface
+public interface CurveFamily {
+
+    /** The curve at a Reynolds number on the section's chord, any positive value. */
+    SectionCurve at(double reynolds);
+}
