@@ -22,6 +22,7 @@ class FloorsTest {
     private static final String[] BELOW_STUDY = {
         "throwline.flight..",
         "throwline.liftingline..",
+        "throwline.linkage..",
         "throwline.section..",
         "throwline.model..",
         "throwline.air..",
@@ -45,6 +46,8 @@ class FloorsTest {
             .definedBy("throwline.flight..")
             .layer("liftingline")
             .definedBy("throwline.liftingline..")
+            .layer("linkage")
+            .definedBy("throwline.linkage..")
             .layer("section")
             .definedBy("throwline.section..")
             .layer("model")
@@ -68,6 +71,8 @@ class FloorsTest {
             .whereLayer("flight")
             .mayOnlyBeAccessedByLayers("study")
             .whereLayer("liftingline")
+            .mayOnlyBeAccessedByLayers("flight", "study")
+            .whereLayer("linkage")
             .mayOnlyBeAccessedByLayers("flight", "study")
             .whereLayer("section")
             .mayOnlyBeAccessedByLayers("liftingline", "flight", "study", "report", "input", "cli")

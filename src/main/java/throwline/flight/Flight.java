@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ public final class Flight {
     private final Trimmer trimmer;
     private final StallFinder stalls;
     private final Roller roller;
+    private final ServoLoads servos;
     private Optional<Glider> glider = Optional.empty();
 
     /**
@@ -28,6 +30,7 @@ public final class Flight {
         trimmer = new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
         stalls = new StallFinder(trimmer, ailerons(airframe.model()));
         roller = new Roller(airframe);
+        servos = new ServoLoads(trimmer, setUp);
     }
 
     /** Names of the outermost surfaces that any roll stick moves: what a modeller calls ailerons. */
@@ -99,5 +102,15 @@ public final class Flight {
     /** Where the wing first lets go with a roll stick at full; empty where it does not within the angles searched. */
     public Optional<LettingGo> lettingGo(Stick.Roll stick, Pack pack, Stall stall) {
         return new StickStall(trimmer, rolling(stick), stall.speed()).find(pack);
+    }
+
+    /** What each servo has to hold at a speed, m/s, worst over the sticks; surfaces whose load was not found are left out. */
+    public List<ServoLoad> servoLoads(Pack pack, Stall stall, double speed) {
+        return servos.at(pack, stall, speed, descent(pack, stall, speed).steady());
+    }
+
+    /** The highest speed at which the servos of the wing surfaces that are moved have twice the torque that they need. */
+    public Optional<ServoLimit> servoLimit(Pack pack, Stall stall) {
+        return servos.limit(pack, stall);
     }
 }

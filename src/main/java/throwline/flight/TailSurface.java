@@ -77,16 +77,26 @@ final class TailSurface {
         double lift = 0;
         double drag = 0;
         double moment = 0;
+        double hinge = 0;
         double margin = Double.POSITIVE_INFINITY;
         for (int i = 0; i < grid.size(); i++) {
             double down = inflow.downwash(i);
             lift += forces.lift(i) * Math.cos(down) - forces.drag(i) * Math.sin(down);
             drag += forces.drag(i) * Math.cos(down) + forces.lift(i) * Math.sin(down);
             moment += forces.moment(i);
+            double pressure = inflow.speed(i) * inflow.speed(i);
+            hinge += pressure * grid.width(i) * curve.hinge(solution.sectionAngle(i));
             double below = solution.sectionAngle(i) - curve.negativeStallAngle();
             margin = Math.min(margin, Math.min(StallReading.averageMargin(solution, i), below));
         }
-        return new TailForces(lift, drag, moment, margin, solution.status().converged());
+        double elevatorChord = allMoving ? 0 : e.chordFraction() * tail.chord();
+        return new TailForces(
+                lift,
+                drag,
+                moment,
+                hinge * elevatorChord * elevatorChord,
+                margin,
+                solution.status().converged());
     }
 
     /**
@@ -95,10 +105,12 @@ final class TailSurface {
      * @param lift across the undisturbed air, m^2
      * @param drag along it, m^2
      * @param moment about the tail's quarter chord, m^3, nose up positive
+     * @param hinge hinge moment of both halves of the elevator, m^3, positive where the air drives the trailing edge down; 0
+     *     for an all-moving tail, whose pivot is not known
      * @param stallMargin smallest angle left before the tail stalls either way, rad
      * @param converged false where this is not a solution
      */
-    record TailForces(double lift, double drag, double moment, double stallMargin, boolean converged) {
+    record TailForces(double lift, double drag, double moment, double hinge, double stallMargin, boolean converged) {
 
         /** Change from other forces per rad of a step of the elevator. */
         TailForces perRadian(TailForces from, double step) {
@@ -106,6 +118,7 @@ final class TailSurface {
                     (lift - from.lift) / step,
                     (drag - from.drag) / step,
                     (moment - from.moment) / step,
+                    (hinge - from.hinge) / step,
                     (stallMargin - from.stallMargin) / step,
                     converged && from.converged);
         }
@@ -116,6 +129,7 @@ final class TailSurface {
                     lift + perRadian.lift * step,
                     drag + perRadian.drag * step,
                     moment + perRadian.moment * step,
+                    hinge + perRadian.hinge * step,
                     stallMargin + perRadian.stallMargin * step,
                     converged);
         }

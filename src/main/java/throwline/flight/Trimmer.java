@@ -140,6 +140,18 @@ final class Trimmer {
         return new TailPower(byElevator, byAngle);
     }
 
+    /**
+     * Hinge moment of the elevator at an attitude, over dynamic pressure, m^3, positive where the air drives it down.
+     *
+     * @param elevator where it stands, rad
+     */
+    double elevatorHinge(Pack pack, Attitude attitude, double elevator) {
+        TailAir air = wake.at(attitude.wing(), attitude.alpha(), trailingEdgeDrop);
+        return new Tailplane(pack, attitude.speed(), attitude.alpha(), air)
+                .forces(elevator)
+                .hinge();
+    }
+
     private static double slope(Tailplane more, double moreElevator, Tailplane less, double lessElevator, double step) {
         double above = more.moment(more.forces(moreElevator));
         double below = less.moment(less.forces(lessElevator));

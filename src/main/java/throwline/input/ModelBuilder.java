@@ -13,6 +13,7 @@ import throwline.model.Field;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Propeller;
+import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Tail;
@@ -76,7 +77,8 @@ final class ModelBuilder {
                 propeller(),
                 field(),
                 setUps(),
-                sticks());
+                sticks(),
+                servos());
         List<Note> notes =
                 notUsedYet.stream().map(path -> Note.of("input.notused", path)).toList();
         return new ReadModel.Project(model, display, assumed.all(order), notes);
@@ -167,6 +169,22 @@ final class ModelBuilder {
                 height,
                 temperature,
                 field.amount("wind"));
+    }
+
+    private List<Servo> servos() {
+        List<Servo> servos = new ArrayList<>();
+        for (Branch servo : root.child("servos").children()) {
+            servos.add(new Servo(
+                    movables.find(servo.name()).orElseThrow().name(),
+                    servo.child("torque").amount(),
+                    servo.child("arm").amount(),
+                    servo.child("horn").amount(),
+                    servo.child("rod").amount(),
+                    servo.child("swing").amount(),
+                    servo.amount("lean"),
+                    servo.amount("offset")));
+        }
+        return servos;
     }
 
     private List<SetUp> setUps() {

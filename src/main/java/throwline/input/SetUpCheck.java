@@ -42,7 +42,23 @@ final class SetUpCheck {
             }
         }
         root.child("sticks").children().forEach(this::stick);
-        root.child("servos").children().forEach(this::known);
+        for (Branch servo : root.child("servos").children()) {
+            known(servo);
+            rod(servo);
+        }
+    }
+
+    /** A rod must reach from arm to horn. */
+    private void rod(Branch servo) {
+        OptionalDouble arm = servo.child("arm").amount();
+        OptionalDouble horn = servo.child("horn").amount();
+        OptionalDouble rod = servo.child("rod").amount();
+        if (arm.isPresent() && horn.isPresent() && rod.isPresent()) {
+            double least = Math.max(arm.getAsDouble(), horn.getAsDouble());
+            if (rod.getAsDouble() <= least) {
+                problems.add(servo.child("rod"), "input.servo.rod", QuantityPrinter.print(least, Unit.MILLIMETRE));
+            }
+        }
     }
 
     private void travel(Movable movable, Branch where) {

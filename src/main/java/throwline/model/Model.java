@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param field where it flies
  * @param setUps where the surfaces stand, steady; at least two, the first is the one that others are compared with
  * @param sticks what full stick adds to a set-up
+ * @param servos what is known of servos and linkages, in any order; a surface may lack one
  */
 public record Model(
         String name,
@@ -27,15 +28,40 @@ public record Model(
         Optional<Propeller> propeller,
         Field field,
         List<SetUp> setUps,
-        List<Stick> sticks) {
+        List<Stick> sticks,
+        List<Servo> servos) {
 
     public Model {
         packs = List.copyOf(packs);
         setUps = List.copyOf(setUps);
         sticks = List.copyOf(sticks);
+        servos = List.copyOf(servos);
         if (packs.isEmpty() || setUps.isEmpty()) {
             throw new IllegalArgumentException("a model needs a pack and a set-up");
         }
+    }
+
+    /** A model of whose servos nothing is known. */
+    public Model(
+            String name,
+            List<Pack> packs,
+            Wing wing,
+            Tail tail,
+            Body body,
+            Optional<Wheels> wheels,
+            Optional<Propeller> propeller,
+            Field field,
+            List<SetUp> setUps,
+            List<Stick> sticks) {
+        this(name, packs, wing, tail, body, wheels, propeller, field, setUps, sticks, List.of());
+    }
+
+    /** The servo of a surface; one of which nothing is known where the model does not say. */
+    public Servo servo(String surface) {
+        return servos.stream()
+                .filter(s -> s.surface().equals(surface))
+                .findFirst()
+                .orElseGet(() -> Servo.unknown(surface));
     }
 
     /** The set-up that others are compared with: the one that moves nothing, else the first. */

@@ -12,4 +12,9 @@ public record EdgeThrow(double chord) {
     public double distance(double angle) {
         return 2 * chord * Math.sin(angle / 2);
     }
+
+    /** Height of the edge above or below its place at zero, m, with the sign of the angle in rad: c sin(angle). */
+    public double height(double angle) {
+        return chord * Math.sin(angle);
+    }
 }

@@ -57,6 +57,7 @@ final class SetUpAnswer {
     SetUpResult withoutStall() {
         Headline none = new Headline.Unknown("why.no-stall");
         FirstStall nowhere = new FirstStall(Side.BOTH, 0, "", Manner.NOT_REACHED);
+        ServoAnswer servos = new Servos(model, setUp, bands).withoutStall();
         return new SetUpResult(
                 setUp,
                 none,
@@ -71,6 +72,7 @@ final class SetUpAnswer {
                 nowhere,
                 List.of(),
                 List.of(),
+                servos,
                 List.of(Note.of("note.no-stall")));
     }
 
@@ -91,6 +93,7 @@ final class SetUpAnswer {
                 .orElseGet(() -> why(approach));
         Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
+        ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall);
         return new SetUpResult(
                 setUp,
                 bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
@@ -111,7 +114,8 @@ final class SetUpAnswer {
                 firstStall(flight, stall),
                 sweep,
                 steady.map(a -> load(a.wing())).orElse(List.of()),
-                notes(stall, approach));
+                servos,
+                notes(stall, approach, servos));
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {
@@ -212,7 +216,7 @@ final class SetUpAnswer {
         return stations;
     }
 
-    private List<Note> notes(Stall stall, Descent approach) {
+    private List<Note> notes(Stall stall, Descent approach, ServoAnswer servos) {
         List<Note> notes = new ArrayList<>();
         if (stall.elevatorLimited()) {
             notes.add(Note.of("note.elevator-before-wing"));
@@ -231,6 +235,7 @@ final class SetUpAnswer {
                         new Quantity(a.elevator() - setUp.elevator(), Dimension.ANGLE)));
             }
         });
+        notes.addAll(new Servos(model, setUp, bands).notes(servos.positions()));
         return notes;
     }
 }

@@ -64,6 +64,7 @@ public final class FlyCharts {
             Headline first = result.glance().rollRates().get(0).rate();
             pictures.add(picture(result, "roll-over-speed", rolls, spot(result, first, Math.toDegrees(1))));
         }
+        new ServoLoadChart(result, words).draw().ifPresent(pictures::add);
         return pictures;
     }
 

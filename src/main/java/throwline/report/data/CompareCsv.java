@@ -46,7 +46,8 @@ public final class CompareCsv {
                 new Row("bestGlideRatio", "", "", 1, result.bestGlideRatio()),
                 new Row("noseDownSpeed", "", "m/s", 1, result.noseDownSpeed()),
                 new Row("elevator", "", "deg", Math.toDegrees(1), result.elevator()),
-                new Row("elevatorChange", "", "deg", Math.toDegrees(1), result.elevatorChange()));
+                new Row("elevatorChange", "", "deg", Math.toDegrees(1), result.elevatorChange()),
+                new Row("flapSpeedLimit", "", "m/s", 1, result.servos().flapSpeedLimit()));
         Stream<Row> rolls = result.rollRates().stream()
                 .map(roll -> new Row("rollRate", roll.stick(), "deg/s", Math.toDegrees(1), roll.rate()));
         return Stream.concat(numbers, rolls);

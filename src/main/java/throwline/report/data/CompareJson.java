@@ -84,11 +84,14 @@ public final class CompareJson {
             angle(json, roll.stick(), roll.rate());
         }
         json.end();
-        for (String later : List.of("flareHeight", "float", "flapSpeedLimit", "gustLimit")) {
+        for (String later : List.of("flareHeight", "float")) {
             plain(json, later, NOT_WORKED_OUT);
         }
+        plain(json, "flapSpeedLimit", result.servos().flapSpeedLimit());
+        plain(json, "gustLimit", NOT_WORKED_OUT);
         json.key("firstStall");
         firstStall(json, result.firstStall());
+        new ServoJson(this).write(json, result.servos());
         json.key("notes");
         notes(json, result.notes());
         json.end();

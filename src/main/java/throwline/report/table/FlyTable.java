@@ -14,6 +14,7 @@ import throwline.study.FlyResult.Descents;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.Why;
 import throwline.study.Headline;
+import throwline.study.ServoAnswer;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
 import throwline.words.Note;
@@ -66,6 +67,8 @@ public final class FlyTable {
         section(text, "fly.section.turns", turns(result));
         section(text, "fly.section.roll", rolls(result));
         result.balance().ifPresent(b -> section(text, "fly.section.balance", balance(b, result)));
+        section(text, "fly.section.servos", servos(result));
+        section(text, "fly.section.positions", positions(result));
         section(
                 text,
                 "row.section.notes",
@@ -190,6 +193,27 @@ public final class FlyTable {
     private void part(StringBuilder text, String key, double angle, EdgeThrow edge) {
         text.append(Wrapped.paragraph(
                 "    ", "      ", page.shown(words.say(key, figures.edge(angle, edge))), page.width()));
+    }
+
+    private String servos(FlyResult result) {
+        ServoAnswer servos = result.glance().servos();
+        ServoLines lines = new ServoLines(page, words);
+        StringBuilder text = new StringBuilder(lines.loads(servos));
+        lines.fastest(servos).ifPresent(speed -> line(text, words.say("fly.servo.meaning", speed)));
+        List<String> assumed = lines.assumed(servos);
+        if (!assumed.isEmpty()) {
+            line(text, words.say("fly.servo.assumed", String.join(", ", assumed)));
+        }
+        return text.toString();
+    }
+
+    private String positions(FlyResult result) {
+        StringBuilder text = new StringBuilder(
+                new ServoLines(page, words).positions(result.glance().servos()));
+        if (!text.isEmpty()) {
+            line(text, words.say("fly.servo.positions"));
+        }
+        return text.toString();
     }
 
     private String notes(List<Note> notes) {

@@ -65,7 +65,25 @@ final class FlyersRows {
         mix();
         rolls();
         firstStall();
+        flapLimit();
         return grid;
+    }
+
+    /** A set-up that moves nothing has no such limit. */
+    private void flapLimit() {
+        Function<SetUpResult, Headline> limit = result -> result.servos().flapSpeedLimit();
+        grid.row(
+                words.say("row.flap-limit"),
+                setUps.stream()
+                        .map(result -> limit.apply(result) instanceof Headline.Known known
+                                ? figures.speed(known.value())
+                                : result.setUp().isClean() ? "-" : none(limit.apply(result)))
+                        .toList());
+        more("row.or", limit, v -> figures.speedBeside(v.value()));
+        more("row.likely", limit, figures::speedBand);
+        grid.more(
+                words.say("row.flap-limit.by"),
+                cells((result, known) -> result.servos().limitedBy(), limit, ""));
     }
 
     private void speed(String key, Function<SetUpResult, Headline> number) {

@@ -45,6 +45,8 @@ class CompareJsonTest {
                         "flapSpeedLimit",
                         "gustLimit",
                         "firstStall",
+                        "servos",
+                        "positions",
                         "notes");
         assertThat(setUp.at("stallSpeed").keys()).containsExactly("value", "low", "high", "basis");
         assertThat(setUp.at("noseDownSpeed").keys()).containsExactly("value", "why");

@@ -1,0 +1,196 @@
+package throwline.flight;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import throwline.liftingline.HingeMoments;
+import throwline.liftingline.LiftingLineProblem;
+import throwline.liftingline.LiftingLineSolution;
+import throwline.liftingline.LiftingLineSolver;
+import throwline.liftingline.Motion;
+import throwline.liftingline.StripForces;
+import throwline.linkage.ControlRun;
+import throwline.model.Elevator;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.Servo;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+
+/**
+ * Torque that each servo of a model has to hold in one set-up: hinge moments from the lifting line at set-up plus stick,
+ * through the linkage (FLIGHT-METHODS 13). Roll sticks are taken at the angle of attack of level flight, before the model
+ * answers; pulls at the wing's stall, to which they lead.
+ */
+final class ServoLoads {
+
+    /** A servo is to be twice as strong as the torque that it has to hold (FLIGHT-METHODS 13, common practice). */
+    static final double RESERVE = 2;
+
+    private static final double ANGLE_TOLERANCE = 1e-4;
+    private static final double WIDEST = Math.toRadians(40);
+    private static final double USUAL_SLOPE = 5;
+    private static final double SPEED_TOLERANCE = 1e-3;
+    private static final int MOST_PASSES = 12;
+
+    private final Trimmer trimmer;
+    private final Airframe airframe;
+    private final Model model;
+    private final SetUp setUp;
+    private final Map<String, ControlRun> runs;
+    private final Deflections alone;
+    private final LiftingLineSolver solver;
+    private final WarmRoot levelRoot = new WarmRoot(ANGLE_TOLERANCE, 0, USUAL_SLOPE);
+
+    ServoLoads(Trimmer trimmer, SetUp setUp) {
+        this.trimmer = trimmer;
+        this.setUp = setUp;
+        airframe = trimmer.airframe();
+        model = airframe.model();
+        runs = ControlRun.of(model);
+        alone = Deflections.of(model.wing(), setUp);
+        solver = airframe.wingSolver();
+    }
+
+    /**
+     * The loads at a speed, one entry a surface; a surface whose load was not found is left out, and so is an elevator where
+     * there is no steady descent.
+     *
+     * @param pack the pack
+     * @param stall the stall of this set-up with it
+     * @param speed m/s
+     * @param descent the steady descent at that speed, where there is one
+     */
+    List<ServoLoad> at(Pack pack, Stall stall, double speed, Optional<Attitude> descent) {
+        List<ServoLoad> all = new ArrayList<>(wing(pack, stall, speed));
+        descent.ifPresent(attitude -> all.addAll(elevator(pack, attitude)));
+        Map<String, ServoLoad> worst = new LinkedHashMap<>();
+        all.forEach(load -> worst.merge(load.surface(), load, (a, b) -> b.size() > a.size() ? b : a));
+        return List.copyOf(worst.values());
+    }
+
+    /**
+     * The highest speed at which every servo of a wing surface that the set-up moves has its reserve.
+     *
+     * @return empty where no such surface has a rating, or none was found
+     */
+    Optional<ServoLimit> limit(Pack pack, Stall stall) {
+        double speed = 2 * stall.speed();
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double at = speed;
+            Optional<ServoLimit> next = wing(pack, stall, at).stream()
+                    .filter(load -> setUp.deflection(load.surface()) != 0)
+                    .flatMap(load -> limit(load, at).stream())
+                    .min(Comparator.comparingDouble(ServoLimit::speed));
+            if (next.isEmpty()) {
+                return next;
+            }
+            speed = next.get().speed();
+            if (Math.abs(speed - at) < SPEED_TOLERANCE * speed) {
+                return next;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Loads grow nearly with the square of the speed. */
+    private Optional<ServoLimit> limit(ServoLoad load, double speed) {
+        OptionalDouble rating = runs.get(load.surface()).rating();
+        if (rating.isEmpty() || load.servo().isEmpty() || load.servo().getAsDouble() == 0) {
+            return Optional.empty();
+        }
+        double share = rating.getAsDouble() / (RESERVE * load.servo().getAsDouble());
+        return Optional.of(new ServoLimit(speed * Math.sqrt(share), load.surface()));
+    }
+
+    private List<ServoLoad> wing(Pack pack, Stall stall, double speed) {
+        OptionalDouble level = levelAlpha(pack, stall, speed);
+        if (level.isEmpty()) {
+            return List.of();
+        }
+        List<ServoLoad> loads = new ArrayList<>();
+        add(loads, "", alone, speed, trimmer.wing(speed, level.getAsDouble()));
+        for (Stick stick : model.sticks()) {
+            Deflections with = Deflections.of(model.wing(), setUp, stick, 1);
+            if (stick.worksIn(setUp) && !with.equals(alone)) {
+                double alpha = stick instanceof Stick.Roll
+                        ? level.getAsDouble()
+                        : stall.attitude().alpha();
+                add(loads, stick.name(), with, speed, solve(with, speed, alpha));
+            }
+        }
+        return loads;
+    }
+
+    private LiftingLineSolution solve(Deflections deflections, double speed, double alpha) {
+        return solver.solve(
+                LiftingLineProblem.of(
+                        airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(speed)),
+                        alpha + model.wing().incidence(),
+                        Motion.straight()),
+                Optional.empty());
+    }
+
+    /** Loads of the surfaces that the stick moves, of all without one. */
+    private void add(
+            List<ServoLoad> loads, String stick, Deflections deflections, double speed, LiftingLineSolution solution) {
+        if (!solution.status().converged()) {
+            return;
+        }
+        HingeMoments moments = HingeMoments.of(solution, airframe.strips());
+        for (Surface surface : model.wing().surfaces()) {
+            for (int side : new int[] {-1, 1}) {
+                double deflection = deflections.on(surface, side);
+                boolean moved = stick.isEmpty() || deflection != alone.on(surface, side);
+                if (!moved) {
+                    continue;
+                }
+                double hinge = pressure(speed) * moments.of(surface.name(), side);
+                loads.add(load(surface.name(), stick, side, deflection, hinge));
+            }
+        }
+    }
+
+    private ServoLoad load(String surface, String stick, int side, double deflection, double hinge) {
+        OptionalDouble servo = runs.get(surface).servoTorque(deflection, hinge);
+        return new ServoLoad(surface, stick, side, deflection, hinge, servo);
+    }
+
+    private List<ServoLoad> elevator(Pack pack, Attitude attitude) {
+        Elevator elevator = model.tail().elevator();
+        return Stream.concat(
+                        Stream.of(new Stick.Pull("", Map.of(), 0, List.of())),
+                        model.sticks().stream()
+                                .filter(s -> s.worksIn(setUp))
+                                .flatMap(s -> s instanceof Stick.Pull p ? Stream.of(p) : Stream.empty())
+                                .filter(p -> p.elevator() != 0))
+                .map(pull -> {
+                    double wanted = attitude.elevator() + pull.elevator();
+                    double there = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
+                    double hinge = pressure(attitude.speed()) * trimmer.elevatorHinge(pack, attitude, there);
+                    return load(Servo.ELEVATOR, pull.name(), 0, there, hinge);
+                })
+                .filter(load -> load.hinge() != 0)
+                .toList();
+    }
+
+    /** Angle of attack at which the wing alone carries the weight. */
+    private OptionalDouble levelAlpha(Pack pack, Stall stall, double speed) {
+        double wanted =
+                pack.mass() * Gravity.STANDARD / (pressure(speed) * model.wing().area());
+        double most = stall.attitude().alpha();
+        OptionalDouble alpha = levelRoot.solve(
+                a -> StripForces.of(trimmer.wing(speed, a)).liftCoefficient() - wanted, most - WIDEST, most);
+        return alpha.isPresent() || speed > stall.speed() ? alpha : OptionalDouble.of(most);
+    }
+
+    private double pressure(double speed) {
+        return airframe.air().density() * speed * speed / 2;
+    }
+}

@@ -1,0 +1,126 @@
+package throwline.report.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
+import throwline.report.Headlines;
+import throwline.study.FlyResult;
+import throwline.study.Headline;
+import throwline.study.ServoAnswer.LoadPoint;
+import throwline.study.ServoAnswer.SurfaceLoad;
+import throwline.words.Words;
+
+/**
+ * What each servo has to hold over airspeed in one set-up: as a share of its rating, with the half that a servo should be
+ * asked for as a line; as torque where no rating is known.
+ */
+final class ServoLoadChart {
+
+    private static final int HEIGHT = 500;
+    private static final double ROOM = 1.08;
+    private static final double PER_CENT = 100;
+    /** Share of a rating that a servo should be asked for (common practice). */
+    private static final double HALF = 50;
+
+    private final FlyResult result;
+    private final Words words;
+    private final boolean rated;
+
+    ServoLoadChart(FlyResult result, Words words) {
+        this.result = result;
+        this.words = words;
+        rated = result.glance().servos().loads().stream()
+                .anyMatch(load -> load.rating().isPresent());
+    }
+
+    /** Empty where no load was found. */
+    Optional<Picture> draw() {
+        List<Curves.Curve> curves = new ArrayList<>();
+        List<String> left = new ArrayList<>();
+        double slowest = Double.POSITIVE_INFINITY;
+        double fastest = 0;
+        double most = 0;
+        for (SurfaceLoad load : result.glance().servos().loads()) {
+            if (rated && load.rating().isEmpty()) {
+                left.add(load.surface());
+                continue;
+            }
+            List<double[]> points = points(load);
+            if (points.size() > 1) {
+                curves.add(new Curves.Curve(load.surface(), HouseStyle.look(curves.size()), points, spot(load)));
+            }
+            for (double[] point : points) {
+                slowest = Math.min(slowest, point[0]);
+                fastest = Math.max(fastest, point[0]);
+                most = Math.max(most, point[1]);
+            }
+        }
+        return curves.isEmpty() ? Optional.empty() : Optional.of(picture(curves, left, slowest, fastest, most));
+    }
+
+    private Picture picture(List<Curves.Curve> curves, List<String> left, double slowest, double fastest, double most) {
+        String key = rated ? "chart.fly.servo-load.share" : "chart.fly.servo-load.torque";
+        double top = ROOM * Math.max(most, rated ? HALF : 0);
+        XYPlot plot = Curves.plot(
+                HouseStyle.axis(words.say("chart.axis.airspeed"), 0.95 * slowest, fastest, 9),
+                HouseStyle.axis(words.say(key), 0, top, 8),
+                curves);
+        if (rated) {
+            half(plot);
+        }
+        List<String> holdsFor = new ArrayList<>();
+        holdsFor.add(words.say("chart.fly.servo-load.for"));
+        if (!left.isEmpty()) {
+            holdsFor.add(words.say("chart.fly.servo-load.left", String.join(", ", left)));
+        }
+        holdsFor.add(words.say(
+                "chart.fly.servo-load.of",
+                result.model().name(),
+                result.pack().name(),
+                result.glance().setUp().name()));
+        String title = words.say("chart.fly.servo-load.title");
+        return new Picture(
+                "servo-load",
+                title,
+                HouseStyle.WIDTH,
+                HEIGHT,
+                HouseStyle.chart(plot, title, holdsFor, words.say("chart.proof.assumed")));
+    }
+
+    private double shown(SurfaceLoad load, double torque) {
+        return rated ? PER_CENT * torque / load.rating().orElse(Double.POSITIVE_INFINITY) : torque;
+    }
+
+    private List<double[]> points(SurfaceLoad load) {
+        List<double[]> points = new ArrayList<>();
+        for (LoadPoint point : load.overSpeed()) {
+            point.torque().ifPresent(torque -> points.add(new double[] {point.speed(), shown(load, torque)}));
+        }
+        return points;
+    }
+
+    private Optional<Curves.Spot> spot(SurfaceLoad load) {
+        return Headlines.known(result.glance().approachSpeed())
+                .flatMap(speed -> Headlines.known(load.comingIn()).map(t -> spot(load, speed, t)));
+    }
+
+    private Curves.Spot spot(SurfaceLoad load, Headline.Known speed, Headline.Known torque) {
+        return new Curves.Spot(
+                speed.value(), shown(load, torque.value()), shown(load, torque.low()), shown(load, torque.high()));
+    }
+
+    private void half(XYPlot plot) {
+        ValueMarker marker = new ValueMarker(HALF, HouseStyle.INK, HouseStyle.THIN);
+        marker.setLabel(words.say("chart.fly.servo-load.half"));
+        marker.setLabelFont(HouseStyle.SMALL);
+        marker.setLabelPaint(HouseStyle.QUIET_INK);
+        marker.setLabelBackgroundColor(HouseStyle.GROUND);
+        marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
+        marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+        plot.addRangeMarker(marker);
+    }
+}

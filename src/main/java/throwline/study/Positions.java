@@ -1,0 +1,105 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import throwline.flight.Deflections;
+import throwline.linkage.ControlRun;
+import throwline.model.Elevator;
+import throwline.model.Model;
+import throwline.model.Servo;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+import throwline.study.ServoAnswer.Position;
+import throwline.study.ServoAnswer.Reach;
+import throwline.study.SetUpResult.Side;
+
+/** Where every surface of a model and its servo stand in a set-up, alone and with each stick at full. */
+final class Positions {
+
+    /** Below this share of the neutral ratio the servo's last degrees hardly move the surface (common practice, no source). */
+    private static final double HARDLY = 0.25;
+
+    private final Model model;
+    private final Map<String, ControlRun> runs;
+
+    Positions(Model model) {
+        this.model = model;
+        runs = ControlRun.of(model);
+    }
+
+    /** The positions, surface by surface, the set-up alone before the sticks. */
+    List<Position> in(SetUp setUp) {
+        List<Position> all = new ArrayList<>();
+        for (Surface surface : model.wing().surfaces()) {
+            double chord = model.wing().chordAt(surface.from()) * surface.chordFraction();
+            all.addAll(wing(surface, chord, "", setUp, new Stick.Pull("", Map.of(), 0, List.of())));
+            for (Stick stick : model.sticks()) {
+                if (stick.worksIn(setUp) && moves(stick, surface.name())) {
+                    all.addAll(wing(surface, chord, stick.name(), setUp, stick));
+                }
+            }
+        }
+        all.add(elevator("", setUp.elevator()));
+        for (Stick stick : model.sticks()) {
+            if (stick.worksIn(setUp) && stick instanceof Stick.Pull pull && pull.elevator() != 0) {
+                all.add(elevator(pull.name(), setUp.elevator() + pull.elevator()));
+            }
+        }
+        return all;
+    }
+
+    private static boolean moves(Stick stick, String surface) {
+        return stick instanceof Stick.Roll roll
+                ? roll.throwsBySurface().containsKey(surface)
+                : ((Stick.Pull) stick).deflections().getOrDefault(surface, 0.0) != 0;
+    }
+
+    private List<Position> wing(Surface surface, double chord, String name, SetUp setUp, Stick stick) {
+        Deflections there = Deflections.of(model.wing(), setUp, stick, 1);
+        double left = there.on(surface, -1);
+        double right = there.on(surface, 1);
+        boolean leftCut = left != wanted(surface, setUp, stick, -1);
+        boolean rightCut = right != wanted(surface, setUp, stick, 1);
+        if (left == right && leftCut == rightCut) {
+            return List.of(position(surface.name(), name, Side.BOTH, left, leftCut, chord));
+        }
+        return List.of(
+                position(surface.name(), name, Side.LEFT, left, leftCut, chord),
+                position(surface.name(), name, Side.RIGHT, right, rightCut, chord));
+    }
+
+    private static double wanted(Surface surface, SetUp setUp, Stick stick, int side) {
+        double base = setUp.deflection(surface.name());
+        if (stick instanceof Stick.Roll roll) {
+            Stick.Throws both = roll.throwsBySurface().getOrDefault(surface.name(), new Stick.Throws(0, 0));
+            return side < 0 ? base + both.down() : base - both.up();
+        }
+        return base + ((Stick.Pull) stick).deflections().getOrDefault(surface.name(), 0.0);
+    }
+
+    private Position elevator(String stick, double wanted) {
+        Elevator elevator = model.tail().elevator();
+        double angle = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
+        double chord = model.tail().chord() * elevator.chordFraction();
+        return position(Servo.ELEVATOR, stick, Side.BOTH, angle, angle != wanted, chord);
+    }
+
+    /** Where a surface and its servo stand at an angle. */
+    Position position(String surface, String stick, Side side, double angle, boolean cut, double chord) {
+        ControlRun run = Objects.requireNonNull(runs.get(surface));
+        ControlRun.Position there = run.at(angle);
+        Optional<Double> servo = there.servo().stream().boxed().findFirst();
+        Reach reach =
+                switch (there.reach()) {
+                    case LOCKED -> Reach.LOCKED;
+                    case BEYOND_SWING -> Reach.BEYOND_SWING;
+                    case FREE -> run.evenness(angle) < HARDLY ? Reach.SLACKENING : Reach.FREE;
+                };
+        return new Position(
+                surface, stick, side, angle, cut, chord, servo, servo.map(s -> there.share()), reach, run.assumed());
+    }
+}

@@ -1,0 +1,99 @@
+package throwline.study;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the servos have to do in one set-up with one pack.
+ *
+ * @param flapSpeedLimit highest speed at which the servos of the surfaces that the set-up moves have twice the torque that
+ *     they need, m/s
+ * @param limitedBy surface that sets it; empty where there is no limit
+ * @param loads one entry a surface whose load was found
+ * @param positions where each surface stands in this set-up, alone and with each stick at full
+ */
+public record ServoAnswer(
+        Headline flapSpeedLimit, String limitedBy, List<SurfaceLoad> loads, List<Position> positions) {
+
+    public ServoAnswer {
+        loads = List.copyOf(loads);
+        positions = List.copyOf(positions);
+    }
+
+    /** Nothing is known, for this reason. */
+    public static ServoAnswer none(String why) {
+        return new ServoAnswer(new Headline.Unknown(why), "", List.of(), List.of());
+    }
+
+    /**
+     * What the servo of one surface has to hold, worst over the sticks.
+     *
+     * @param surface its name
+     * @param rating torque of the servo, N m; empty where the model does not say
+     * @param assumedLinkage true where the linkage is not given and the full swing is taken to give the full travel, evenly
+     * @param comingIn torque at the servo at the approach speed, N m
+     * @param halfRatingAt speed at which half the rating is needed, m/s; empty where there is no rating
+     * @param overSpeed slowest first
+     */
+    public record SurfaceLoad(
+            String surface,
+            Optional<Double> rating,
+            boolean assumedLinkage,
+            Headline comingIn,
+            Optional<Double> halfRatingAt,
+            List<LoadPoint> overSpeed) {
+        public SurfaceLoad {
+            overSpeed = List.copyOf(overSpeed);
+        }
+    }
+
+    /**
+     * Load of one servo at one speed.
+     *
+     * @param speed m/s
+     * @param stick with this stick at full; empty without one
+     * @param deflection where the surface stands then, rad, trailing edge down positive
+     * @param hinge size of the hinge moment, N m
+     * @param torque at the servo, N m; empty where the linkage does not get the surface there
+     */
+    public record LoadPoint(double speed, String stick, double deflection, double hinge, Optional<Double> torque) {}
+
+    /**
+     * Where one surface stands.
+     *
+     * @param surface its name
+     * @param stick with this stick at full; empty without one
+     * @param side left, right, or both where they stand alike
+     * @param angle where it stands, rad, trailing edge down positive, cut at its travel
+     * @param atItsStop true where it was cut
+     * @param chord of the surface at its root end, m
+     * @param servo angle of the servo from where the surface is at neutral, rad, down positive; empty where the linkage
+     *     locks before
+     * @param swingShare of the servo's swing from its middle, down positive; empty where the linkage locks before
+     * @param reach whether the servo gets it there
+     * @param assumedLinkage true where the linkage is not given
+     */
+    public record Position(
+            String surface,
+            String stick,
+            SetUpResult.Side side,
+            double angle,
+            boolean atItsStop,
+            double chord,
+            Optional<Double> servo,
+            Optional<Double> swingShare,
+            Reach reach,
+            boolean assumedLinkage) {}
+
+    /** Whether a servo gets a surface where it should stand. */
+    public enum Reach {
+        /** It does. */
+        FREE,
+        /** The linkage locks or turns back before. */
+        LOCKED,
+        /** The servo's swing ends before. */
+        BEYOND_SWING,
+        /** It does, but the servo's last degrees hardly move the surface. */
+        SLACKENING
+    }
+}

@@ -1,0 +1,153 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import throwline.flight.Flight;
+import throwline.flight.ServoLimit;
+import throwline.flight.ServoLoad;
+import throwline.flight.Stall;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.Servo;
+import throwline.model.SetUp;
+import throwline.study.ServoAnswer.LoadPoint;
+import throwline.study.ServoAnswer.Position;
+import throwline.study.ServoAnswer.Reach;
+import throwline.study.ServoAnswer.SurfaceLoad;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
+import throwline.words.Note;
+
+/** Turns the loads of the servos into what a person reads. */
+final class Servos {
+
+    /** Speeds at which loads are looked at, over the stall speed; one of them is the speed to come in at. */
+    private static final double[] SPEEDS = {1.05, SetUpAnswer.APPROACH_OVER_STALL, 1.6, 2.0, 2.4, 2.8};
+
+    private final Model model;
+    private final SetUp setUp;
+    private final Bands bands;
+
+    Servos(Model model, SetUp setUp, Bands bands) {
+        this.model = model;
+        this.setUp = setUp;
+        this.bands = bands;
+    }
+
+    ServoAnswer answer(Flight flight, Pack pack, Stall stall) {
+        Optional<ServoLimit> limit = anyRated() ? flight.servoLimit(pack, stall) : Optional.empty();
+        Headline speed = limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
+        return new ServoAnswer(
+                speed, limit.map(ServoLimit::surface).orElse(""), loads(flight, pack, stall), positions());
+    }
+
+    /** Where no stall was found there are positions all the same. */
+    ServoAnswer withoutStall() {
+        return new ServoAnswer(new Headline.Unknown("why.no-stall"), "", List.of(), positions());
+    }
+
+    private List<Position> positions() {
+        return new Positions(model).in(setUp);
+    }
+
+    private boolean moved(Servo servo) {
+        return setUp.deflection(servo.surface()) != 0;
+    }
+
+    private boolean anyRated() {
+        return model.servos().stream().anyMatch(s -> moved(s) && s.torque().isPresent());
+    }
+
+    private String why() {
+        if (setUp.isClean()) {
+            return "why.nothing-moved";
+        }
+        if (!anyRated()) {
+            return "why.no-servo";
+        }
+        boolean locked = positions().stream().anyMatch(p -> p.reach() == Reach.LOCKED);
+        return locked ? "why.servo-locked" : "why.not-found";
+    }
+
+    /** The torque may be more than said, not less; it grows with the square of the speed. */
+    private Headline limit(double speed) {
+        Headline.Known one = bands.around("servoTorque", 1);
+        return new Headline.Known(speed, speed / Math.sqrt(one.high()), speed, one.basis());
+    }
+
+    private Headline torque(LoadPoint point) {
+        return point.torque()
+                .<Headline>map(t -> {
+                    Headline.Known band = bands.around("servoTorque", t);
+                    return new Headline.Known(t, t, band.high(), band.basis());
+                })
+                .orElseGet(() -> new Headline.Unknown("why.servo-locked"));
+    }
+
+    private List<SurfaceLoad> loads(Flight flight, Pack pack, Stall stall) {
+        Map<String, List<LoadPoint>> bySurface = new LinkedHashMap<>();
+        for (double ratio : SPEEDS) {
+            double speed = ratio * stall.speed();
+            for (ServoLoad load : flight.servoLoads(pack, stall, speed)) {
+                bySurface
+                        .computeIfAbsent(load.surface(), s -> new ArrayList<>())
+                        .add(new LoadPoint(
+                                speed,
+                                load.stick(),
+                                load.deflection(),
+                                Math.abs(load.hinge()),
+                                load.servo().stream().boxed().findFirst()));
+            }
+        }
+        List<SurfaceLoad> loads = new ArrayList<>();
+        double approach = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+        bySurface.forEach((surface, points) -> loads.add(load(surface, points, approach)));
+        return loads;
+    }
+
+    private SurfaceLoad load(String surface, List<LoadPoint> points, double approach) {
+        Servo servo = model.servo(surface);
+        OptionalDouble rating = servo.torque();
+        Headline comingIn = points.stream()
+                .filter(p -> p.speed() == approach)
+                .map(this::torque)
+                .findFirst()
+                .orElseGet(() -> new Headline.Unknown("why.not-found"));
+        return new SurfaceLoad(
+                surface,
+                rating.stream().boxed().findFirst(),
+                servo.arm().isEmpty() || servo.horn().isEmpty(),
+                comingIn,
+                rating.stream().boxed().findFirst().flatMap(r -> halfRatingAt(points, r / 2)),
+                points);
+    }
+
+    /** Between two speeds and past the last one the load goes with the square of the speed. */
+    private static Optional<Double> halfRatingAt(List<LoadPoint> points, double torque) {
+        Optional<LoadPoint> near = points.stream()
+                .filter(p -> p.torque().orElse(0.0) > 0)
+                .reduce((a, b) -> a.torque().orElse(0.0) >= torque ? a : b);
+        return near.map(p -> p.speed() * Math.sqrt(torque / p.torque().orElse(1.0)));
+    }
+
+    /** What the person must know before anything is programmed. */
+    List<Note> notes(List<Position> positions) {
+        List<Note> notes = new ArrayList<>();
+        for (Position p : positions) {
+            String code =
+                    switch (p.reach()) {
+                        case LOCKED -> p.stick().isEmpty() ? "note.servo.locked" : "note.servo.locked-stick";
+                        case BEYOND_SWING -> p.stick().isEmpty() ? "note.servo.swing" : "note.servo.swing-stick";
+                        case FREE, SLACKENING -> "";
+                    };
+            if (!code.isEmpty()) {
+                notes.add(Note.of(code, p.surface(), new Quantity(p.angle(), Dimension.ANGLE), p.stick()));
+            }
+        }
+        return notes.stream().distinct().toList();
+    }
+}
