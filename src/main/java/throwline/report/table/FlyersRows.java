@@ -83,7 +83,11 @@ final class FlyersRows {
                 words.say("row.mix"),
                 cells((result, known) -> mixCell(result), SetUpResult::elevatorChange),
                 "row.mix",
-                numbers(SetUpResult::elevatorChange));
+                setUps.stream()
+                        .map(result -> Optional.of(result)
+                                .filter(other -> !other.setUp().equals(model.reference()))
+                                .map(SetUpResult::elevatorChange))
+                        .toList());
         grid.more(
                 words.say("row.or"),
                 cells(

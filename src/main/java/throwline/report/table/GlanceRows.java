@@ -30,9 +30,9 @@ public final class GlanceRows {
     /**
      * One row.
      *
-     * @param key its name in the words; empty for a heading of rows below it
-     * @param label its name for people
-     * @param cells one a set-up; none for a heading
+     * @param key its name in the words; empty where it has none
+     * @param label its name for people, behind that of its heading where it stands below one
+     * @param cells one a set-up
      */
     public record GlanceRow(String key, String label, List<GlanceCell> cells) {
         public GlanceRow {
@@ -83,23 +83,29 @@ public final class GlanceRows {
         return new SurfaceRows(model, page, words).stickLines();
     }
 
-    private static List<GlanceRow> grouped(List<Grid.Row> rows, int columns) {
+    private List<GlanceRow> grouped(List<Grid.Row> rows, int columns) {
         List<GlanceRow> grouped = new ArrayList<>();
+        String heading = "";
         for (int i = 0; i < rows.size(); i++) {
             Grid.Row row = rows.get(i);
             if (row.quiet()) {
                 continue;
             }
-            boolean heading = row.cells().stream().allMatch(String::isEmpty);
+            if (row.cells().stream().allMatch(String::isEmpty)) {
+                heading = row.label();
+                continue;
+            }
             int end = i + 1;
             while (end < rows.size() && rows.get(end).quiet()) {
                 end++;
             }
             List<GlanceCell> cells = new ArrayList<>();
-            for (int column = 0; column < columns && !heading; column++) {
+            for (int column = 0; column < columns; column++) {
                 cells.add(cell(row, rows.subList(i + 1, end), column));
             }
-            grouped.add(new GlanceRow(row.key(), row.label().strip(), cells));
+            boolean below = row.label().startsWith(" ");
+            String label = below ? words.say("row.below", heading, row.label().strip()) : row.label();
+            grouped.add(new GlanceRow(row.key(), label, cells));
         }
         return grouped;
     }
