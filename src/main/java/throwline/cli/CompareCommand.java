@@ -1,10 +1,12 @@
 package throwline.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,10 +18,13 @@ import throwline.model.Pack;
 import throwline.report.CompareAnswer;
 import throwline.report.Headlines;
 import throwline.report.Page;
+import throwline.report.ReportFile;
 import throwline.report.Sentences;
 import throwline.report.chart.Charts;
 import throwline.report.data.CompareCsv;
 import throwline.report.data.CompareJson;
+import throwline.report.html.Compared;
+import throwline.report.html.ComparePage;
 import throwline.report.table.CompareTable;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
@@ -118,7 +123,24 @@ final class CompareCommand implements Callable<Integer> {
             CompareFiles files = new CompareFiles(context.words(), page.besideSpeed());
             output.add(prefix, files.of(answers.get(i), table));
         }
+        output.add("", List.of(webPage(projects, answers)));
         output.write();
+    }
+
+    /** One page for all models, named after them. */
+    private ReportFile webPage(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
+        List<Compared> compared = new ArrayList<>();
+        for (int i = 0; i < answers.size(); i++) {
+            ReadModel.Project project = projects.get(i);
+            Page page = page(FILE_WIDTH, true, false, project);
+            compared.add(new Compared(answers.get(i), page, CompareFiles.fileName(models.get(i), project), project.text()));
+        }
+        String name = projects.stream()
+                .map(project -> CompareFiles.plain(project.model().name()))
+                .distinct()
+                .collect(Collectors.joining("-"));
+        String html = new ComparePage(context.words()).write(compared);
+        return new ReportFile((name.isEmpty() ? "compare" : name) + ".html", html.getBytes(StandardCharsets.UTF_8));
     }
 
     private void answer(List<ReadModel.Project> projects, List<CompareAnswer> answers) {

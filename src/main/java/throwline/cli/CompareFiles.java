@@ -1,9 +1,11 @@
 package throwline.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import throwline.input.ReadModel;
 import throwline.report.CompareAnswer;
 import throwline.report.ReportFile;
 import throwline.report.chart.Charts;
@@ -46,6 +48,12 @@ final class CompareFiles {
                         .count()
                 == 1;
         return (own && !name.isEmpty() ? name : "pack" + (index + 1)) + "-";
+    }
+
+    /** The name of a model file without its folder; standard input is named after the model. */
+    static String fileName(String model, ReadModel.Project project) {
+        Path name = ModelReader.STANDARD_INPUT.equals(model) ? null : Path.of(model).getFileName();
+        return name == null ? plain(project.model().name()) + ".yaml" : name.toString();
     }
 
     /** Lower case letters and digits, hyphens for the rest. */

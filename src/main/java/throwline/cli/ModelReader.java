@@ -16,7 +16,8 @@ import throwline.units.Unit;
 /** Reads the model files that the command line names; {@code -} is standard input. */
 final class ModelReader {
 
-    private static final String STANDARD_INPUT = "-";
+    /** What names standard input. */
+    static final String STANDARD_INPUT = "-";
 
     private final Context context;
     private final Function<String, AirfoilLibrary> libraries;

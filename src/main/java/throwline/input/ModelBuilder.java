@@ -59,7 +59,7 @@ final class ModelBuilder {
         this.order = keys.order();
     }
 
-    ReadModel.Project build() {
+    ReadModel.Project build(String text) {
         List<Pack> packs = new ArrayList<>();
         for (Branch pack : root.child("packs").children()) {
             packs.add(new Pack(pack.name(), pack.amount("weight"), pack.amount("balance")));
@@ -81,7 +81,7 @@ final class ModelBuilder {
                 servos());
         List<Note> notes =
                 notUsedYet.stream().map(path -> Note.of("input.notused", path)).toList();
-        return new ReadModel.Project(model, display, assumed.all(order), notes);
+        return new ReadModel.Project(model, display, assumed.all(order), notes, text);
     }
 
     private Body body() {

@@ -17,8 +17,10 @@ public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
      * @param display units that the file asks to be shown
      * @param assumed every value that the file did not give
      * @param notes what else its owner should know, such as keys that no answer uses yet
+     * @param text the file as it was read
      */
-    record Project(Model model, Display display, List<Assumption> assumed, List<Note> notes) implements ReadModel {
+    record Project(Model model, Display display, List<Assumption> assumed, List<Note> notes, String text)
+            implements ReadModel {
         public Project {
             assumed = List.copyOf(assumed);
             notes = List.copyOf(notes);
@@ -28,7 +30,7 @@ public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
         Project with(List<Note> more) {
             List<Note> all = new ArrayList<>(notes);
             all.addAll(more);
-            return new Project(model, display, assumed, all);
+            return new Project(model, display, assumed, all, text);
         }
     }
 

@@ -28,7 +28,7 @@ public final class Bands {
                     .filter(line -> !line.startsWith("#") && !line.startsWith("quantity,"))
                     .map(line -> line.split(",", 5))
                     .forEach(cells -> loaded.bands.put(
-                            cells[0], new Band(Double.parseDouble(cells[1]), Double.parseDouble(cells[2]), cells[3])));
+                            cells[0], new Band(Double.parseDouble(cells[1]), Double.parseDouble(cells[2]), cells[3], cells[4])));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -54,14 +54,24 @@ public final class Bands {
      * @param high the band reaches at least this high
      */
     public Headline.Known around(String quantity, double value, double low, double high) {
-        Band band = bands.get(quantity);
-        if (band == null) {
-            throw new IllegalArgumentException("no band for " + quantity);
-        }
+        Band band = band(quantity);
         double half = Math.max(band.relative * Math.abs(value), band.absolute);
         Headline.Basis basis = band.mark.equals("PRACTICE") ? Headline.Basis.ASSUMED : Headline.Basis.MEASURED;
         return new Headline.Known(value, Math.min(low, value - half), Math.max(high, value + half), basis);
     }
 
-    private record Band(double relative, double absolute, String mark) {}
+    /** What a band rests on, as the file of bands says it. */
+    public String source(String quantity) {
+        return band(quantity).source;
+    }
+
+    private Band band(String quantity) {
+        Band band = bands.get(quantity);
+        if (band == null) {
+            throw new IllegalArgumentException("no band for " + quantity);
+        }
+        return band;
+    }
+
+    private record Band(double relative, double absolute, String mark, String source) {}
 }

@@ -19,8 +19,9 @@ import throwline.words.Words;
  * @param result all set-ups with one pack
  * @param besideSpeed what stands beside a speed in m/s
  * @param words the sentences
+ * @param layout for which place they are drawn
  */
-record ChartQuestion(Model model, PackResult result, Unit besideSpeed, Words words) {
+record ChartQuestion(Model model, PackResult result, Unit besideSpeed, Words words, Layout layout) {
 
     Pack pack() {
         return result.pack();

@@ -62,9 +62,24 @@ public final class Charts {
         return PictureFiles.of(List.of(new PlanChart(model, assumed, new QuantityPrinter(display), words)::draw));
     }
 
+    /**
+     * The charts of one pack for a page, in their order.
+     *
+     * @param comparison the result
+     * @param pack which pack
+     * @param prefix what the names inside a picture begin with, so that they are its own on the page
+     */
+    public List<PagePicture> onPage(Comparison comparison, PackResult pack, String prefix) {
+        ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
+        return PagePictures.of(pictures(question), prefix);
+    }
+
     /** The charts, each drawn when it is asked for. */
     List<Supplier<Picture>> pictures(Comparison comparison, PackResult pack) {
-        ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words);
+        return pictures(new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.WIDE));
+    }
+
+    private static List<Supplier<Picture>> pictures(ChartQuestion question) {
         return List.of(
                 () -> new DescentChart(question).draw(),
                 () -> new SpeedsChart(question).draw(),

@@ -52,12 +52,12 @@ final class DescentChart {
                 words.say(obstacle ? "chart.axis.behind" : "chart.axis.ahead", number(height)), behind, farthest, 10);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
         plot.setGap(6);
-        plot.setInsets(Rows.room());
+        plot.setInsets(Rows.room(question.layout()));
         SideView view =
-                new SideView(paths, height, obstacle, question.model().field().length(), words);
+                new SideView(question.layout(), paths, height, obstacle, question.model().field().length(), words);
         int viewHeight = view.heightFor(farthest - behind);
         XYPlot ways = view.plot();
-        XYPlot places = Rows.plot(across, rows);
+        XYPlot places = Rows.plot(question.layout(), across, rows);
         plot.add(ways, viewHeight);
         plot.add(places, Rows.HEIGHT * rows.size());
         HouseStyle.dress(plot);
@@ -65,7 +65,7 @@ final class DescentChart {
         return new Picture(
                 "descent",
                 title,
-                HouseStyle.WIDTH,
+                question.layout().width(),
                 206 + viewHeight + Rows.HEIGHT * rows.size(),
                 HouseStyle.chart(
                         plot,

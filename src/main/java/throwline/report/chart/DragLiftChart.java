@@ -40,7 +40,7 @@ final class DragLiftChart {
         return new Picture(
                 "drag-lift",
                 title,
-                HouseStyle.WIDTH,
+                question.layout().width(),
                 HEIGHT,
                 HouseStyle.chart(plot, title, question.holdsFor("chart.draglift.for"), question.proof()));
     }

@@ -11,6 +11,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -18,6 +20,7 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import throwline.report.NoFontException;
 
 /** Draws a picture as SVG with text as text, and as PNG at double size. */
@@ -26,6 +29,8 @@ final class Drawing {
     private static final int SCALE = 2;
     private static final int DECIMALS = 2;
     private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final String DECLARATION = "<\\?xml[^>]*>\\s*";
+    private static final String DOCTYPE = "(?s)<!DOCTYPE[^>]*>\\s*";
 
     private final Picture picture;
 
@@ -49,6 +54,41 @@ final class Drawing {
 
     /** The picture as an SVG file that stands alone. */
     byte[] svg() {
+        Drawn drawn = drawn();
+        Element root = drawn.root();
+        root.setAttribute("role", "img");
+        first(root, "title", "", picture.description());
+        // The declaration names a file outside, which a reader might go and fetch.
+        return text(drawn).replaceFirst(DOCTYPE, "").getBytes(StandardCharsets.UTF_8);
+    }
+
+    /**
+     * A picture as an element of a page.
+     *
+     * @param text the element
+     * @param description what is written in the picture, numbers of axes left out
+     */
+    record PageElement(String text, String description) {}
+
+    /** The picture as one element of a page, as wide as the page gives it room, with a title and what is written in it. */
+    PageElement element(String title) {
+        Drawn drawn = drawn();
+        Element root = drawn.root();
+        String description = written(root);
+        root.removeAttribute("width");
+        root.removeAttribute("height");
+        root.setAttribute("role", "img");
+        String id = picture.name();
+        root.setAttribute("aria-labelledby", id + "-title " + id + "-desc");
+        first(root, "desc", id + "-desc", description);
+        first(root, "title", id + "-title", title);
+        String text = text(drawn).replaceFirst(DECLARATION, "").replaceFirst(DOCTYPE, "");
+        return new PageElement(text.strip(), description);
+    }
+
+    private record Drawn(SVGGraphics2D g2, Element root) {}
+
+    private Drawn drawn() {
         Document document = document();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setPrecision(DECIMALS);
@@ -59,18 +99,39 @@ final class Drawing {
         draw(g2);
         Element root = g2.getRoot();
         root.setAttribute("viewBox", "0 0 " + picture.width() + " " + picture.height());
-        root.setAttribute("role", "img");
-        Element title = document.createElementNS(SVG, "title");
-        title.setTextContent(picture.description());
-        root.insertBefore(title, root.getFirstChild());
+        return new Drawn(g2, root);
+    }
+
+    private static void first(Element root, String tag, String id, String text) {
+        Element element = root.getOwnerDocument().createElementNS(SVG, tag);
+        element.setTextContent(text);
+        if (!id.isEmpty()) {
+            element.setAttribute("id", id);
+        }
+        root.insertBefore(element, root.getFirstChild());
+    }
+
+    /** What is written in a picture, in its order; numbers alone are those of the axes. */
+    private static String written(Element root) {
+        NodeList texts = root.getElementsByTagName("text");
+        Set<String> lines = new LinkedHashSet<>();
+        for (int i = 0; i < texts.getLength(); i++) {
+            String line = texts.item(i).getTextContent().strip();
+            if (!line.matches("[-+0-9.]*")) {
+                lines.add(line);
+            }
+        }
+        return String.join("; ", lines);
+    }
+
+    private static String text(Drawn drawn) {
         StringWriter text = new StringWriter();
         try {
-            g2.stream(root, text, true, false);
+            drawn.g2().stream(drawn.root(), text, true, false);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        // The declaration names a file outside, which a reader might go and fetch.
-        return text.toString().replaceFirst("(?s)<!DOCTYPE[^>]*>\\s*", "").getBytes(StandardCharsets.UTF_8);
+        return text.toString();
     }
 
     /** The picture as a PNG file, painted on this canvas. */

@@ -45,15 +45,15 @@ final class ElevatorChart {
         NumberAxis across = HouseStyle.axis(words.say("chart.axis.elevator"), -end, end, 10);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
         plot.setGap(14);
-        plot.setInsets(Rows.room());
-        plot.add(Rows.plot(across, mixes, words.say("chart.elevator.mix")), 1 + mixes.size());
-        plot.add(Rows.plot(across, places, words.say("chart.elevator.sits")), 1 + places.size());
+        plot.setInsets(Rows.room(question.layout()));
+        plot.add(Rows.plot(question.layout(), across, mixes, words.say("chart.elevator.mix")), 1 + mixes.size());
+        plot.add(Rows.plot(question.layout(), across, places, words.say("chart.elevator.sits")), 1 + places.size());
         HouseStyle.dress(plot);
         String title = words.say("chart.elevator.title");
         return new Picture(
                 "elevator",
                 title,
-                HouseStyle.WIDTH,
+                question.layout().width(),
                 196 + Rows.HEIGHT * (mixes.size() + places.size() + 1),
                 HouseStyle.chart(plot, title, question.holdsFor("chart.elevator.for"), question.proof()));
     }

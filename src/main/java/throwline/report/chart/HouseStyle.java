@@ -31,7 +31,10 @@ import org.jfree.chart.ui.RectangleInsets;
 final class HouseStyle {
 
     /** Width of a chart in points. */
-    static final int WIDTH = 960;
+    static final int WIDTH = Layout.WIDE.width();
+
+    /** Around a chart that is part of a page. */
+    static final RectangleInsets NARROW_PADDING = new RectangleInsets(4, 2, 4, 2);
 
     static final Color INK = new Color(0x222222);
     static final Color QUIET_INK = new Color(0x5A5A5A);
@@ -140,10 +143,21 @@ final class HouseStyle {
         axis.setAxisLinePaint(QUIET_INK);
         axis.setTickMarkPaint(QUIET_INK);
         axis.setRange(low, high);
-        double step = step((high - low) / steps);
-        int decimals = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-        axis.setTickUnit(new NumberTickUnit(step, numbers(decimals)));
+        axis.setTickUnit(marks(step((high - low) / steps)));
         return axis;
+    }
+
+    /** Marks so far apart, their numbers with the decimals that this needs. */
+    static NumberTickUnit marks(double step) {
+        int decimals = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+        return new NumberTickUnit(step, numbers(decimals));
+    }
+
+    /** The next wider of the steps 1, 2, 5 and their tenfolds. */
+    static double nextStep(double step) {
+        double power = Math.pow(10, Math.floor(Math.log10(step) + 1e-9));
+        double first = step / power;
+        return power * (first < 1.5 ? 2 : first < 3 ? 5 : 10);
     }
 
     /** Numbers with so many decimals and a plain minus sign, whatever the machine's language. */

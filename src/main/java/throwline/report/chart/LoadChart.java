@@ -49,7 +49,7 @@ final class LoadChart {
         return new Picture(
                 "load",
                 title,
-                HouseStyle.WIDTH,
+                question.layout().width(),
                 198 + (PANEL + 14) * panels.size(),
                 HouseStyle.chart(plot, title, question.holdsFor("chart.load.for"), question.proof()));
     }

@@ -22,19 +22,20 @@ final class Rows extends AbstractXYAnnotation {
     static final int HEIGHT = 46;
 
     private static final long serialVersionUID = 1;
-    /** Height of a heading in rows. */
+    /** Height of a heading in rows, and how many lines it may take. */
     private static final double HEADING = 0.5;
 
-    private static final int NAMES = 168;
-    private static final int RIGHT = 40;
+    private static final int HEADING_LINES = 2;
     private static final double WHISKER_END = 4;
     private static final double LABEL_ABOVE = 15;
     private static final double GAP = 16;
 
+    private final Layout layout;
     private final transient List<Row> rows;
     private final String heading;
 
-    private Rows(List<Row> rows, String heading) {
+    private Rows(Layout layout, List<Row> rows, String heading) {
+        this.layout = layout;
         this.rows = List.copyOf(rows);
         this.heading = heading;
     }
@@ -65,12 +66,12 @@ final class Rows extends AbstractXYAnnotation {
     record Mark(double value, double low, double high, boolean filled, String label) {}
 
     /** A plot of rows over this axis. */
-    static XYPlot plot(NumberAxis axis, List<Row> rows) {
-        return plot(axis, rows, "");
+    static XYPlot plot(Layout layout, NumberAxis axis, List<Row> rows) {
+        return plot(layout, axis, rows, "");
     }
 
     /** A plot of rows over this axis with a heading above them. */
-    static XYPlot plot(NumberAxis axis, List<Row> rows, String heading) {
+    static XYPlot plot(Layout layout, NumberAxis axis, List<Row> rows, String heading) {
         XYPlot plot = new XYPlot();
         HouseStyle.dress(plot);
         plot.setDomainAxis(axis);
@@ -81,13 +82,13 @@ final class Rows extends AbstractXYAnnotation {
         plot.setRangeGridlinesVisible(false);
         plot.setDomainAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
         plot.setRenderer(new XYLineAndShapeRenderer());
-        plot.addAnnotation(new Rows(rows, heading), false);
+        plot.addAnnotation(new Rows(layout, rows, heading), false);
         return plot;
     }
 
     /** Room on the left for names and on the right for labels that reach out. */
-    static RectangleInsets room() {
-        return new RectangleInsets(4, NAMES, 4, RIGHT);
+    static RectangleInsets room(Layout layout) {
+        return new RectangleInsets(4, layout.names(), 4, layout.right());
     }
 
     @Override
@@ -102,7 +103,7 @@ final class Rows extends AbstractXYAnnotation {
         Shape clip = g2.getClip();
         g2.setClip(null);
         Ink ink = new Ink(g2);
-        ink.text(heading, HouseStyle.STRONG, HouseStyle.INK, area.getMinX(), area.getMinY() + 10, Ink.Side.RIGHT);
+        heading(ink, area);
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             double y = down.valueToJava2D(i + 0.62, area, RectangleEdge.LEFT);
@@ -114,7 +115,7 @@ final class Rows extends AbstractXYAnnotation {
                 ink.textOnGround(
                         row.remark(), HouseStyle.TEXT, HouseStyle.QUIET_INK, area.getMinX() + 8, y, Ink.Side.RIGHT);
             }
-            double free = area.getMinX() - NAMES;
+            double free = area.getMinX() - layout.names();
             for (Mark mark : row.marks()) {
                 free = mark(g2, ink, row, mark, area, across, y, free);
             }
@@ -122,8 +123,21 @@ final class Rows extends AbstractXYAnnotation {
         g2.setClip(clip);
     }
 
-    private static void name(Ink ink, Row row, double x, double y) {
-        List<String> lines = ink.wrapped(row.name(), HouseStyle.STRONG, NAMES - 24, 2);
+    /** Above the rows, from the left end of the axis; from the names on where it would not fit. */
+    private void heading(Ink ink, Rectangle2D area) {
+        double right = area.getMaxX() + layout.right();
+        boolean fits = ink.width(heading, HouseStyle.STRONG) <= right - area.getMinX();
+        double x = fits ? area.getMinX() : area.getMinX() - layout.names();
+        List<String> lines = ink.wrapped(heading, HouseStyle.STRONG, right - x, HEADING_LINES);
+        double step = ink.height(HouseStyle.STRONG);
+        for (int i = 0; i < lines.size(); i++) {
+            double y = area.getMinY() + 10 - (lines.size() - 1 - i) * step;
+            ink.text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, x, y, Ink.Side.RIGHT);
+        }
+    }
+
+    private void name(Ink ink, Row row, double x, double y) {
+        List<String> lines = ink.wrapped(row.name(), HouseStyle.STRONG, layout.names() - 20, 2);
         double step = ink.height(HouseStyle.STRONG);
         for (int i = 0; i < lines.size(); i++) {
             double at = y + (i - (lines.size() - 1) / 2.0) * step;
@@ -132,7 +146,7 @@ final class Rows extends AbstractXYAnnotation {
     }
 
     /** Draws one mark; its label is moved to the right where the one before it stands in the way. */
-    private static double mark(
+    private double mark(
             Graphics2D g2, Ink ink, Row row, Mark mark, Rectangle2D area, ValueAxis across, double y, double free) {
         double x = across.valueToJava2D(mark.value(), area, RectangleEdge.BOTTOM);
         double low = across.valueToJava2D(mark.low(), area, RectangleEdge.BOTTOM);
@@ -146,7 +160,8 @@ final class Rows extends AbstractXYAnnotation {
         g2.draw(new Line2D.Double(high, y - WHISKER_END, high, y + WHISKER_END));
         ink.mark(row.look(), x, y, mark.filled());
         double width = ink.width(mark.label(), HouseStyle.TEXT);
-        double left = Math.max(free, x - width / 2);
+        double rightmost = area.getMaxX() + layout.right() - width;
+        double left = Math.max(free, Math.min(rightmost, x - width / 2));
         ink.text(mark.label(), HouseStyle.TEXT, HouseStyle.INK, left, y - LABEL_ABOVE, Ink.Side.RIGHT);
         return left + width + GAP;
     }

@@ -31,6 +31,7 @@ final class SideView extends AbstractXYAnnotation {
     private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20};
     private static final double TICK_APART = 18;
 
+    private final Layout layout;
     private final transient List<Path> paths;
     private final double height;
     private final boolean obstacle;
@@ -40,12 +41,15 @@ final class SideView extends AbstractXYAnnotation {
     /**
      * A view.
      *
+     * @param layout for which place it is drawn
      * @param paths the ways down
      * @param height where they start, m
      * @param obstacle true where something of that height stands there
      * @param field length of the field from there, m
      */
-    SideView(List<Path> paths, double height, boolean obstacle, OptionalDouble field, Words words) {
+    SideView(
+            Layout layout, List<Path> paths, double height, boolean obstacle, OptionalDouble field, Words words) {
+        this.layout = layout;
         this.paths = List.copyOf(paths);
         this.height = height;
         this.obstacle = obstacle;
@@ -66,7 +70,7 @@ final class SideView extends AbstractXYAnnotation {
     /** Points that the view needs where the axis covers so many metres. */
     int heightFor(double metres) {
         double across =
-                HouseStyle.WIDTH - 36 - Rows.room().getLeft() - Rows.room().getRight();
+                layout.width() - 36 - Rows.room(layout).getLeft() - Rows.room(layout).getRight();
         return (int) (ABOVE + BELOW + height * across / metres);
     }
 

@@ -34,15 +34,15 @@ final class SpeedsChart {
         }
         double low = fastest > 0 ? slowest * (1 - MARGIN) : 0;
         double high = fastest > 0 ? fastest * (1 + MARGIN) : 1;
-        XYPlot plot = Rows.plot(HouseStyle.axis(words.say("chart.axis.speed"), low, high, 8), rows);
-        plot.setInsets(Rows.room());
+        XYPlot plot = Rows.plot(question.layout(), HouseStyle.axis(words.say("chart.axis.speed"), low, high, 8), rows);
+        plot.setInsets(Rows.room(question.layout()));
         plot.setDomainAxis(1, question.besideAxis(low, high));
         plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
         String title = words.say("chart.speeds.title");
         return new Picture(
                 "speeds",
                 title,
-                HouseStyle.WIDTH,
+                question.layout().width(),
                 236 + Rows.HEIGHT * rows.size(),
                 HouseStyle.chart(plot, title, question.holdsFor("chart.speeds.for"), question.proof()));
     }

@@ -53,7 +53,7 @@ final class SteepnessChart {
         return new Picture(
                 "steepness",
                 title,
-                HouseStyle.WIDTH,
+                question.layout().width(),
                 HEIGHT,
                 HouseStyle.chart(plot, title, question.holdsFor("chart.steepness.for"), question.proof()));
     }

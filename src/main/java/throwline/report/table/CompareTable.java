@@ -1,15 +1,10 @@
 package throwline.report.table;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import throwline.model.Assumption;
-import throwline.model.Field;
 import throwline.model.Model;
 import throwline.report.CompareAnswer;
 import throwline.report.Page;
@@ -47,7 +42,7 @@ public final class CompareTable {
         Model model = answer.comparison().model();
         StringBuilder text = new StringBuilder();
         text.append(page.bold(page.shown(model.name()))).append('\n');
-        text.append(Wrapped.paragraph("", "", flownIn(answer), page.width())).append('\n');
+        text.append(Wrapped.paragraph("", "", new FlownIn(words, printer).say(answer.comparison()), page.width())).append('\n');
         List<PackResult> packs = answer.comparison().packs();
         packs.forEach(pack -> pack(text, model, pack));
         perPack(text, "row.section.close", packs, setUps -> new CloseCalls(setUps, words).render(page));
@@ -67,23 +62,6 @@ public final class CompareTable {
                 assumed(answer.assumed()));
         text.append(meaning(answer));
         return text.toString();
-    }
-
-    private String flownIn(CompareAnswer answer) {
-        Model model = answer.comparison().model();
-        Field field = model.field();
-        String propeller = model.propeller()
-                .map(p -> words.say("row.air.propeller." + p.shut().name().toLowerCase(Locale.ROOT)))
-                .orElse(words.say("row.air.propeller.none"));
-        String temperature = field.temperature().isPresent()
-                ? printer.print(field.temperature().getAsDouble(), Dimension.TEMPERATURE)
-                : words.say("row.air.standard");
-        return words.say(
-                "row.air",
-                propeller,
-                String.format(Locale.ROOT, "%.2f", answer.comparison().density()),
-                String.format(Locale.ROOT, "%.0f", field.heightAboveSea()),
-                temperature);
     }
 
     private void pack(StringBuilder text, Model model, PackResult result) {
@@ -117,21 +95,11 @@ public final class CompareTable {
         }
     }
 
-    /** Notes of set-ups; one that holds for several names them all. */
     private String setUpNotes(List<SetUpResult> setUps) {
-        Map<String, List<String>> byNote = new LinkedHashMap<>();
-        for (SetUpResult result : setUps) {
-            for (Note note : result.notes()) {
-                byNote.computeIfAbsent(sentences.say(note), n -> new ArrayList<>())
-                        .add(result.setUp().name());
-            }
-        }
-        StringBuilder text = new StringBuilder();
-        byNote.forEach((note, names) -> {
-            String who = names.size() == setUps.size() ? words.say("row.all-setups") : String.join(", ", names);
-            text.append(Wrapped.paragraph("  ", "    ", page.shown(who + ": " + note), page.width()));
-        });
-        return text.toString();
+        return new SetUpNotes(words, sentences)
+                .of(setUps).stream()
+                        .map(line -> Wrapped.paragraph("  ", "    ", page.shown(line), page.width()))
+                        .collect(Collectors.joining());
     }
 
     private String notes(List<Note> notes, List<Note> warnings) {

@@ -8,41 +8,47 @@ import throwline.units.Unit;
 import throwline.words.Words;
 
 /** Numbers as a flyer reads them: with as many digits as they are worth. */
-final class Figures {
+public final class Figures {
 
     private static final double TEN = 10;
 
     private final Page page;
     private final Words words;
 
-    Figures(Page page, Words words) {
+    /**
+     * Numbers for this page.
+     *
+     * @param page where they are shown
+     * @param words the sentences
+     */
+    public Figures(Page page, Words words) {
         this.page = page;
         this.words = words;
     }
 
     /** 9.8 m/s. */
-    String speed(double speed) {
+    public String speed(double speed) {
         return decimals(speed, 1) + " m/s";
     }
 
     /** The same in the unit that stands beside. */
-    String speedBeside(double speed) {
+    public String speedBeside(double speed) {
         return decimals(page.besideSpeed().fromSi(speed), 0) + " "
                 + page.besideSpeed().symbol();
     }
 
     /** 9.2 to 10.4, as it stands below a speed. */
-    String speedBand(Headline.Known speed) {
+    public String speedBand(Headline.Known speed) {
         return band(speed, 1, 1);
     }
 
     /** 4.9 to 6.1, as it stands below an angle. */
-    String degreesBand(Headline.Known angle) {
+    public String degreesBand(Headline.Known angle) {
         return band(angle, Math.toDegrees(1), Math.toDegrees(angle.value()) < TEN ? 1 : 0);
     }
 
     /** 71 to 119, as it stands below a rate. */
-    String rateBand(Headline.Known rate) {
+    public String rateBand(Headline.Known rate) {
         return band(rate, Math.toDegrees(1), 0);
     }
 
@@ -52,17 +58,17 @@ final class Figures {
     }
 
     /** 5.5 degrees. */
-    String degrees(double angle) {
+    public String degrees(double angle) {
         return digits(Math.toDegrees(angle)) + page.degreeSign();
     }
 
     /** 95 degrees a second. */
-    String rate(double rate) {
+    public String rate(double rate) {
         return decimals(Math.toDegrees(rate), 0) + page.degreeSign() + "/s";
     }
 
     /** 3.1 mm up. */
-    String edge(double angle, EdgeThrow edge) {
+    public String edge(double angle, EdgeThrow edge) {
         double distance = length(edge.distance(Math.abs(angle)));
         String size = edgeNumber(distance);
         if (isZero(size)) {
@@ -72,13 +78,13 @@ final class Figures {
     }
 
     /** 2.9 degrees up. */
-    String deflection(double angle) {
+    public String deflection(double angle) {
         String size = digits(Math.abs(Math.toDegrees(angle)));
         return isZero(size) ? words.say("row.neutral") : words.say(direction(angle), size + page.degreeSign());
     }
 
     /** 7 up to 1 down, in whole millimetres. */
-    String edgeBand(Headline.Known angle, EdgeThrow edge) {
+    public String edgeBand(Headline.Known angle, EdgeThrow edge) {
         int decimals = page.units().length() == Unit.MILLIMETRE ? 0 : 2;
         String low = decimals(length(edge.distance(Math.abs(angle.low()))), decimals);
         String high = decimals(length(edge.distance(Math.abs(angle.high()))), decimals);
@@ -91,17 +97,17 @@ final class Figures {
     }
 
     /** A length of the field. */
-    String metres(double length) {
+    public String metres(double length) {
         return decimals(length, 0) + " m";
     }
 
     /** A time in seconds. */
-    String seconds(double time) {
+    public String seconds(double time) {
         return digits(time) + " s";
     }
 
     /** A share of the whole. */
-    String share(double share) {
+    public String share(double share) {
         return decimals(share * 100, 0) + " %";
     }
 

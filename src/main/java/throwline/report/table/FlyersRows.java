@@ -97,7 +97,15 @@ final class FlyersRows {
     }
 
     private void mix() {
-        grid.row(words.say("row.mix"), cells((result, known) -> mixCell(result), SetUpResult::elevatorChange));
+        grid.row(
+                words.say("row.mix"),
+                cells((result, known) -> mixCell(result), SetUpResult::elevatorChange),
+                "row.mix",
+                setUps.stream()
+                        .map(result -> Optional.of(result)
+                                .filter(other -> !other.setUp().equals(model.reference()))
+                                .map(SetUpResult::elevatorChange))
+                        .toList());
         grid.more(
                 words.say("row.or"),
                 cells(
@@ -129,7 +137,8 @@ final class FlyersRows {
         }
         grid.heading(words.say("row.roll"));
         for (Stick stick : sticks) {
-            grid.row("  " + stick.name(), rolls(stick, roll -> rate(roll.rate()), absent(stick)));
+            grid.row(
+                    "  " + stick.name(), rolls(stick, roll -> rate(roll.rate()), absent(stick)), "row.roll", rates(stick));
             grid.more("  " + words.say("row.likely"), rolls(stick, known(figures::rateBand), result -> ""));
             grid.more("  " + words.say("row.roll.time"), rolls(stick, known(this::time), result -> ""));
             grid.more("", rolls(stick, roll -> roll.atItsStop() ? words.say("row.roll.stop") : "", result -> ""));
@@ -143,6 +152,15 @@ final class FlyersRows {
                         .findFirst()
                         .map(cell)
                         .orElseGet(() -> otherwise.apply(result)))
+                .toList();
+    }
+
+    private List<Optional<Headline>> rates(Stick stick) {
+        return setUps.stream()
+                .map(result -> result.rollRates().stream()
+                        .filter(roll -> roll.stick().equals(stick.name()))
+                        .findFirst()
+                        .map(RollRate::rate))
                 .toList();
     }
 
@@ -163,7 +181,7 @@ final class FlyersRows {
     }
 
     private void firstStall() {
-        grid.row(words.say("row.first"), stalls(this::place));
+        grid.row(words.say("row.first"), stalls(this::place), "row.first", List.of());
         grid.more(words.say("row.first.out"), reached(stall -> figures.share(stall.spanFraction())));
         grid.more(
                 words.say("row.first.then"),
@@ -194,7 +212,11 @@ final class FlyersRows {
     }
 
     private void main(String key, Function<SetUpResult, Headline> number, Function<Headline.Known, String> cell) {
-        grid.row(words.say(key), cells((result, known) -> cell.apply(known), number));
+        grid.row(words.say(key), cells((result, known) -> cell.apply(known), number), key, numbers(number));
+    }
+
+    private List<Optional<Headline>> numbers(Function<SetUpResult, Headline> number) {
+        return setUps.stream().map(number).map(Optional::of).toList();
     }
 
     private void more(String key, Function<SetUpResult, Headline> number, Function<Headline.Known, String> cell) {

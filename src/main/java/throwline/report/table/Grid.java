@@ -3,7 +3,9 @@ package throwline.report.table;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import throwline.report.Page;
+import throwline.study.Headline;
 
 /**
  * A table with a label and one column a set-up. Where the page is too narrow for all columns they go into several blocks
@@ -20,7 +22,21 @@ final class Grid {
     private final List<String> headers;
     private final List<Row> rows = new ArrayList<>();
 
-    private record Row(String label, List<String> cells, boolean quiet) {}
+    /**
+     * A row.
+     *
+     * @param label what stands on the left
+     * @param cells one a column
+     * @param quiet true where it says more about the row above
+     * @param key what names the row whatever its words; empty where it has no name
+     * @param numbers what the cells show, one a column; empty where they show no headline numbers
+     */
+    record Row(String label, List<String> cells, boolean quiet, String key, List<Optional<Headline>> numbers) {
+        Row {
+            cells = List.copyOf(cells);
+            numbers = List.copyOf(numbers);
+        }
+    }
 
     /** A block: columns from one to before another, cells broken at a width. */
     private record Block(int from, int to, int cap) {}
@@ -31,19 +47,29 @@ final class Grid {
 
     /** A row that is read first. */
     void row(String label, List<String> cells) {
-        rows.add(new Row(label, List.copyOf(cells), false));
+        row(label, cells, "", List.of());
+    }
+
+    /** A row that is read first, with its name and the numbers that its cells show. */
+    void row(String label, List<String> cells, String key, List<Optional<Headline>> numbers) {
+        rows.add(new Row(label, cells, false, key, numbers));
+    }
+
+    /** All rows, in order. */
+    List<Row> rows() {
+        return List.copyOf(rows);
     }
 
     /** A row that says more about the one above; left out where it says nothing. */
     void more(String label, List<String> cells) {
         if (cells.stream().anyMatch(cell -> !cell.isEmpty())) {
-            rows.add(new Row("  " + label, List.copyOf(cells), true));
+            rows.add(new Row("  " + label, cells, true, "", List.of()));
         }
     }
 
     /** A label without numbers. */
     void heading(String label) {
-        rows.add(new Row(label, Collections.nCopies(headers.size(), ""), false));
+        rows.add(new Row(label, Collections.nCopies(headers.size(), ""), false, "", List.of()));
     }
 
     /** The table as lines of text. */

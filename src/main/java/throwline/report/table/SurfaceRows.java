@@ -62,9 +62,16 @@ final class SurfaceRows {
         return grid;
     }
 
-    /** One line a stick: what it moves and how far. */
+    /** One paragraph a stick. */
     String sticks() {
         StringBuilder text = new StringBuilder();
+        stickLines().forEach(line -> text.append(Wrapped.paragraph("  ", "    ", line, page.width())));
+        return text.toString();
+    }
+
+    /** One line a stick: what it moves and how far. */
+    List<String> stickLines() {
+        List<String> lines = new ArrayList<>();
         for (Stick stick : model.sticks()) {
             List<String> parts = new ArrayList<>();
             if (stick instanceof Stick.Roll roll) {
@@ -80,10 +87,9 @@ final class SurfaceRows {
                     parts.add(words.say("row.stick.pull", moved.getKey(), twice(moved.getKey(), moved.getValue())));
                 }
             }
-            String line = page.shown(stick.name() + ": " + String.join("; ", parts));
-            text.append(Wrapped.paragraph("  ", "    ", line, page.width()));
+            lines.add(page.shown(stick.name() + ": " + String.join("; ", parts)));
         }
-        return text.toString();
+        return lines;
     }
 
     /** 12 degrees up (16 mm). */

@@ -1,0 +1,34 @@
+package throwline.report.chart;
+
+/** For which place a chart is drawn: how wide it is and how much of that goes to names. Points. */
+enum Layout {
+    /** A file of its own, looked at on a large screen or on paper. */
+    WIDE(960, 168, 40),
+    /** A page that is also read on a telephone, where nothing may be scrolled sideways. */
+    NARROW(440, 104, 14);
+
+    private final int width;
+    private final int names;
+    private final int right;
+
+    Layout(int width, int names, int right) {
+        this.width = width;
+        this.names = names;
+        this.right = right;
+    }
+
+    /** Width of a chart. */
+    int width() {
+        return width;
+    }
+
+    /** Room for the names of set-ups on the left. */
+    int names() {
+        return names;
+    }
+
+    /** Room for labels that reach out on the right. */
+    int right() {
+        return right;
+    }
+}

@@ -1,0 +1,23 @@
+package throwline.report.html;
+
+import java.util.List;
+
+/**
+ * One page: what stands on it from top to bottom, in words that are ready to be shown.
+ *
+ * @param title the name of the page
+ * @param under lines below the title
+ * @param parts what follows
+ */
+public record Leaf(String title, List<String> under, List<Part> parts) {
+
+    public Leaf {
+        under = List.copyOf(under);
+        parts = List.copyOf(parts);
+    }
+
+    /** The HTML text of the page. */
+    public String html() {
+        return new Templates().fill("leaf.jte", java.util.Map.of("leaf", this));
+    }
+}

@@ -1,0 +1,104 @@
+package throwline.report.html;
+
+import java.util.List;
+import throwline.report.chart.PagePicture;
+
+/** A part of a page. All text is escaped where it is shown; only drawings are taken as they are. */
+public sealed interface Part {
+
+    /** Its heading; empty where it has none. */
+    String heading();
+
+    /**
+     * What a reader must take away, first on the page.
+     *
+     * @param sentences one a line; each begins with what it is about, set off by a colon
+     */
+    record Verdict(String heading, List<String> sentences) implements Part {
+        public Verdict {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /**
+     * Sentences in a list.
+     *
+     * @param sentences one a line
+     */
+    record Sentences(String heading, List<String> sentences) implements Part {
+        public Sentences {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /**
+     * Numbers side by side, a card a row of the table.
+     *
+     * @param intro what holds for all; may be empty
+     */
+    record Cards(String heading, String intro, List<Card> cards) implements Part {
+        public Cards {
+            cards = List.copyOf(cards);
+        }
+    }
+
+    /**
+     * A plain table.
+     *
+     * @param headers one a column
+     * @param rows cells as many as headers
+     */
+    record Table(String heading, List<String> headers, List<List<String>> rows) implements Part {
+        public Table {
+            headers = List.copyOf(headers);
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * Pictures.
+     *
+     * @param prefix what the names inside the pictures begin with
+     */
+    record Pictures(String heading, String prefix, List<PagePicture> pictures) implements Part {
+        public Pictures {
+            pictures = List.copyOf(pictures);
+        }
+    }
+
+    /** Parts below a line that opens them. */
+    record Folded(String heading, List<Part> parts) implements Part {
+        public Folded {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /**
+     * What must not be overlooked.
+     *
+     * @param sentences one a paragraph
+     */
+    record Caution(String heading, List<String> sentences) implements Part {
+        public Caution {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /**
+     * A file inside the page, to be read and to be saved.
+     *
+     * @param intro what it is and how to save it
+     * @param save what the link says
+     * @param name of the file
+     * @param text what is in it
+     */
+    record Enclosed(String heading, String intro, String save, String name, String text) implements Part {
+
+        /** The file as an address that holds it. */
+        public String address() {
+            byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+            return "data:application/octet-stream;base64,"
+                    + java.util.Base64.getEncoder().encodeToString(bytes);
+        }
+    }
+}
