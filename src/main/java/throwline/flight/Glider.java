@@ -19,7 +19,11 @@ final class Glider {
     private static final double USUAL_SLOPE = 5;
 
     private static final double WIDEST = Math.toRadians(40);
-    private static final int MOST_PASSES = 12;
+    private static final int MOST_PASSES = 24;
+
+    /** Least change of the angle of attack, rad, that tells a slope although the speed changed as well. */
+    private static final double SECANT_STEP = 1e-3;
+
     private static final double SPEED_TOLERANCE = 1e-4;
 
     private final Trimmer trimmer;
@@ -27,7 +31,6 @@ final class Glider {
     private final double stallAlpha;
     private final SteadyDescent balance;
     private final WarmRoot speedRoot;
-    private final WarmRoot flatRoot;
     private Optional<Attitude> last = Optional.empty();
     private Optional<Attitude> descent = Optional.empty();
 
@@ -42,7 +45,6 @@ final class Glider {
         this.stallAlpha = stallAlpha;
         balance = trimmer.airframe().balance(pack);
         speedRoot = new WarmRoot(ANGLE_TOLERANCE, stallAlpha - Math.toRadians(5), USUAL_SLOPE);
-        flatRoot = new WarmRoot(ANGLE_TOLERANCE, stallAlpha - Math.toRadians(15), USUAL_SLOPE);
     }
 
     /** True where it was made for this pack and stall. */
@@ -76,30 +78,31 @@ final class Glider {
         return a.lift() - Math.sqrt(Math.max(0, wanted * wanted - a.drag() * a.drag()));
     }
 
-    /** Steady speed straight down, m/s; empty where it was not found. */
+    /**
+     * Steady speed straight down, m/s; empty where it was not found. Angle of attack and speed are drawn near together: each
+     * attitude gives the angle without lift, on the slope known from the last, and the speed that its drag holds.
+     *
+     * @param firstGuess m/s, where no descent was found before
+     */
     Optional<Double> noseDownSpeed(double firstGuess) {
-        double speed = firstGuess;
+        Attitude here = descent.orElseGet(() -> attitude(firstGuess, stallAlpha - Math.toRadians(15)));
+        double slope = speedRoot.slope();
         for (int pass = 0; pass < MOST_PASSES; pass++) {
-            Optional<Attitude> flat = withoutLift(speed);
-            if (flat.isEmpty()) {
-                return Optional.empty();
+            double shift = here.lift() / slope;
+            double speed = balance.speed(0, here.drag());
+            if (Math.abs(shift) < ANGLE_TOLERANCE && Math.abs(speed - here.speed()) < SPEED_TOLERANCE * speed) {
+                boolean flies = here.converged() && here.elevatorLimit() == Attitude.ElevatorLimit.NONE;
+                return flies ? Optional.of(speed) : Optional.empty();
             }
-            double next = balance.speed(0, flat.get().drag());
-            if (Math.abs(next - speed) < SPEED_TOLERANCE * speed) {
-                return Optional.of(next);
+            double alpha = Math.max(stallAlpha - WIDEST, Math.min(stallAlpha, here.alpha() - shift));
+            Attitude next = attitude(speed, alpha);
+            double secant = (next.lift() - here.lift()) / (next.alpha() - here.alpha());
+            if (Math.abs(alpha - here.alpha()) > SECANT_STEP && secant > 0) {
+                slope = secant;
             }
-            speed = next;
+            here = next;
         }
         return Optional.empty();
-    }
-
-    /** The attitude without lift at a speed. */
-    private Optional<Attitude> withoutLift(double speed) {
-        OptionalDouble alpha = flatRoot.solve(a -> attitude(speed, a).lift(), stallAlpha - WIDEST, stallAlpha);
-        return alpha.stream()
-                .mapToObj(a -> attitude(speed, a))
-                .filter(a -> a.converged() && a.elevatorLimit() == Attitude.ElevatorLimit.NONE)
-                .findFirst();
     }
 
     private Attitude attitude(double speed, double alpha) {

@@ -1,6 +1,8 @@
 package throwline.flight;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.liftingline.LiftingLineSolution;
@@ -8,6 +10,7 @@ import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StallReading;
 import throwline.model.Pack;
 import throwline.model.Surface;
+import throwline.section.SectionCurve;
 
 /**
  * Finds the stall: walks up in angle of attack with the model balanced at every step, until half of the wing is past its
@@ -21,7 +24,15 @@ final class StallFinder {
     private static final int MOST_PASSES = 6;
     private static final double SPEED_TOLERANCE = 2e-3;
     private static final double FIRST_GUESS_OF_LIFT = 1.2;
-    private static final int HALVINGS = 8;
+
+    /** What a trimmed model carries of its sections' largest lift, as a start: the search itself finds the answer. */
+    private static final double SHARE_OF_SECTIONS = 0.93;
+
+    /** Angles of attack nearer than this are one, rad. */
+    private static final double NEAREST = 3e-5;
+
+    /** First guess of the moment coefficient per rad of angle of attack, elevator held. */
+    private static final double USUAL_STABILITY = -1;
 
     private final Trimmer trimmer;
     private final Set<String> ailerons;
@@ -37,23 +48,30 @@ final class StallFinder {
 
     /** The stall; empty where the walk found none within 40 degrees or the speed did not settle. */
     Optional<Stall> find(Pack pack) {
-        Walk walk = new Walk(pack, speedFor(pack, FIRST_GUESS_OF_LIFT));
-        if (!walk.go()) {
-            return Optional.empty();
-        }
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
+        Walk walk = new Walk(pack, speedFor(pack, SHARE_OF_SECTIONS * sectionLift(speedFor(pack, FIRST_GUESS_OF_LIFT))));
+        boolean found = walk.go();
+        for (int pass = 0; found && pass < MOST_PASSES; pass++) {
             double next = speedFor(pack, walk.bestLift);
-            if (Math.abs(next - walk.speed) < SPEED_TOLERANCE * next) {
+            if (walk.isExact && Math.abs(next - walk.speed) < SPEED_TOLERANCE * next) {
                 return walk.onsetLift > 0 ? Optional.of(walk.result()) : Optional.empty();
             }
             if (!walk.again(next)) {
                 walk = new Walk(pack, next);
-                if (!walk.go()) {
-                    return Optional.empty();
-                }
+                found = walk.go();
             }
         }
         return Optional.empty();
+    }
+
+    /** Mean of the sections' largest lift coefficients at a speed. */
+    private double sectionLift(double speed) {
+        SpanGrid grid = trimmer.airframe().strips().grid();
+        List<SectionCurve> curves = trimmer.curves(speed);
+        double sum = 0;
+        for (int i = 0; i < grid.size(); i++) {
+            sum += curves.get(i).maxLift() * grid.chord(i) * grid.width(i);
+        }
+        return sum / grid.area();
     }
 
     /** Speed at which a lift coefficient carries the model at one g, m/s. */
@@ -70,6 +88,7 @@ final class StallFinder {
         private double onsetLift = Double.NaN;
         private double plateauLift = Double.NaN;
         private boolean elevatorLimited;
+        private boolean isExact;
         private int firstStrip;
         private double reserve;
 
@@ -78,7 +97,7 @@ final class StallFinder {
             this.speed = speed;
         }
 
-        /** The whole walk; false where it found no stall. */
+        /** The whole walk in whole steps, its largest lift not yet looked for between them; false where it found no stall. */
         boolean go() {
             double alpha = start();
             Step before = new Step(trimmer.at(pack, speed, alpha));
@@ -91,18 +110,17 @@ final class StallFinder {
             }
             take(before.attitude);
             for (int k = 1; k < MOST_STEPS; k++) {
-                alpha += STEP;
+                alpha += stride(before);
                 Step here = new Step(trimmer.at(pack, speed, alpha));
                 boolean free = before.attitude.elevatorLimit() == ElevatorLimit.NONE;
                 if (free && here.attitude.elevatorLimit() != ElevatorLimit.NONE) {
-                    endAtStop(before.attitude, alpha);
+                    endAtStop(before.attitude, here.attitude);
                     return best.isPresent();
                 }
                 take(here.attitude);
                 marks(before, here);
                 double highest = best.map(Attitude::alpha).orElse(alpha);
                 if (!Double.isNaN(plateauLift) && !Double.isNaN(onsetLift) && alpha > highest + 1.5 * STEP) {
-                    refine();
                     return best.isPresent();
                 }
                 before = here;
@@ -116,8 +134,10 @@ final class StallFinder {
          */
         boolean again(double newSpeed) {
             double formerLift = bestLift;
+            boolean wasExact = isExact;
             double alpha = best.orElseThrow().alpha();
             speed = newSpeed;
+            double wholeStepLift = formerLift;
             bestLift = Double.NEGATIVE_INFINITY;
             best = Optional.empty();
             if (elevatorLimited) {
@@ -126,16 +146,20 @@ final class StallFinder {
                 if (free.elevatorLimit() != ElevatorLimit.NONE || beyond.elevatorLimit() == ElevatorLimit.NONE) {
                     return false;
                 }
-                endAtStop(free, alpha + STEP);
+                endAtStop(free, beyond);
             } else {
                 double nearest = STEP * Math.rint(alpha / STEP);
                 take(trimmer.at(pack, speed, nearest - STEP));
                 take(trimmer.at(pack, speed, nearest));
                 take(trimmer.at(pack, speed, nearest + STEP));
+                wholeStepLift = bestLift;
                 refine();
             }
-            onsetLift += bestLift - formerLift;
-            plateauLift += bestLift - formerLift;
+            isExact = true;
+            // What the walk missed between its steps moves neither mark.
+            double moved = wasExact || elevatorLimited ? bestLift - formerLift : wholeStepLift - formerLift;
+            onsetLift += moved;
+            plateauLift += moved;
             return best.isPresent();
         }
 
@@ -147,6 +171,12 @@ final class StallFinder {
             double margin = StallReading.of(trimmer.wing(speed, 0)).margin();
             double start = margin > 0 ? margin - HEAD_START : 2 * margin - HEAD_START;
             return STEP * Math.floor(start / STEP);
+        }
+
+        /** Whole steps that leave more than one to the onset, because a strip's angle rises no faster than the body's. */
+        private double stride(Step before) {
+            boolean mayStride = before.attitude.elevatorLimit() == ElevatorLimit.NONE && Double.isNaN(onsetLift);
+            return mayStride ? STEP * Math.max(1, Math.floor(before.reading.margin() / STEP) - 1) : STEP;
         }
 
         private void take(Attitude attitude) {
@@ -189,21 +219,20 @@ final class StallFinder {
             }
         }
 
-        /** The angle between two at which the elevator reaches its stop. */
-        private void endAtStop(Attitude free, double stopped) {
-            double low = free.alpha();
-            double high = stopped;
-            Attitude last = free;
-            for (int k = 0; k < HALVINGS; k++) {
-                Attitude middle = trimmer.at(pack, speed, (low + high) / 2);
-                if (middle.elevatorLimit() != ElevatorLimit.NONE) {
-                    high = middle.alpha();
-                } else {
-                    low = middle.alpha();
-                    last = middle;
-                }
+        /** The angle between two at which the moment vanishes with the elevator at its stop; held just below it. */
+        private void endAtStop(Attitude free, Attitude stopped) {
+            if (free.lift() < bestLift && !Double.isNaN(onsetLift)) {
+                // The largest lift lies behind: where the travel ends says nothing more.
+                takeStop(free);
+                return;
             }
-            takeStop(last);
+            double stop = stopped.elevator();
+            WarmRoot root = new WarmRoot(NEAREST, stopped.alpha() - STEP / 2, USUAL_STABILITY);
+            OptionalDouble end = root.solve(
+                    alpha -> trimmer.heldAt(pack, speed, alpha, stop).moments().total(), free.alpha(), stopped.alpha());
+            Attitude last = end.isEmpty() ? free : trimmer.at(pack, speed, end.getAsDouble() - 2 * NEAREST);
+            takeStop(last.elevatorLimit() == ElevatorLimit.NONE ? last : free);
+            isExact = elevatorLimited;
         }
 
         private void takeStop(Attitude attitude) {

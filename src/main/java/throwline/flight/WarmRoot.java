@@ -61,6 +61,11 @@ final class WarmRoot {
         return bracketed(function, low, high);
     }
 
+    /** Slope at the last root. */
+    double slope() {
+        return slope;
+    }
+
     /** Moves the remembered root by as much as a change of the function there moves it. */
     void expect(double change) {
         guess -= change / slope;
