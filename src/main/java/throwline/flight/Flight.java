@@ -76,6 +76,16 @@ public final class Flight {
         return glider.get();
     }
 
+    /** Landings from a steady approach. */
+    public Lander lander(GroundLadder ladder, Pack pack, Stall stall, Attitude approach) {
+        return new Lander(trimmer, ladder, pack, stall, approach);
+    }
+
+    /** What is left before the stall when a gust from below comes; empty where it was not found. */
+    public Optional<GustMargin> gustMargin(Pack pack, Attitude attitude) {
+        return GustMargin.of(trimmer, pack, attitude);
+    }
+
     /** Where the surfaces stand with a roll stick at full. */
     public Deflections rolling(Stick.Roll stick) {
         return Deflections.of(airframe.model().wing(), setUp, stick, 1);

@@ -10,6 +10,7 @@ import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.ElevatorShares;
 import throwline.flight.Flight;
+import throwline.flight.GroundLadder;
 import throwline.flight.LettingGo;
 import throwline.flight.Roll;
 import throwline.flight.Stability;
@@ -110,7 +111,7 @@ public final class FlyStudy {
             Descent approach = flight.descent(pack, stall.get(), speed);
             Optional<Descent> there =
                     isReference ? Optional.of(approach) : referenceStall.map(s -> reference.descent(pack, s, speed));
-            SetUpResult glance = answer.of(flight, pack, stall.get(), approach, there);
+            SetUpResult glance = answer.of(flight, new GroundLadder(airframe), pack, stall.get(), approach, there);
             return new FlyResult(
                     model,
                     pack,

@@ -3,9 +3,11 @@ package throwline.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
+import throwline.flight.GroundLadder;
 import throwline.flight.Roll;
 import throwline.flight.Stall;
 import throwline.liftingline.LiftingLineSolution;
@@ -71,10 +73,12 @@ final class SetUpAnswer {
                 nowhere,
                 List.of(),
                 List.of(),
+                FieldAnswer.none(none),
                 List.of(Note.of("note.no-stall")));
     }
 
-    SetUpResult of(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+    SetUpResult of(
+            Flight flight, GroundLadder ladder, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
         String kind = setUp.isClean() ? "clean" : "moved";
         double speed = APPROACH_OVER_STALL * stall.speed();
         Optional<Attitude> steady = approach.steady();
@@ -91,6 +95,8 @@ final class SetUpAnswer {
                 .orElseGet(() -> why(approach));
         Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
+        FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
+        FieldAnswer field = fields.of(flight, pack, stall, approach);
         return new SetUpResult(
                 setUp,
                 bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
@@ -111,7 +117,9 @@ final class SetUpAnswer {
                 firstStall(flight, stall),
                 sweep,
                 steady.map(a -> load(a.wing())).orElse(List.of()),
-                notes(stall, approach));
+                field,
+                Stream.concat(notes(stall, approach).stream(), fields.notes(field).stream())
+                        .toList());
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {

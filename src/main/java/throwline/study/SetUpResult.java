@@ -20,6 +20,7 @@ import throwline.words.Note;
  * @param firstStall which part of the wing lets go first, at the stall
  * @param sweep the steady descent over speed, slowest first, points that converged only
  * @param load lift along the span at the approach speed, left tip to right tip
+ * @param field close to the ground and in bumps
  * @param notes what holds for this set-up
  */
 public record SetUpResult(
@@ -36,6 +37,7 @@ public record SetUpResult(
         FirstStall firstStall,
         List<SpeedPoint> sweep,
         List<LoadStation> load,
+        FieldAnswer field,
         List<Note> notes) {
 
     public SetUpResult {

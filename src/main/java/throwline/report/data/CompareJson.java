@@ -84,9 +84,12 @@ public final class CompareJson {
             angle(json, roll.stick(), roll.rate());
         }
         json.end();
-        for (String later : List.of("flareHeight", "float", "flapSpeedLimit", "gustLimit")) {
-            plain(json, later, NOT_WORKED_OUT);
-        }
+        plain(json, "flareHeight", result.field().flareHeight());
+        plain(json, "float", result.field().floatDistance());
+        plain(json, "flapSpeedLimit", NOT_WORKED_OUT);
+        plain(json, "gustLimit", result.field().gustLimit());
+        plain(json, "landingDistance", result.field().landing());
+        plain(json, "landingDistanceInWind", result.field().landingInWind());
         json.key("firstStall");
         firstStall(json, result.firstStall());
         json.key("notes");

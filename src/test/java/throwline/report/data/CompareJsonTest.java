@@ -44,6 +44,8 @@ class CompareJsonTest {
                         "float",
                         "flapSpeedLimit",
                         "gustLimit",
+                        "landingDistance",
+                        "landingDistanceInWind",
                         "firstStall",
                         "notes");
         assertThat(setUp.at("stallSpeed").keys()).containsExactly("value", "low", "high", "basis");
