@@ -110,6 +110,11 @@ final class Figures {
         return band(distance, 1, 0);
     }
 
+    /** A load, lift over weight. */
+    String load(double load) {
+        return decimals(load, 1) + " g";
+    }
+
     /** A time in seconds. */
     String seconds(double time) {
         return digits(time) + " s";
