@@ -138,16 +138,21 @@ public final class Airframe {
         return speed / air.kinematicViscosity();
     }
 
-    /** A solver for the wing; it holds its workspace, so each thread takes its own. */
+    /** The wing's influence matrix in free air. */
+    InfluenceMatrix influence() {
+        return influence;
+    }
+
+    /** A solver for the wing in free air; it holds its workspace, so each thread takes its own. */
     LiftingLineSolver wingSolver() {
         return new LiftingLineSolver(influence, SolverSettings.standard());
     }
 
-    /** The tail; it holds its workspace, so each thread takes its own. */
-    TailSurface tailSurface() {
+    /** The tail above this ground; it holds its workspace, so each thread takes its own. */
+    TailSurface tailSurface(Ground ground) {
         AirfoilName name = model.tail().airfoil();
         Airfoil airfoil =
                 airfoils.find(name).orElseThrow(() -> new IllegalArgumentException("no airfoil " + name.text()));
-        return new TailSurface(model.tail(), airfoil, sections);
+        return new TailSurface(model.tail(), airfoil, sections, ground);
     }
 }

@@ -12,6 +12,11 @@ import throwline.model.Stick;
 /** One model in one set-up: the questions that a study asks. One thread at a time. */
 public final class Flight {
 
+    /** A pull is looked at from this far below straight flight, further where the stick lowers flaps, rad. */
+    private static final double BELOW = Math.toRadians(1);
+
+    private static final double BELOW_FLAPPED = Math.toRadians(6);
+
     private final Airframe airframe;
     private final SetUp setUp;
     private final Trimmer trimmer;
@@ -77,6 +82,48 @@ public final class Flight {
             glider = Optional.of(new Glider(trimmer, pack, alpha));
         }
         return glider.get();
+    }
+
+    /** Landings from a steady approach. */
+    public Lander lander(GroundLadder ladder, Pack pack, Stall stall, Attitude approach) {
+        return new Lander(trimmer, ladder, pack, stall, approach);
+    }
+
+    /** What is left before the stall when a gust from below comes; empty where it was not found. */
+    public Optional<GustMargin> gustMargin(Pack pack, Attitude attitude) {
+        return GustMargin.of(trimmer, pack, attitude);
+    }
+
+    /**
+     * The tightest pull at a speed with a stick at full, trimmed for straight flight there; empty where it was not found.
+     *
+     * @param stick the stick
+     * @param pack with this battery
+     * @param stall the stall in straight flight
+     * @param speed m/s
+     */
+    public Optional<PullUp> pull(Stick.Pull stick, Pack pack, Stall stall, double speed) {
+        Optional<Attitude> straight = descent(pack, stall, speed).steady();
+        if (straight.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean moves = stick.deflections().values().stream().anyMatch(d -> d != 0);
+        Deflections pulled = Deflections.of(airframe.model().wing(), setUp, stick, 1);
+        double trim = straight.get().elevator();
+        double stop = -airframe.model().tail().elevator().travelUp();
+        PullWalk walk = new PullWalk(
+                moves ? new Trimmer(airframe, pulled) : trimmer,
+                pack,
+                speed,
+                straight.get().alpha() - (moves ? BELOW_FLAPPED : BELOW));
+        return walk.found()
+                ? Optional.of(walk.limits(trim, Math.max(stop, trim + stick.elevator())))
+                : Optional.empty();
+    }
+
+    /** A whole loop at a pull's limit. */
+    public LoopPath loop(Pack pack, PullUp pull) {
+        return LoopPath.fly(airframe.balance(pack), pull.lift(), pull.drag(), pull.speed());
     }
 
     /** Where the surfaces stand with a roll stick at full. */

@@ -39,12 +39,18 @@ final class TailSurface {
     private final SpanGrid grid;
     private final LiftingLineSolver solver;
 
-    TailSurface(Tail tail, Airfoil airfoil, SectionAerodynamics sections) {
+    /**
+     * @param tail the tail
+     * @param airfoil its airfoil
+     * @param sections makes section curves
+     * @param ground the ground below it
+     */
+    TailSurface(Tail tail, Airfoil airfoil, SectionAerodynamics sections, Ground ground) {
         this.tail = tail;
         this.sections = sections;
         place = SectionPlace.of(airfoil);
         grid = SpanGrid.of(new RectangularPlanform(tail.span() / 2, tail.chord()), new double[0], STRIPS);
-        InfluenceMatrix matrix = new InfluenceMatrix(grid, Ground.none(), ChordCorrection.of(grid));
+        InfluenceMatrix matrix = new InfluenceMatrix(grid, ground, ChordCorrection.of(grid));
         solver = new LiftingLineSolver(matrix, SolverSettings.standard());
     }
 

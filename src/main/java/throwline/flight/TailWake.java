@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import throwline.liftingline.Ground;
 import throwline.liftingline.Inflow;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.SpanGrid;
@@ -18,10 +19,17 @@ final class TailWake {
 
     private final Model model;
     private final SpanGrid tailGrid;
+    private final Ground ground;
 
-    TailWake(Model model, SpanGrid tailGrid) {
+    /**
+     * @param model the model
+     * @param tailGrid the tail's strips
+     * @param ground the ground below the wing
+     */
+    TailWake(Model model, SpanGrid tailGrid, Ground ground) {
         this.model = model;
         this.tailGrid = tailGrid;
+        this.ground = ground;
     }
 
     /**
@@ -33,7 +41,7 @@ final class TailWake {
      */
     TailAir at(LiftingLineSolution wing, double alpha, double[] trailingEdgeDrop) {
         SpanGrid grid = wing.grid();
-        WakeSheet sheet = new WakeSheet(wing);
+        WakeSheet sheet = new WakeSheet(wing, ground);
         double rootQuarter = model.wing().chordAt(0) / 4;
         double back = model.tail().arm() + model.tail().chord() / 4 - rootQuarter;
         double up = model.tail().height();

@@ -8,10 +8,12 @@ import throwline.flight.Attitude.ElevatorLimit;
 import throwline.flight.ElevatorSearch.Held;
 import throwline.flight.TailSurface.TailForces;
 import throwline.flight.TailWake.TailAir;
+import throwline.liftingline.InfluenceMatrix;
 import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
+import throwline.liftingline.SolverSettings;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StripForces;
 import throwline.liftingline.WingCurves;
@@ -29,24 +31,42 @@ import throwline.section.SectionCurve;
 final class Trimmer {
 
     private final Airframe airframe;
+    private final Deflections deflections;
     private final Model model;
     private final LiftingLineSolver solver;
     private final TailSurface tail;
     private final TailWake wake;
     private final double[] trailingEdgeDrop;
     private final WingCurves wingCurves;
-    private final Map<Double, List<SectionCurve>> curvesBySpeed = new HashMap<>();
+    private final Map<Double, List<SectionCurve>> curvesBySpeed;
     private final ElevatorSearch elevators;
     private Optional<LiftingLineSolution> last = Optional.empty();
 
+    /**
+     * The model in free air.
+     *
+     * @param airframe the model
+     * @param deflections where its surfaces stand
+     */
     Trimmer(Airframe airframe, Deflections deflections) {
+        this(airframe, deflections, airframe.influence(), airframe.strips().curves(deflections::on), new HashMap<>());
+    }
+
+    private Trimmer(
+            Airframe airframe,
+            Deflections deflections,
+            InfluenceMatrix influence,
+            WingCurves wingCurves,
+            Map<Double, List<SectionCurve>> curvesBySpeed) {
         this.airframe = airframe;
-        wingCurves = airframe.strips().curves(deflections::on);
+        this.deflections = deflections;
+        this.wingCurves = wingCurves;
+        this.curvesBySpeed = curvesBySpeed;
         model = airframe.model();
-        solver = airframe.wingSolver();
-        tail = airframe.tailSurface();
+        solver = new LiftingLineSolver(influence, SolverSettings.standard());
+        tail = airframe.tailSurface(Stance.belowTail(model, influence.ground()));
         elevators = new ElevatorSearch(model.tail().elevator());
-        wake = new TailWake(model, tail.grid());
+        wake = new TailWake(model, tail.grid(), influence.ground());
         SpanGrid grid = airframe.strips().grid();
         trailingEdgeDrop = new double[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
@@ -56,6 +76,11 @@ final class Trimmer {
                     .map(s -> s.chordFraction() * Math.sin(deflections.on(s, side)))
                     .orElse(0.0);
         }
+    }
+
+    /** The same model with the same surfaces near the ground. */
+    Trimmer near(InfluenceMatrix influence) {
+        return new Trimmer(airframe, deflections, influence, wingCurves, curvesBySpeed);
     }
 
     Airframe airframe() {
@@ -69,22 +94,35 @@ final class Trimmer {
 
     /** The wing alone. */
     LiftingLineSolution wing(double speed, double alpha) {
+        return wing(speed, alpha, Motion.straight());
+    }
+
+    private LiftingLineSolution wing(double speed, double alpha, Motion motion) {
         double incidence = alpha + model.wing().incidence();
-        LiftingLineSolution solution =
-                solver.solve(LiftingLineProblem.of(curves(speed), incidence, Motion.straight()), last);
+        LiftingLineSolution solution = solver.solve(LiftingLineProblem.of(curves(speed), incidence, motion), last);
         last = Optional.of(solution);
         return solution;
     }
 
     /** The balanced model. */
     Attitude at(Pack pack, double speed, double alpha) {
-        Moment at = new Moment(pack, speed, alpha);
+        return at(pack, speed, alpha, 0);
+    }
+
+    /** The balanced model while it pitches; the rate is over the speed, rad/m, nose up positive. */
+    Attitude at(Pack pack, double speed, double alpha, double pitch) {
+        Moment at = new Moment(pack, speed, alpha, pitch);
         return at.with(elevators.hold(at.tailplane, at.parts.moment(), alpha));
     }
 
     /** The model at an angle of attack with the elevator held: not balanced. */
     Attitude heldAt(Pack pack, double speed, double alpha, double elevator) {
-        Moment at = new Moment(pack, speed, alpha);
+        return heldAt(pack, speed, alpha, elevator, 0);
+    }
+
+    /** The same while it pitches; the rate is over the speed, rad/m, nose up positive. */
+    Attitude heldAt(Pack pack, double speed, double alpha, double elevator, double pitch) {
+        Moment at = new Moment(pack, speed, alpha, pitch);
         return at.with(new Held(elevator, ElevatorLimit.NONE, at.tailplane.forces(elevator)));
     }
 
@@ -97,13 +135,18 @@ final class Trimmer {
         private final Parts parts;
         private final Tailplane tailplane;
 
-        Moment(Pack pack, double speed, double alpha) {
+        Moment(Pack pack, double speed, double alpha, double pitch) {
             this.speed = speed;
             this.alpha = alpha;
-            solution = wing(speed, alpha);
+            // The lifting line turns about its own middle; the model turns about its balance point.
+            double fromBalance = pitch * (model.wing().chordAt(0) / 4 - pack.balance());
+            solution = wing(speed, alpha + fromBalance, new Motion(0, pitch, 0, 0));
             tailAir = wake.at(solution, alpha, trailingEdgeDrop);
             parts = new Parts(pack, alpha, solution);
-            tailplane = new Tailplane(pack, speed, alpha, tailAir);
+            Tailplane straight = new Tailplane(pack, speed, alpha, tailAir);
+            tailplane = pitch == 0
+                    ? straight
+                    : straight.turned(pitch * (straight.back + model.tail().chord() / 2));
         }
 
         Attitude with(Held held) {

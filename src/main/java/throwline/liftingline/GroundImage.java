@@ -74,6 +74,7 @@ final class GroundImage {
 
     /** Biot-Savart factor of a straight segment at a distance from its line, without the 1/distance. */
     private static double segment(double left, double right, double distance) {
-        return (left / Math.hypot(left, distance) - right / Math.hypot(right, distance)) / (4 * Math.PI);
+        double far = distance * distance;
+        return (left / Math.sqrt(left * left + far) - right / Math.sqrt(right * right + far)) / (4 * Math.PI);
     }
 }

@@ -16,6 +16,7 @@ public final class InfluenceMatrix {
     private final Ground ground;
     private final ChordCorrection correction;
     private final double[][] wake;
+    private final GroundImage image;
 
     /**
      * The matrix of one surface.
@@ -30,6 +31,7 @@ public final class InfluenceMatrix {
         this.correction = correction;
         int n = grid.size();
         wake = new double[n][n];
+        image = GroundImage.of(grid, ground);
         double apart = 2 * ground.height();
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
@@ -53,6 +55,11 @@ public final class InfluenceMatrix {
     /** The ground. */
     public Ground ground() {
         return ground;
+    }
+
+    /** The image of the bound vortices below the ground. */
+    GroundImage image() {
+        return image;
     }
 
     /** Downwash angle at a strip from the wake alone, without the chord correction: what tilts the lift. */

@@ -15,7 +15,7 @@ public final class LiftingLineSolver {
     private final InfluenceMatrix influence;
     private final SolverSettings settings;
     private final NewtonIteration half;
-    private final NewtonIteration whole;
+    private Optional<NewtonIteration> whole = Optional.empty();
 
     /**
      * A solver for one surface.
@@ -28,7 +28,6 @@ public final class LiftingLineSolver {
         this.settings = settings;
         grid = influence.grid();
         half = new NewtonIteration(new StripEquations(influence, true));
-        whole = new NewtonIteration(new StripEquations(influence, false));
     }
 
     /** The strips. */
@@ -53,7 +52,7 @@ public final class LiftingLineSolver {
             throw new IllegalArgumentException(problem.curves().size() + " curves for " + grid.size() + " strips");
         }
         boolean alike = problem.isSymmetric() && (start.isEmpty() || isSymmetric(start.get()));
-        NewtonIteration iteration = alike ? half : whole;
+        NewtonIteration iteration = alike ? half : whole();
         iteration.equations().take(problem);
         if (start.isPresent()) {
             iteration.start(start.get());
@@ -62,6 +61,13 @@ public final class LiftingLineSolver {
         }
         SolverStatus status = iteration.run(settings);
         return solution(problem, iteration, status);
+    }
+
+    /** The workspace for both sides different, made when it is first needed. */
+    private NewtonIteration whole() {
+        NewtonIteration made = whole.orElseGet(() -> new NewtonIteration(new StripEquations(influence, false)));
+        whole = Optional.of(made);
+        return made;
     }
 
     private static boolean isSymmetric(double[] g) {

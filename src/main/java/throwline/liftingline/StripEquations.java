@@ -41,8 +41,7 @@ final class StripEquations {
     StripEquations(InfluenceMatrix influence, boolean symmetric) {
         grid = influence.grid();
         matrix = symmetric ? influence.symmetric() : influence.full();
-        GroundImage whole = GroundImage.of(grid, influence.ground());
-        image = symmetric ? whole.folded() : whole;
+        image = symmetric ? influence.image().folded() : influence.image();
         size = matrix.length;
         offset = grid.size() - size;
         halfChord = new double[size];

@@ -5,6 +5,8 @@ package throwline.liftingline;
  * of trailing vortices that leaves the trailing edge and sinks with its own downwash at the middle (NACA TR 651 finds
  * that this sinking may not be neglected and the rolling-up may).
  *
+ * <p>Near the ground the mirror image of all of it below the ground is added, which takes downwash away.
+ *
  * <p>Axes: x downstream along the undisturbed air, y right, z up; origin at the quarter chord in the middle.
  */
 public final class WakeSheet {
@@ -13,9 +15,21 @@ public final class WakeSheet {
 
     private final SpanGrid grid;
     private final double[] trailing;
+    private final Ground ground;
 
-    /** The wake of a solution. */
+    /** The wake of a solution in free air. */
     public WakeSheet(LiftingLineSolution solution) {
+        this(solution, Ground.none());
+    }
+
+    /**
+     * The wake of a solution.
+     *
+     * @param solution the solution
+     * @param ground the ground below the surface
+     */
+    public WakeSheet(LiftingLineSolution solution, Ground ground) {
+        this.ground = ground;
         grid = solution.grid();
         int n = grid.size();
         trailing = new double[n + 1];
@@ -50,6 +64,17 @@ public final class WakeSheet {
 
     /** All components of the added velocity; parameters as in {@link #downwash}. */
     public Added at(double x, double y, double above, double aboveLine, double core) {
+        Added own = own(x, y, above, aboveLine, core);
+        if (!ground.isNear()) {
+            return own;
+        }
+        // The image's air at a point is that of the surface at the mirror image of the point, up and down exchanged.
+        double up = 2 * (ground.height() + aboveLine);
+        Added mirrored = own(x, y, above - up, aboveLine - up, core);
+        return new Added(own.back() + mirrored.back(), own.right() + mirrored.right(), own.down() - mirrored.down());
+    }
+
+    private Added own(double x, double y, double above, double aboveLine, double core) {
         double height = above * above;
         double far = x * x + aboveLine * aboveLine + core * core;
         double right = 0;

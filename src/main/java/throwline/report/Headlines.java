@@ -27,7 +27,11 @@ public final class Headlines {
                 result.bestGlideRatio(),
                 result.noseDownSpeed(),
                 result.elevator(),
-                result.elevatorChange());
+                result.elevatorChange(),
+                result.field().flareHeight(),
+                result.field().floatDistance(),
+                result.field().gustLimit(),
+                result.field().landing());
         return Stream.concat(numbers, result.rollRates().stream().map(RollRate::rate))
                 .toList();
     }

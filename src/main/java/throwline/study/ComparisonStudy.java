@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import throwline.flight.Airframe;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
+import throwline.flight.GroundLadder;
 import throwline.flight.Stall;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -46,10 +47,11 @@ public final class ComparisonStudy {
         Flight referenceFlight = new Flight(airframe, setUps.get(reference));
         List<Optional<Stall>> referenceStalls =
                 packs.stream().map(referenceFlight::stall).toList();
+        GroundLadder ladder = new GroundLadder(airframe);
         List<List<SetUpResult>> bySetUp = IntStream.range(0, setUps.size())
                 .parallel()
-                .mapToObj(
-                        i -> new Column(airframe, setUps.get(i), setUps.get(reference)).results(packs, referenceStalls))
+                .mapToObj(i -> new Column(airframe, ladder, setUps.get(i), setUps.get(reference))
+                        .results(packs, referenceStalls))
                 .toList();
         List<PackResult> results = new ArrayList<>();
         for (int p = 0; p < packs.size(); p++) {
@@ -69,8 +71,10 @@ public final class ComparisonStudy {
         private final Flight flight;
         private final Flight referenceFlight;
         private final boolean isReference;
+        private final GroundLadder ladder;
 
-        Column(Airframe airframe, SetUp setUp, SetUp reference) {
+        Column(Airframe airframe, GroundLadder ladder, SetUp setUp, SetUp reference) {
+            this.ladder = ladder;
             this.setUp = setUp;
             flight = new Flight(airframe, setUp);
             isReference = setUp.equals(reference);
@@ -94,7 +98,7 @@ public final class ComparisonStudy {
             Optional<Descent> elsewhere = isReference
                     ? Optional.of(descent)
                     : referenceStall.map(s -> referenceFlight.descent(pack, s, approach));
-            return answer.of(flight, pack, stall.get(), descent, elsewhere);
+            return answer.of(flight, ladder, pack, stall.get(), descent, elsewhere);
         }
     }
 }

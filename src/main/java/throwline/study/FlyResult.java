@@ -17,6 +17,7 @@ import throwline.words.Note;
  * @param rolls full stick to the right, one entry a roll stick that works here
  * @param descents what the air's path becomes over the ground, and the steepest
  * @param rollSweep roll rate of the first such stick over speed
+ * @param handling landings of all set-ups, tight pulls, surfaces on the move
  * @param notes what holds for this set-up
  */
 public record FlyResult(
@@ -28,6 +29,7 @@ public record FlyResult(
         List<RollDetail> rolls,
         Optional<Descents> descents,
         List<RollPoint> rollSweep,
+        Handling handling,
         List<Note> notes) {
 
     public FlyResult {

@@ -10,6 +10,7 @@ import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.ElevatorShares;
 import throwline.flight.Flight;
+import throwline.flight.GroundLadder;
 import throwline.flight.LettingGo;
 import throwline.flight.Roll;
 import throwline.flight.Stability;
@@ -104,13 +105,15 @@ public final class FlyStudy {
                         List.of(),
                         Optional.empty(),
                         List.of(),
+                        Handling.none(),
                         glance.notes());
             }
             double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
             Descent approach = flight.descent(pack, stall.get(), speed);
             Optional<Descent> there =
                     isReference ? Optional.of(approach) : referenceStall.map(s -> reference.descent(pack, s, speed));
-            SetUpResult glance = answer.of(flight, pack, stall.get(), approach, there);
+            GroundLadder ladder = new GroundLadder(airframe);
+            SetUpResult glance = answer.of(flight, ladder, pack, stall.get(), approach, there);
             return new FlyResult(
                     model,
                     pack,
@@ -120,7 +123,19 @@ public final class FlyStudy {
                     rolls(stall.get(), approach),
                     approach.steady().map(a -> descents(stall.get(), a, speedLimit)),
                     rollSweep(stall.get()),
+                    handling(ladder, glance, stall.get(), referenceStall),
                     glance.notes());
+        }
+
+        private Handling handling(
+                GroundLadder ladder, SetUpResult glance, Stall stall, Optional<Stall> referenceStall) {
+            HandlingStudy study = new HandlingStudy(airframe, pack, bands);
+            return new Handling(
+                    study.ranking(ladder, glance),
+                    study.loops(flight, setUp, stall, HandlingStudy.entries(referenceStall.orElse(stall))),
+                    isReference
+                            ? Optional.empty()
+                            : referenceStall.flatMap(s -> study.moves(reference, s, flight, setUp, stall)));
         }
 
         private Balance balance(

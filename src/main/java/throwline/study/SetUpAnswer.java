@@ -3,9 +3,11 @@ package throwline.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
+import throwline.flight.GroundLadder;
 import throwline.flight.Roll;
 import throwline.flight.Stall;
 import throwline.liftingline.LiftingLineSolution;
@@ -73,10 +75,12 @@ final class SetUpAnswer {
                 List.of(),
                 List.of(),
                 servos,
+                FieldAnswer.none(none),
                 List.of(Note.of("note.no-stall")));
     }
 
-    SetUpResult of(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+    SetUpResult of(
+            Flight flight, GroundLadder ladder, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
         String kind = setUp.isClean() ? "clean" : "moved";
         double speed = APPROACH_OVER_STALL * stall.speed();
         Optional<Attitude> steady = approach.steady();
@@ -94,6 +98,8 @@ final class SetUpAnswer {
         Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
         ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall);
+        FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
+        FieldAnswer field = fields.of(flight, pack, stall, approach);
         return new SetUpResult(
                 setUp,
                 bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
@@ -115,7 +121,9 @@ final class SetUpAnswer {
                 sweep,
                 steady.map(a -> load(a.wing())).orElse(List.of()),
                 servos,
-                notes(stall, approach, servos));
+                field,
+                Stream.concat(notes(stall, approach, servos).stream(), fields.notes(field).stream())
+                        .toList());
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {

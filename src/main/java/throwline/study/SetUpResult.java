@@ -21,6 +21,7 @@ import throwline.words.Note;
  * @param sweep the steady descent over speed, slowest first, points that converged only
  * @param load lift along the span at the approach speed, left tip to right tip
  * @param servos what the servos have to do
+ * @param field close to the ground and in bumps
  * @param notes what holds for this set-up
  */
 public record SetUpResult(
@@ -38,6 +39,7 @@ public record SetUpResult(
         List<SpeedPoint> sweep,
         List<LoadStation> load,
         ServoAnswer servos,
+        FieldAnswer field,
         List<Note> notes) {
 
     public SetUpResult {

@@ -21,6 +21,10 @@ import throwline.model.TailPosition;
 import throwline.model.Wing;
 import throwline.model.WingSection;
 import throwline.study.Comparison;
+import throwline.study.FieldAnswer;
+import throwline.study.FieldAnswer.FitFor;
+import throwline.study.FieldAnswer.Legs;
+import throwline.study.FieldAnswer.Margins;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
 import throwline.study.ServoAnswer;
@@ -95,6 +99,7 @@ public final class Fixture {
                 List.of(),
                 List.of(),
                 ServoAnswer.none("row.not-worked-out"),
+                FieldAnswer.none(none),
                 List.of());
     }
 
@@ -158,6 +163,7 @@ public final class Fixture {
                 sweep(drag, most, faster),
                 load(model, flap, aileron, most),
                 servos(model, setUp, approach),
+                field(model, approach, angle, drag),
                 List.of());
     }
 
@@ -226,6 +232,61 @@ public final class Fixture {
             stations.add(new LoadStation(y, model.wing().chordAt(y), lift, limit));
         }
         return stations;
+    }
+
+    /** An arc, a float and a roll of made-up lengths. */
+    private static FieldAnswer field(Model model, double approach, double angle, double drag) {
+        Legs still = legs(model, approach, angle, drag, 0);
+        Legs windy = legs(model, approach, angle, drag, model.field().wind());
+        return new FieldAnswer(
+                banded(still.roundOutHeight(), 0.4),
+                banded(still.floated(), 0.5),
+                banded(0.2 * approach, 0.3),
+                banded(still.touchdown() + still.roll(), 0.15),
+                banded(windy.touchdown() + windy.roll(), 0.15),
+                Optional.of(still),
+                Optional.of(windy),
+                Optional.of(new FieldAnswer.FlareElevator(-9 * DEG, -11 * DEG, 9 * DEG, false)),
+                Optional.of(new Margins(
+                        0.23 * approach,
+                        8 * DEG,
+                        0.17 * approach,
+                        0.5,
+                        0.6 * approach,
+                        approach < 11 ? FitFor.LIGHT_WIND : FitFor.MODERATE_WIND)));
+    }
+
+    private static Legs legs(Model model, double approach, double angle, double drag, double wind) {
+        double ground = 1 - wind / approach;
+        double height = 0.15 + approach * approach / 2.9 * (1 - Math.cos(angle));
+        double arc = ground * approach * approach / 2.9 * Math.sin(angle);
+        double from = Math.max(height, model.field().obstacle());
+        double straight = ground * (from - height) / Math.tan(angle);
+        double floated = ground * 1.3 / drag * Math.max(0, 1 - 4 * drag);
+        List<FieldAnswer.Spot> way = new ArrayList<>();
+        way.add(new FieldAnswer.Spot(0, from));
+        for (int i = 0; i <= 10; i++) {
+            double left = 1 - i / 10.0;
+            double high = 0.15 + (height - 0.15) * left * left;
+            way.add(new FieldAnswer.Spot(straight + arc * (1 - left), high));
+        }
+        way.add(new FieldAnswer.Spot(straight + arc + floated, 0));
+        return new Legs(
+                wind,
+                straight,
+                model.field().obstacle() >= height || model.field().obstacle() == 0,
+                height,
+                arc,
+                0.95 * approach,
+                0,
+                floated,
+                0.85 * floated,
+                0.85 * approach,
+                40 * ground * ground,
+                0.3 * wind,
+                1.5 / Math.tan(angle),
+                1.4 / Math.tan(angle),
+                way);
     }
 
     private static Headline banded(double value, double share) {

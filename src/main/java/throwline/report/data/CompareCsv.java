@@ -47,7 +47,12 @@ public final class CompareCsv {
                 new Row("noseDownSpeed", "", "m/s", 1, result.noseDownSpeed()),
                 new Row("elevator", "", "deg", Math.toDegrees(1), result.elevator()),
                 new Row("elevatorChange", "", "deg", Math.toDegrees(1), result.elevatorChange()),
-                new Row("flapSpeedLimit", "", "m/s", 1, result.servos().flapSpeedLimit()));
+                new Row("flapSpeedLimit", "", "m/s", 1, result.servos().flapSpeedLimit()),
+                new Row("flareHeight", "", "m", 1, result.field().flareHeight()),
+                new Row("float", "", "m", 1, result.field().floatDistance()),
+                new Row("gustLimit", "", "m/s", 1, result.field().gustLimit()),
+                new Row("landingDistance", "", "m", 1, result.field().landing()),
+                new Row("landingDistanceInWind", "", "m", 1, result.field().landingInWind()));
         Stream<Row> rolls = result.rollRates().stream()
                 .map(roll -> new Row("rollRate", roll.stick(), "deg/s", Math.toDegrees(1), roll.rate()));
         return Stream.concat(numbers, rolls);

@@ -15,7 +15,6 @@ import throwline.words.Note;
 public final class CompareJson {
 
     /** Numbers that the format has and that no study works out. */
-    private static final Headline NOT_WORKED_OUT = new Headline.Unknown("row.not-worked-out");
 
     private final Sentences sentences;
 
@@ -84,11 +83,12 @@ public final class CompareJson {
             angle(json, roll.stick(), roll.rate());
         }
         json.end();
-        for (String later : List.of("flareHeight", "float")) {
-            plain(json, later, NOT_WORKED_OUT);
-        }
+        plain(json, "flareHeight", result.field().flareHeight());
+        plain(json, "float", result.field().floatDistance());
         plain(json, "flapSpeedLimit", result.servos().flapSpeedLimit());
-        plain(json, "gustLimit", NOT_WORKED_OUT);
+        plain(json, "gustLimit", result.field().gustLimit());
+        plain(json, "landingDistance", result.field().landing());
+        plain(json, "landingDistanceInWind", result.field().landingInWind());
         json.key("firstStall");
         firstStall(json, result.firstStall());
         new ServoJson(this).write(json, result.servos());

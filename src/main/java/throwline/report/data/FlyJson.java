@@ -41,6 +41,7 @@ public final class FlyJson {
         json.end();
         descents(json, result.descents());
         sweeps(json, result);
+        new HandlingJson(json).write(result);
         json.end();
         return json.toString();
     }

@@ -47,6 +47,10 @@ final class CloseCalls {
         rows.put(words.say("row.descent"), groups(SetUpResult::descentAngle));
         rows.put(words.say("row.sink"), groups(SetUpResult::sinkRate));
         rows.put(words.say("row.elevator"), groups(SetUpResult::elevator));
+        rows.put(words.say("row.roundout"), groups(result -> result.field().flareHeight()));
+        rows.put(words.say("row.floats"), groups(result -> result.field().floatDistance()));
+        rows.put(words.say("row.bumps"), groups(result -> result.field().gustLimit()));
+        rows.put(words.say("row.stops"), groups(result -> result.field().landing()));
         setUps.stream()
                 .flatMap(result -> result.rollRates().stream())
                 .map(RollRate::stick)

@@ -129,6 +129,7 @@ public final class CompareTable {
     private String meaning(CompareAnswer answer) {
         String reference = answer.comparison().model().reference().name();
         return Wrapped.paragraph("", "", page.shown(words.say("row.meaning.mix", reference)), page.width())
+                + Wrapped.paragraph("", "", words.say("row.meaning.field"), page.width())
                 + Wrapped.paragraph("", "", words.say("row.meaning.likely"), page.width())
                 + Wrapped.paragraph("", "", words.say("row.caution"), page.width())
                 + Wrapped.paragraph("", "", words.say("row.estimate"), page.width());

@@ -101,6 +101,26 @@ public final class Figures {
         return decimals(length, 0) + " m";
     }
 
+    /** A height near the ground. */
+    String height(double height) {
+        return digits(height) + " m";
+    }
+
+    /** 0.3 to 0.7, as it stands below a height. */
+    String heightBand(Headline.Known height) {
+        return band(height, 1, height.value() < TEN ? 1 : 0);
+    }
+
+    /** 51 to 70, as it stands below a distance. */
+    String metresBand(Headline.Known distance) {
+        return band(distance, 1, 0);
+    }
+
+    /** A load, lift over weight. */
+    String load(double load) {
+        return decimals(load, 1) + " g";
+    }
+
     /** A time in seconds. */
     public String seconds(double time) {
         return digits(time) + " s";

@@ -8,11 +8,13 @@ import throwline.model.Tail;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
 import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.Why;
+import throwline.study.Handling.Loop;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer;
 import throwline.units.Dimension;
@@ -64,8 +66,10 @@ public final class FlyTable {
                 .render(page));
         text.append('\n').append(footnotes.render(page.width()));
         result.descents().ifPresent(d -> section(text, "fly.section.path", path(d, result)));
+        field(text, result);
         section(text, "fly.section.turns", turns(result));
         section(text, "fly.section.roll", rolls(result));
+        handling(text, result);
         result.balance().ifPresent(b -> section(text, "fly.section.balance", balance(b, result)));
         section(text, "fly.section.servos", servos(result));
         section(text, "fly.section.positions", positions(result));
@@ -80,6 +84,38 @@ public final class FlyTable {
         text.append(Wrapped.paragraph("", "", words.say("row.caution"), page.width()));
         text.append(Wrapped.paragraph("", "", words.say("row.estimate"), page.width()));
         return text.toString();
+    }
+
+    private void field(StringBuilder text, FlyResult result) {
+        LandingLines lines = new LandingLines(result.model().field(), page, words, figures);
+        FieldAnswer field = result.glance().field();
+        List<String> remarks = Stream.concat(
+                        lines.remarks(field, edge(result)).stream(),
+                        lines.ranking(result.handling().ranking()).stream())
+                .toList();
+        section(text, "fly.section.landing", lines.legs(field) + lines(remarks));
+        section(text, "fly.section.bumps", lines(lines.bumps(field)));
+    }
+
+    private void handling(StringBuilder text, FlyResult result) {
+        HandlingLines lines = new HandlingLines(page, words, figures);
+        List<Loop> loops = result.handling().loops();
+        section(text, "fly.section.loop", lines.loops(loops) + lines(lines.loopRemarks(loops)));
+        result.handling()
+                .moves()
+                .ifPresent(moves ->
+                        section(text, "fly.section.move", lines.moves(moves) + lines(lines.moveRemarks(moves))));
+    }
+
+    private String lines(List<String> sentences) {
+        StringBuilder text = new StringBuilder();
+        sentences.forEach(sentence -> line(text, sentence));
+        return text.toString();
+    }
+
+    private static EdgeThrow edge(FlyResult result) {
+        Tail tail = result.model().tail();
+        return new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
     }
 
     private String path(Descents d, FlyResult result) {
@@ -156,8 +192,7 @@ public final class FlyTable {
     }
 
     private String balance(Balance b, FlyResult result) {
-        Tail tail = result.model().tail();
-        EdgeThrow edge = new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        EdgeThrow edge = edge(result);
         StringBuilder text = new StringBuilder();
         b.stabilityMargin()
                 .ifPresent(margin -> line(

@@ -1,6 +1,7 @@
 package throwline.report.table;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -65,6 +66,7 @@ final class FlyersRows {
         mix();
         rolls();
         firstStall();
+        closeToTheGround();
         flapLimit();
         return grid;
     }
@@ -84,6 +86,39 @@ final class FlyersRows {
         grid.more(
                 words.say("row.flap-limit.by"),
                 cells((result, known) -> result.servos().limitedBy(), limit, ""));
+    }
+
+    private void closeToTheGround() {
+        main("row.roundout", result -> result.field().flareHeight(), v -> figures.height(v.value()));
+        more("row.likely", result -> result.field().flareHeight(), figures::heightBand);
+        main("row.floats", result -> result.field().floatDistance(), v -> figures.metres(v.value()));
+        more("row.likely", result -> result.field().floatDistance(), figures::metresBand);
+        main("row.bumps", result -> result.field().gustLimit(), v -> figures.speed(v.value()));
+        more("row.likely", result -> result.field().gustLimit(), figures::speedBand);
+        grid.more(
+                words.say("row.bumps.fit"),
+                setUps.stream()
+                        .map(result -> result.field()
+                                .margins()
+                                .map(m -> words.say(
+                                        "row.bumps." + m.fitFor().name().toLowerCase(Locale.ROOT)))
+                                .orElse(""))
+                        .toList());
+        LandingFit fit = new LandingFit(model.field(), words, figures);
+        main("row.stops", result -> result.field().landing(), v -> figures.metres(v.value()));
+        more("row.likely", result -> result.field().landing(), figures::metresBand);
+        if (model.field().wind() > 0) {
+            grid.more(
+                    words.say("row.stops.wind", figures.speed(model.field().wind())),
+                    cells(
+                            (result, known) -> figures.metres(known.value()),
+                            result -> result.field().landingInWind(),
+                            ""));
+        }
+        if (model.field().length().isPresent()) {
+            grid.more(
+                    fit.heading(), setUps.stream().map(r -> fit.cell(r.field())).toList());
+        }
     }
 
     private void speed(String key, Function<SetUpResult, Headline> number) {

@@ -44,6 +44,8 @@ class CompareJsonTest {
                         "float",
                         "flapSpeedLimit",
                         "gustLimit",
+                        "landingDistance",
+                        "landingDistanceInWind",
                         "firstStall",
                         "servos",
                         "positions",

@@ -1,0 +1,76 @@
+package throwline.flight;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
+
+/**
+ * The way down before the round-out: from the steady approach at some height with the stick left alone, so that the lift
+ * coefficient stays. In still air that stays the steady approach until the ground is felt; in a headwind that gets weaker
+ * on the way down it gets slower and steeper.
+ */
+final class Approach {
+
+    /** It begins here or at the obstacle, whichever is higher: below the wind is told at this height, m. */
+    private static final double FROM = 10;
+
+    private static final double STEP = 0.05;
+    private static final int MOST_STEPS = 20_000;
+
+    private final List<double[]> states = new ArrayList<>();
+
+    /**
+     * Flies it down to the ground.
+     *
+     * @param flight the model near the ground
+     * @param lift lift coefficient of the steady approach
+     * @param speed airspeed at first, m/s
+     * @param angle of the path at first, rad below the horizon
+     * @param obstacle height of the obstacle, m
+     */
+    Approach(LowFlight flight, double lift, double speed, double angle, double obstacle) {
+        LowPath path = new LowPath(flight, (v, a) -> lift * flight.pressureArea(v));
+        ClassicalRungeKuttaIntegrator steps = new ClassicalRungeKuttaIntegrator(STEP);
+        double[] y = {speed, angle, Math.max(FROM, obstacle), 0};
+        states.add(y);
+        for (int k = 0; k < MOST_STEPS && y[LowPath.HEIGHT] > 0 && y[LowPath.ANGLE] > 0; k++) {
+            y = steps.singleStep(path, 0, y, STEP);
+            states.add(y);
+        }
+    }
+
+    /** Speed, angle, height and place with the wheels at a height, linear between the steps; above all, the first. */
+    double[] at(double height) {
+        for (int i = 1; i < states.size(); i++) {
+            double[] high = states.get(i - 1);
+            double[] low = states.get(i);
+            if (low[LowPath.HEIGHT] <= height) {
+                double lost = high[LowPath.HEIGHT] - low[LowPath.HEIGHT];
+                double share = Math.max(0, high[LowPath.HEIGHT] - height) / lost;
+                double[] between = new double[high.length];
+                for (int k = 0; k < between.length; k++) {
+                    between[k] = high[k] + share * (low[k] - high[k]);
+                }
+                return between;
+            }
+        }
+        return states.get(states.size() - 1).clone();
+    }
+
+    /** Places from one height down to another, counted from the first. */
+    List<Landing.Spot> way(double from, double to) {
+        double[] first = at(from);
+        double[] last = at(to);
+        List<Landing.Spot> spots = new ArrayList<>();
+        spots.add(spot(first, first));
+        states.stream()
+                .filter(y -> y[LowPath.HEIGHT] < from && y[LowPath.HEIGHT] > to)
+                .forEach(y -> spots.add(spot(y, first)));
+        spots.add(spot(last, first));
+        return spots;
+    }
+
+    private static Landing.Spot spot(double[] y, double[] from) {
+        return new Landing.Spot(y[LowPath.ALONG] - from[LowPath.ALONG], y[LowPath.HEIGHT], y[LowPath.SPEED]);
+    }
+}

@@ -1,0 +1,46 @@
+package throwline.flight;
+
+import throwline.flight.Trimmer.TailPower;
+import throwline.model.Model;
+import throwline.model.Pack;
+
+/**
+ * What the elevator has to do close to the ground, where the wing's downwash at the tail is less: to round out, which turns
+ * the nose up with the path and so brings air from below to the tail, and to hold the touch-down.
+ */
+public final class FlareElevator {
+
+    private final Model model;
+    private final Attitude approach;
+    private final GroundPolar polar;
+    private final double perTailAngle;
+    private final double arm;
+
+    FlareElevator(Trimmer trimmer, Pack pack, Attitude approach, GroundPolar polar) {
+        this.approach = approach;
+        this.polar = polar;
+        model = trimmer.airframe().model();
+        TailPower power = trimmer.tailPower(pack, approach);
+        perTailAngle = power.byAngle() / power.byElevator();
+        arm = model.tail().arm() + model.tail().chord() / 4 - pack.balance();
+    }
+
+    /**
+     * The demand, rad of elevator, trailing edge down positive.
+     *
+     * @param roundOut most up elevator in the round-out, at its bottom
+     * @param touchdown elevator at touch-down
+     * @param left travel left beyond the larger of the two, rad; not positive where it does not suffice
+     * @param endsFirst true where with the wheels at the ground the elevator's travel ends before the wing lets go
+     */
+    public record Demand(double roundOut, double touchdown, double left, boolean endsFirst) {}
+
+    Demand demand(double touchdownLift, double load) {
+        double radius = new FlareArc(approach.speed(), load).radius();
+        double pulled = Math.min(load * approach.lift(), polar.limit(0));
+        double roundOut = polar.elevator(pulled, 0) - perTailAngle * arm / radius;
+        double touchdown = polar.elevator(touchdownLift, 0);
+        double left = Math.min(roundOut, touchdown) + model.tail().elevator().travelUp();
+        return new Demand(roundOut, touchdown, left, polar.limitedByElevator());
+    }
+}

@@ -1,0 +1,109 @@
+package throwline.flight;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
+
+/**
+ * The model free in heave and pitch, throttle shut and nobody at the stick, while its surfaces and the mixed elevator move:
+ * speed, path, attitude, pitch rate and height over time, in steps of 0.01 s.
+ *
+ * @param coefficients of the whole model
+ * @param balance weight, air and area
+ * @param chord mean chord, m
+ * @param gyration radius of gyration in pitch, m
+ */
+record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double chord, double gyration) {
+
+    private static final double STEP = 0.01;
+
+    /**
+     * What moves.
+     *
+     * @param from share of the way at first, 0 or 1
+     * @param to share at last
+     * @param time that the surfaces take, s
+     * @param elevatorFrom rad
+     * @param elevatorTo rad; the elevator goes with the surfaces
+     */
+    record Schedule(double from, double to, double time, double elevatorFrom, double elevatorTo) {
+
+        double done(double at) {
+            return time <= 0 ? 1 : Math.max(0, Math.min(1, at / time));
+        }
+
+        double share(double at) {
+            return from + (to - from) * done(at);
+        }
+
+        double elevator(double at) {
+            return elevatorFrom + (elevatorTo - elevatorFrom) * done(at);
+        }
+    }
+
+    /**
+     * One moment.
+     *
+     * @param time s
+     * @param speed m/s
+     * @param angle of the path below the horizon, rad
+     * @param alpha angle of attack, rad
+     * @param height over the start, m
+     * @param load lift over weight
+     */
+    record State(double time, double speed, double angle, double alpha, double height, double load) {}
+
+    /** Flies so many seconds from a steady start; one state a step. */
+    List<State> fly(Schedule schedule, State start, double seconds) {
+        Equations equations = new Equations(schedule);
+        ClassicalRungeKuttaIntegrator steps = new ClassicalRungeKuttaIntegrator(STEP);
+        double[] y = {start.speed(), start.angle(), start.alpha() - start.angle(), 0, start.height()};
+        List<State> states = new ArrayList<>();
+        states.add(equations.state(0, y));
+        int most = (int) Math.round(seconds / STEP);
+        for (int k = 0; k < most; k++) {
+            y = steps.singleStep(equations, k * STEP, y, (k + 1) * STEP);
+            states.add(equations.state((k + 1) * STEP, y));
+        }
+        return states;
+    }
+
+    /** Speed, angle of the path below the horizon, attitude of the body above it, pitch rate, height. */
+    private final class Equations implements FirstOrderDifferentialEquations {
+        private final Schedule schedule;
+
+        Equations(Schedule schedule) {
+            this.schedule = schedule;
+        }
+
+        @Override
+        public int getDimension() {
+            return 5;
+        }
+
+        private double load(double t, double[] y) {
+            double lift = coefficients.lift(schedule.share(t), y[1] + y[2], schedule.elevator(t), y[3] / y[0]);
+            return lift / balance.resultantFor(y[0]);
+        }
+
+        State state(double t, double[] y) {
+            return new State(t, y[0], y[1], y[1] + y[2], y[4], load(t, y));
+        }
+
+        @Override
+        public void computeDerivatives(double t, double[] y, double[] change) {
+            double speed = y[0];
+            double alpha = y[1] + y[2];
+            double share = schedule.share(t);
+            double perWeight = 1 / balance.resultantFor(speed);
+            change[0] = Gravity.STANDARD * (Math.sin(y[1]) - perWeight * coefficients.drag(share, alpha));
+            change[1] = Gravity.STANDARD * (Math.cos(y[1]) - load(t, y)) / speed;
+            change[2] = y[3];
+            double moment =
+                    coefficients.moment(share, alpha, schedule.elevator(t), y[3] / speed, (y[3] + change[1]) / speed);
+            change[3] = Gravity.STANDARD * perWeight * chord * moment / (gyration * gyration);
+            change[4] = -speed * Math.sin(y[1]);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package throwline.flight;
+
+import throwline.flight.Trimmer.TailPower;
+import throwline.model.Model;
+import throwline.model.Pack;
+
+/**
+ * Coefficients in pitch at four shares of the way between two set-ups and at angles a degree and a half apart, solved with
+ * the whole model at one speed; linear between. Elevator, pitch rate and the time that the wing's downwash needs to the
+ * tail enter by slopes taken at every point.
+ */
+final class PitchTable implements PitchCoefficients {
+
+    private static final int SHARES = 4;
+    private static final double STEP = Math.toRadians(1.5);
+    private static final double ELEVATOR_STEP = Math.toRadians(2);
+
+    /** Pitch rate over speed at which its effect is taken, rad/m: a path of 50 m radius. */
+    private static final double PITCH_STEP = 0.02;
+
+    private final double lowest;
+    private final double zero;
+    private final Cell[][] cells;
+
+    private record Cell(
+            double lift,
+            double drag,
+            double moment,
+            double liftByElevator,
+            double momentByElevator,
+            double liftByPitch,
+            double momentByPitch,
+            double momentByTurning) {}
+
+    /**
+     * Solves the table.
+     *
+     * @param move from one set-up to another
+     * @param pack with this battery
+     * @param speed m/s
+     * @param elevator about this deflection, rad
+     * @param lowest lowest angle of attack, rad
+     * @param highest highest angle of attack, rad
+     */
+    PitchTable(Move move, Pack pack, double speed, double elevator, double lowest, double highest) {
+        this.lowest = lowest;
+        zero = elevator;
+        int angles = 2 + (int) Math.ceil((highest - lowest) / STEP);
+        cells = new Cell[SHARES][angles];
+        for (int s = 0; s < SHARES; s++) {
+            Trimmer trimmer = move.at((double) s / (SHARES - 1));
+            Attitude[] base = new Attitude[angles];
+            for (int k = 0; k < angles; k++) {
+                base[k] = trimmer.heldAt(pack, speed, lowest + k * STEP, elevator);
+            }
+            for (int k = 0; k < angles; k++) {
+                double downwash = k + 1 < angles
+                        ? (base[k + 1].downwash() - base[k].downwash()) / STEP
+                        : (base[k].downwash() - base[k - 1].downwash()) / STEP;
+                cells[s][k] = cell(trimmer, pack, base[k], downwash);
+            }
+        }
+    }
+
+    /** The model on its way from one set-up to another. */
+    interface Move {
+        /** The model with its surfaces this share of the way. */
+        Trimmer at(double share);
+    }
+
+    private static Cell cell(Trimmer trimmer, Pack pack, Attitude base, double downwashSlope) {
+        Attitude moved = trimmer.heldAt(pack, base.speed(), base.alpha(), base.elevator() + ELEVATOR_STEP);
+        Attitude pitching = trimmer.heldAt(pack, base.speed(), base.alpha(), base.elevator(), PITCH_STEP);
+        TailPower power = trimmer.tailPower(pack, base);
+        Model model = trimmer.airframe().model();
+        double arm = model.tail().arm() + (model.tail().chord() - model.wing().chordAt(0)) / 4;
+        double moment = base.moments().total();
+        return new Cell(
+                base.lift(),
+                base.drag(),
+                moment,
+                (moved.lift() - base.lift()) / ELEVATOR_STEP,
+                (moved.moments().total() - moment) / ELEVATOR_STEP,
+                (pitching.lift() - base.lift()) / PITCH_STEP,
+                (pitching.moments().total() - moment) / PITCH_STEP,
+                power.byAngle() * downwashSlope * arm);
+    }
+
+    @Override
+    public double lift(double share, double alpha, double elevator, double pitch) {
+        return between(share, alpha, c -> c.lift + c.liftByElevator * (elevator - zero) + c.liftByPitch * pitch);
+    }
+
+    @Override
+    public double drag(double share, double alpha) {
+        return between(share, alpha, c -> c.drag);
+    }
+
+    @Override
+    public double moment(double share, double alpha, double elevator, double pitch, double turning) {
+        return between(
+                share,
+                alpha,
+                c -> c.moment
+                        + c.momentByElevator * (elevator - zero)
+                        + c.momentByPitch * pitch
+                        + c.momentByTurning * turning);
+    }
+
+    private double between(double share, double alpha, java.util.function.ToDoubleFunction<Cell> value) {
+        double s = Math.max(0, Math.min(1, share)) * (SHARES - 1);
+        int i = (int) Math.min(SHARES - 2.0, Math.floor(s));
+        double a = (alpha - lowest) / STEP;
+        int k = (int) Math.max(0, Math.min(cells[0].length - 2.0, Math.floor(a)));
+        double low = value.applyAsDouble(cells[i][k])
+                + (a - k) * (value.applyAsDouble(cells[i][k + 1]) - value.applyAsDouble(cells[i][k]));
+        double high = value.applyAsDouble(cells[i + 1][k])
+                + (a - k) * (value.applyAsDouble(cells[i + 1][k + 1]) - value.applyAsDouble(cells[i + 1][k]));
+        return low + (s - i) * (high - low);
+    }
+}

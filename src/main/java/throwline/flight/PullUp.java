@@ -1,0 +1,65 @@
+package throwline.flight;
+
+import java.util.Optional;
+
+/**
+ * The tightest pull at a speed, and which of three limits sets it. A load is lift over weight; stick and tail are empty
+ * where the wing comes first and they were not met.
+ *
+ * @param speed m/s
+ * @param wing load at which the wing gives its most lift
+ * @param elevator load at which the stick at full is used up, the turning of the path included
+ * @param tail load at which the tail stalls
+ * @param limit which of them is the least
+ * @param load the least of them
+ * @param lift lift coefficient there
+ * @param drag drag coefficient there
+ * @param angleLeft angle of attack left before the wing's most lift there, rad
+ * @param stallShare share of full stick that brings the wing to its most lift; above 1 where full stick does not; empty
+ *     where the elevator's travel ends before
+ */
+public record PullUp(
+        double speed,
+        double wing,
+        Optional<Double> elevator,
+        Optional<Double> tail,
+        Limit limit,
+        double load,
+        double lift,
+        double drag,
+        double angleLeft,
+        Optional<Double> stallShare) {
+
+    /** What ends a pull. */
+    public enum Limit {
+        /** The wing gives no more lift. */
+        WING,
+        /** The stick is at full. */
+        ELEVATOR,
+        /** The tail stalls. */
+        TAIL
+    }
+
+    /** Radius at the bottom of a loop, m; infinite where the load only carries the weight (FLIGHT-METHODS 8). */
+    public double radius() {
+        return radius(speed, load);
+    }
+
+    /** Radius of a level turn, m. */
+    public double turnRadius() {
+        return turnRadius(speed, load);
+    }
+
+    static double radius(double speed, double load) {
+        return load <= 1 ? Double.POSITIVE_INFINITY : speed * speed / (Gravity.STANDARD * (load - 1));
+    }
+
+    static double turnRadius(double speed, double load) {
+        return load <= 1 ? Double.POSITIVE_INFINITY : speed * speed / (Gravity.STANDARD * Math.sqrt(load * load - 1));
+    }
+
+    /** Angle by which a path of this radius turns the air up at a tail so far behind, rad. */
+    static double tailAngle(double arm, double radius) {
+        return arm / radius;
+    }
+}

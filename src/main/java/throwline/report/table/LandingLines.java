@@ -1,0 +1,134 @@
+package throwline.report.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import throwline.model.Field;
+import throwline.report.EdgeThrow;
+import throwline.report.Page;
+import throwline.report.TooCloseToCall;
+import throwline.study.FieldAnswer;
+import throwline.study.FieldAnswer.Legs;
+import throwline.study.FieldAnswer.Margins;
+import throwline.study.Handling.Rank;
+import throwline.study.Headline;
+import throwline.words.Words;
+
+/** Landing leg by leg, the landings of all set-ups in a row, and what bumps it takes, as lines for a terminal. */
+final class LandingLines {
+
+    private final Field field;
+    private final Page page;
+    private final Words words;
+    private final Figures figures;
+    private final LandingFit fit;
+
+    LandingLines(Field field, Page page, Words words, Figures figures) {
+        this.field = field;
+        this.page = page;
+        this.words = words;
+        this.figures = figures;
+        fit = new LandingFit(field, words, figures);
+    }
+
+    /** The legs, in still air and against the field's wind. */
+    String legs(FieldAnswer answer) {
+        List<Legs> landings = new ArrayList<>();
+        answer.stillAir().ifPresent(landings::add);
+        answer.inWind().ifPresent(landings::add);
+        if (landings.isEmpty()) {
+            return "";
+        }
+        Grid grid = new Grid(landings.stream()
+                .map(legs -> legs.wind() > 0
+                        ? words.say("fly.landing.wind", figures.speed(legs.wind()))
+                        : words.say("fly.landing.still"))
+                .toList());
+        if (field.obstacle() > 0) {
+            row(grid, landings, "fly.landing.approach", this::approach);
+        }
+        row(grid, landings, "fly.landing.from", legs -> figures.height(legs.roundOutHeight()));
+        row(grid, landings, "fly.landing.round", legs -> figures.metres(legs.roundOut()));
+        row(grid, landings, "fly.landing.floats", legs -> figures.metres(legs.floated()));
+        row(grid, landings, "fly.landing.touches", legs -> figures.speed(legs.touchdownSpeed()));
+        row(grid, landings, "fly.landing.rolls", legs -> figures.metres(legs.roll()));
+        List<Headline> totals =
+                landings.size() == 1 ? List.of(answer.landing()) : List.of(answer.landing(), answer.landingInWind());
+        grid.row(words.say("fly.landing.all"), totals.stream().map(this::metres).toList());
+        if (field.length().isPresent()) {
+            grid.row(fit.heading(), totals.stream().map(fit::of).toList());
+        }
+        return grid.render(page);
+    }
+
+    private String approach(Legs legs) {
+        return legs.approach() >= 0 ? figures.metres(legs.approach()) : words.say("fly.landing.before");
+    }
+
+    private void row(Grid grid, List<Legs> landings, String key, Function<Legs, String> cell) {
+        grid.row(words.say(key), landings.stream().map(cell).toList());
+    }
+
+    private String metres(Headline headline) {
+        return headline instanceof Headline.Known known ? figures.metres(known.value()) : "";
+    }
+
+    /** What the elevator does, how it floats, what the wind takes; a sentence each. */
+    List<String> remarks(FieldAnswer answer, EdgeThrow edge) {
+        List<String> lines = new ArrayList<>();
+        answer.elevator()
+                .ifPresent(e -> lines.add(words.say(
+                        "fly.landing.elevator",
+                        figures.edge(e.roundOut(), edge),
+                        figures.edge(e.touchdown(), edge),
+                        figures.degrees(Math.max(0, e.left())))));
+        answer.stillAir().ifPresent(legs -> {
+            lines.add(words.say(
+                    "fly.landing.ground",
+                    figures.metres(legs.glideLow()),
+                    figures.metres(legs.glideWithoutGround()),
+                    figures.metres(legs.floatedWithoutGround())));
+            if (legs.sink() > 0) {
+                lines.add(words.say("fly.landing.sink", figures.speed(legs.sink())));
+            }
+        });
+        answer.inWind().ifPresent(legs -> lines.add(words.say("fly.landing.gradient", figures.speed(legs.windLost()))));
+        return lines;
+    }
+
+    /** All set-ups, shortest landing first, and which cannot be told apart. */
+    List<String> ranking(List<Rank> ranking) {
+        if (ranking.size() < 2) {
+            return List.of();
+        }
+        List<String> names = ranking.stream()
+                .map(rank -> words.say(
+                        "fly.rank.one",
+                        rank.setUp(),
+                        figures.metres(rank.landing().value())))
+                .toList();
+        List<String> lines = new ArrayList<>();
+        lines.add(words.say("fly.rank", String.join(", ", names)));
+        TooCloseToCall.groups(ranking.stream()
+                        .map(rank -> new TooCloseToCall.Entry(rank.setUp(), rank.landing()))
+                        .toList())
+                .forEach(group -> lines.add(words.say("fly.rank.close", String.join(", ", group))));
+        return lines;
+    }
+
+    /** What is left before the stall. */
+    List<String> bumps(FieldAnswer answer) {
+        List<String> lines = new ArrayList<>();
+        if (answer.margins().isPresent() && answer.gustLimit() instanceof Headline.Known gust) {
+            Margins margins = answer.margins().get();
+            lines.add(words.say("fly.bumps.left", figures.speed(margins.speed()), figures.degrees(margins.angle())));
+            lines.add(words.say(
+                    "fly.bumps.gust",
+                    figures.speed(gust.value()),
+                    figures.speed(margins.firstGust()),
+                    figures.load(margins.usualLoad())));
+            lines.add(words.say("fly.bumps.headwind", figures.speed(margins.headwindLimit())));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,125 @@
+package throwline.study;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one set-up does close to the ground and in bumps, throttle shut. Heights are those of the wheels, or of the belly;
+ * distances run over the ground from the obstacle, or, without one, from where the round-out begins.
+ *
+ * @param flareHeight height at which the round-out begins in still air, m
+ * @param floatDistance distance floated from level to touch-down in still air, m
+ * @param gustLimit strongest gust from below at approach speed before the wing stalls, m/s
+ * @param landing distance from the obstacle to a stop in still air, m
+ * @param landingInWind the same against the field's wind, m
+ * @param stillAir the landing in still air, leg by leg; empty where there is none
+ * @param inWind the same against the field's wind; empty without wind
+ * @param elevator what the elevator has to do near the ground; empty where there is no landing
+ * @param margins what is left before the stall at approach speed; empty where it was not found
+ */
+public record FieldAnswer(
+        Headline flareHeight,
+        Headline floatDistance,
+        Headline gustLimit,
+        Headline landing,
+        Headline landingInWind,
+        Optional<Legs> stillAir,
+        Optional<Legs> inWind,
+        Optional<FlareElevator> elevator,
+        Optional<Margins> margins) {
+
+    /** No answer to any of it, for one reason. */
+    public static FieldAnswer none(Headline why) {
+        return new FieldAnswer(
+                why, why, why, why, why, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * One landing, leg by leg.
+     *
+     * @param wind headwind at 10 m, m/s
+     * @param approach from the obstacle to the round-out, m; negative where the round-out begins before the obstacle
+     * @param clearsObstacle false where the round-out has to begin above the obstacle
+     * @param roundOutHeight height at which it begins, m
+     * @param roundOut distance of the round-out, m
+     * @param levelSpeed airspeed at its end, m/s
+     * @param sink height still lost per second at its end, m/s; zero where the path became level
+     * @param floated distance from there to touch-down, m
+     * @param floatedWithoutGround the same if the ground had no effect on the air, still air, m
+     * @param touchdownSpeed airspeed at touch-down, m/s
+     * @param roll distance to a stop, m
+     * @param windLost headwind lost between the obstacle and the ground, m/s
+     * @param glideLow distance that a glide at approach speed goes from 1.5 m to 0.1 m in still air, m
+     * @param glideWithoutGround the same if the ground had no effect on the air, m
+     * @param way places to touch-down
+     */
+    public record Legs(
+            double wind,
+            double approach,
+            boolean clearsObstacle,
+            double roundOutHeight,
+            double roundOut,
+            double levelSpeed,
+            double sink,
+            double floated,
+            double floatedWithoutGround,
+            double touchdownSpeed,
+            double roll,
+            double windLost,
+            double glideLow,
+            double glideWithoutGround,
+            List<Spot> way) {
+
+        public Legs {
+            way = List.copyOf(way);
+        }
+
+        /** Place of the touch-down, m. */
+        public double touchdown() {
+            return approach + roundOut + floated;
+        }
+    }
+
+    /**
+     * A place on the way down.
+     *
+     * @param along over the ground, m
+     * @param height of the wheels, m
+     */
+    public record Spot(double along, double height) {}
+
+    /**
+     * What the elevator has to do near the ground, rad, trailing edge down positive.
+     *
+     * @param roundOut most up elevator in the round-out
+     * @param touchdown where it stands at touch-down
+     * @param left travel left beyond the larger of the two, rad; not positive where the travel does not suffice
+     * @param endsFirst true where with the wheels at the ground its travel ends before the wing lets go
+     */
+    public record FlareElevator(double roundOut, double touchdown, double left, boolean endsFirst) {}
+
+    /**
+     * What is left before the stall at approach speed.
+     *
+     * @param speed m/s that may be lost
+     * @param angle angle of attack left, rad
+     * @param firstGust gust from below, m/s, at which a part of the wing first lets go
+     * @param usualLoad load over weight that a gust of 2 m/s from below adds
+     * @param headwindLimit headwind beyond which it hardly gets forward, m/s
+     * @param fitFor what air that is good for
+     */
+    public record Margins(
+            double speed, double angle, double firstGust, double usualLoad, double headwindLimit, FitFor fitFor) {}
+
+    /** What air a gust limit is good for (common practice, no source). */
+    public enum FitFor {
+        /** Below 2 m/s. */
+        CALM,
+        /** From 2 m/s. */
+        LIGHT_WIND,
+        /** From 3 m/s. */
+        MODERATE_WIND,
+        /** From 4.5 m/s. */
+        FRESH_WIND
+    }
+}

@@ -1,0 +1,158 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import throwline.flight.Attitude;
+import throwline.flight.Descent;
+import throwline.flight.FlareElevator;
+import throwline.flight.Flight;
+import throwline.flight.GroundLadder;
+import throwline.flight.GustMargin;
+import throwline.flight.Lander;
+import throwline.flight.Landing;
+import throwline.flight.Stall;
+import throwline.model.Field;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.study.FieldAnswer.FitFor;
+import throwline.study.FieldAnswer.Legs;
+import throwline.study.FieldAnswer.Margins;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
+import throwline.words.Note;
+
+/** Landings and gust margins of one set-up, with their bands and notes. */
+final class FieldAnswers {
+
+    /** A model still sinking faster than this at the end of its round-out hits the ground (PRACTICE: a drop of 3 cm). */
+    private static final double HARD = 0.8;
+
+    /** Headwind over approach speed beyond which a warning is due (TRADE-FACTS 9, story 3, common practice). */
+    private static final double HEADWIND = 0.6;
+
+    /** Gusts from below that the words for the wind begin at, m/s (the first: TRADE-FACTS 9, story 3; PRACTICE). */
+    private static final double LIGHT = 2;
+
+    private static final double MODERATE = 3;
+    private static final double FRESH = 4.5;
+
+    private final GroundLadder ladder;
+    private final Field field;
+    private final SetUp setUp;
+    private final Bands bands;
+
+    FieldAnswers(GroundLadder ladder, Field field, SetUp setUp, Bands bands) {
+        this.ladder = ladder;
+        this.field = field;
+        this.setUp = setUp;
+        this.bands = bands;
+    }
+
+    /** The answer at the approach. */
+    FieldAnswer of(Flight flight, Pack pack, Stall stall, Descent approach) {
+        if (approach.steady().isEmpty()) {
+            return FieldAnswer.none(SetUpAnswer.why(approach));
+        }
+        Attitude attitude = approach.steady().get();
+        Optional<GustMargin> gust = flight.gustMargin(pack, attitude);
+        Headline limit = gust.<Headline>map(g -> bands.around("gustLimit", g.gust(), g.firstGust(), g.gust()))
+                .orElseGet(() -> new Headline.Unknown("why.not-found"));
+        Optional<Margins> margins = gust.map(g -> margins(g, stall, attitude));
+        Lander lander = flight.lander(ladder, pack, stall, attitude);
+        if (!lander.converged()) {
+            Headline none = new Headline.Unknown("why.not-found");
+            return new FieldAnswer(
+                    none, none, limit, none, none, Optional.empty(), Optional.empty(), Optional.empty(), margins);
+        }
+        Landing still = lander.land(0);
+        Optional<Landing> windy = field.wind() > 0 ? Optional.of(lander.land(field.wind())) : Optional.empty();
+        FlareElevator.Demand demand = lander.elevator(still);
+        String kind = setUp.isClean() ? "clean" : "moved";
+        return new FieldAnswer(
+                positive(bands.around("flareHeight." + kind, still.roundOutHeight())),
+                positive(bands.around("float." + kind, still.floated())),
+                limit,
+                positive(bands.around("landing", still.total())),
+                positive(bands.around("landing", windy.orElse(still).total())),
+                Optional.of(legs(lander, still, 0)),
+                windy.map(w -> legs(lander, w, field.wind())),
+                Optional.of(new FieldAnswer.FlareElevator(
+                        demand.roundOut(), demand.touchdown(), demand.left(), demand.endsFirst())),
+                margins);
+    }
+
+    /** Heights and distances do not reach below zero. */
+    private static Headline positive(Headline.Known known) {
+        return new Headline.Known(known.value(), Math.max(0, known.low()), known.high(), known.basis());
+    }
+
+    private static Legs legs(Lander lander, Landing landing, double wind) {
+        return new Legs(
+                wind,
+                landing.approach(),
+                landing.clearsObstacle(),
+                landing.roundOutHeight(),
+                landing.roundOutDistance(),
+                landing.levelSpeed(),
+                landing.sink(),
+                landing.floated(),
+                lander.floatedWithoutGround(landing),
+                landing.touchdownSpeed(),
+                landing.roll(),
+                landing.windLost(),
+                lander.glideLow(true),
+                lander.glideLow(false),
+                landing.way().stream()
+                        .map(spot -> new FieldAnswer.Spot(spot.along(), spot.height()))
+                        .toList());
+    }
+
+    private static Margins margins(GustMargin gust, Stall stall, Attitude approach) {
+        return new Margins(
+                approach.speed() - stall.speed(),
+                gust.angle(),
+                gust.firstGust(),
+                gust.usualLoad(),
+                HEADWIND * approach.speed(),
+                fitFor(gust.gust()));
+    }
+
+    private static FitFor fitFor(double gust) {
+        if (gust < LIGHT) {
+            return FitFor.CALM;
+        }
+        return gust < MODERATE ? FitFor.LIGHT_WIND : gust < FRESH ? FitFor.MODERATE_WIND : FitFor.FRESH_WIND;
+    }
+
+    /** What a flyer should know about it. */
+    List<Note> notes(FieldAnswer answer) {
+        List<Note> notes = new ArrayList<>();
+        answer.inWind().or(answer::stillAir).ifPresent(legs -> landingNotes(notes, legs));
+        answer.elevator().ifPresent(e -> {
+            if (e.left() <= 0) {
+                notes.add(Note.of("note.flare-elevator-short"));
+            } else if (e.endsFirst()) {
+                notes.add(Note.of("note.flare-elevator-first"));
+            }
+        });
+        answer.margins().ifPresent(m -> {
+            if (m.fitFor() == FitFor.CALM) {
+                notes.add(Note.of("note.gusts-calm"));
+            }
+            if (field.wind() > m.headwindLimit()) {
+                notes.add(Note.of("note.headwind", new Quantity(m.headwindLimit(), Dimension.SPEED)));
+            }
+        });
+        return notes;
+    }
+
+    private void landingNotes(List<Note> notes, Legs legs) {
+        if (field.obstacle() > 0 && !legs.clearsObstacle()) {
+            notes.add(Note.of("note.flare-above-obstacle"));
+        }
+        if (legs.sink() > HARD) {
+            notes.add(Note.of("note.flare-sinks", new Quantity(legs.sink(), Dimension.SPEED)));
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package throwline.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import throwline.input.ModelFile;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
+import throwline.liftingline.ChordCorrection;
+import throwline.liftingline.Ground;
+import throwline.liftingline.InfluenceMatrix;
+import throwline.liftingline.WakeSheet;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.section.MeasuredSections;
+
+/** The whole model near the ground: the image system is that of WING-CASES G (checked there), here with tail and trim. */
+class NearGroundTest {
+
+    private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
+
+    private static Airframe airframe(String name) {
+        ReadModel.Project project = (ReadModel.Project) ModelFile.read(Path.of("examples", name + ".yaml"), AIRFOILS);
+        return new Airframe(project.model(), AIRFOILS, new MeasuredSections());
+    }
+
+    /** Between the rungs of the ladder the whole model is near its solution there: drag to 3 %, elevator to 1 degree (its band is 2). */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
+    void theLadderIsFineEnough(String name) {
+        Airframe airframe = airframe(name);
+        Pack pack = airframe.model().packs().get(0);
+        GroundLadder ladder = new GroundLadder(airframe);
+        for (SetUp setUp : airframe.model().setUps()) {
+            Flight flight = new Flight(airframe, setUp);
+            Stall stall = flight.stall(pack).orElseThrow();
+            Attitude approach =
+                    flight.descent(pack, stall, 1.3 * stall.speed()).steady().orElseThrow();
+            Trimmer trimmer =
+                    new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+            GroundPolar polar = new GroundPolar(trimmer, ladder, pack, approach, stall);
+            for (double height : new double[] {0.05, 0.2, 0.6, 2}) {
+                var grid = airframe.strips().grid();
+                double wing = Math.max(height + ladder.stance(), 0.6 * grid.meanChord());
+                Trimmer there =
+                        trimmer.near(new InfluenceMatrix(grid, new Ground(wing, true), ChordCorrection.of(grid)));
+                Attitude exact = there.at(pack, approach.speed(), approach.alpha() + 0.03);
+                assertThat(polar.drag(exact.lift(), height))
+                        .as(setUp.name() + " at " + height)
+                        .isCloseTo(exact.drag(), withPercentage(3));
+                assertThat(polar.elevator(exact.lift(), height))
+                        .as(setUp.name() + " at " + height)
+                        .isCloseTo(exact.elevator(), within(Math.toRadians(1)));
+            }
+        }
+    }
+
+    /** No air goes through the ground: below wing, wake and their image the vertical velocity vanishes. */
+    @Test
+    void noAirGoesThroughTheGround() {
+        Airframe airframe = airframe("orchard");
+        SetUp flap = airframe.model().setUps().get(2);
+        Ground ground = new Ground(0.4, true);
+        var grid = airframe.strips().grid();
+        Trimmer near = new Trimmer(airframe, Deflections.of(airframe.model().wing(), flap))
+                .near(new InfluenceMatrix(grid, ground, ChordCorrection.of(grid)));
+        WakeSheet sheet = new WakeSheet(near.wing(11, 0.05), ground);
+        for (double x : new double[] {0.2, 0.8, 3}) {
+            for (double y : new double[] {0, 0.3, 1.1}) {
+                assertThat(sheet.at(x, y, -0.4, -0.4, 0.02).down()).isCloseTo(0, within(1e-12));
+                assertThat(Math.abs(sheet.at(x, y, -0.2, -0.2, 0.02).down())).isGreaterThan(1e-4);
+            }
+        }
+    }
+
+    /**
+     * FLIGHT-METHODS 12: near the ground the tail meets less downwash, so the elevator goes further up for the same lift,
+     * and induced drag falls.
+     */
+    @Test
+    void theElevatorGoesUpNearTheGround() {
+        Airframe airframe = airframe("orchard");
+        Pack pack = airframe.model().packs().get(0);
+        GroundLadder ladder = new GroundLadder(airframe);
+        for (SetUp setUp : airframe.model().setUps()) {
+            Trimmer free = new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+            Attitude above = free.at(pack, 11, 0.06);
+            Attitude below = free.near(ladder.matrix(0)).at(pack, 11, 0.06);
+            assertThat(below.elevator()).as(setUp.name()).isLessThan(above.elevator() - Math.toRadians(1));
+            assertThat(below.downwash()).isLessThan(0.7 * above.downwash());
+            assertThat(below.lift()).isGreaterThan(above.lift());
+            assertThat(below.drag() / (below.lift() * below.lift()))
+                    .isLessThan(above.drag() / (above.lift() * above.lift()));
+        }
+    }
+
+    /** The height of the wing over its wheels: half the body, leg, half a wheel, the wing's own place, mean dihedral. */
+    @Test
+    void howHighItStands() {
+        Airframe airframe = airframe("orchard");
+        double mean = 0.92 / 3 * (0.300 + 2 * 0.235) / (0.300 + 0.235);
+        assertThat(Stance.wingAboveWheels(airframe.model()))
+                .isCloseTo(
+                        0.155 / 2
+                                + 0.8 * airframe.model().wheels().orElseThrow().legLength()
+                                + 0.045
+                                + airframe.model().wing().height()
+                                + mean * Math.tan(Math.toRadians(2)),
+                        within(1e-6));
+    }
+}

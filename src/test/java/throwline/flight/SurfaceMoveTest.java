@@ -1,0 +1,161 @@
+package throwline.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import throwline.input.ModelFile;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.section.MeasuredSections;
+
+/** The model free in heave and pitch against conservation of energy, its own steady trim, and what the trade reports. */
+class SurfaceMoveTest {
+
+    private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
+    private static final double SPEED = 13;
+
+    private static Airframe airframe;
+    private static Model model;
+    private static Pack pack;
+    private static SetUp landing;
+    private static Attitude clean;
+    private static Attitude flapped;
+    private static PitchTable table;
+
+    @BeforeAll
+    static void solve() {
+        ReadModel.Project project = (ReadModel.Project) ModelFile.read(Path.of("examples", "orchard.yaml"), AIRFOILS);
+        model = project.model();
+        airframe = new Airframe(model, AIRFOILS, new MeasuredSections());
+        pack = model.packs().get(0);
+        landing = model.setUps().get(2);
+        clean = descent(model.reference());
+        flapped = descent(landing);
+        table = new PitchTable(
+                share -> new Trimmer(airframe, Deflections.of(model.wing(), share < 0.5 ? model.reference() : landing)),
+                pack,
+                SPEED,
+                clean.elevator(),
+                clean.alpha() - 0.12,
+                clean.alpha() + 0.15);
+    }
+
+    private static Attitude descent(SetUp setUp) {
+        Flight flight = new Flight(airframe, setUp);
+        Stall stall = flight.stall(pack).orElseThrow();
+        return flight.descent(pack, stall, SPEED).steady().orElseThrow();
+    }
+
+    private static PitchFlight flight(PitchCoefficients coefficients) {
+        return new PitchFlight(
+                coefficients,
+                airframe.balance(pack),
+                model.wing().meanAerodynamicChord(),
+                0.18 * model.body().length());
+    }
+
+    private static PitchFlight.Schedule held(double elevator) {
+        return new PitchFlight.Schedule(0, 0, 0, elevator, elevator);
+    }
+
+    /** With the drag taken away speed and height only trade places: within 0.5 % over half a minute of ups and downs. */
+    @Test
+    void withoutDragTheEnergyStays() {
+        PitchCoefficients withoutDrag = new PitchCoefficients() {
+            @Override
+            public double lift(double share, double alpha, double elevator, double pitch) {
+                return table.lift(share, alpha, elevator, pitch);
+            }
+
+            @Override
+            public double drag(double share, double alpha) {
+                return 0;
+            }
+
+            @Override
+            public double moment(double share, double alpha, double elevator, double pitch, double turning) {
+                return table.moment(share, alpha, elevator, pitch, turning);
+            }
+        };
+        PitchFlight.State start = new PitchFlight.State(0, SPEED, 0.1, clean.alpha(), 100, 1);
+        List<PitchFlight.State> states = flight(withoutDrag).fly(held(clean.elevator()), start, 30);
+        double energy = energy(start);
+        double spread = 0;
+        for (PitchFlight.State state : states) {
+            assertThat(energy(state)).isCloseTo(energy, withPercentage(0.5));
+            spread = Math.max(spread, Math.abs(state.speed() - SPEED));
+        }
+        assertThat(spread).as("it does move").isGreaterThan(0.5);
+    }
+
+    private static double energy(PitchFlight.State state) {
+        return state.speed() * state.speed() / 2 + Gravity.STANDARD * state.height();
+    }
+
+    /** Disturbed, it settles to the steady descent of the trim solution: speed, path and angle of attack. */
+    @Test
+    void itSettlesToTheSteadyTrim() {
+        PitchFlight.State start = new PitchFlight.State(0, SPEED * 1.1, 0.02, clean.alpha() + 0.01, 0, 1);
+        List<PitchFlight.State> states = flight(table).fly(held(clean.elevator()), start, 120);
+        PitchFlight.State last = states.get(states.size() - 1);
+        assertThat(last.speed()).isCloseTo(SPEED, withPercentage(1.5));
+        assertThat(last.angle()).isCloseTo(clean.descentAngle(), within(Math.toRadians(0.25)));
+        assertThat(last.alpha()).isCloseTo(clean.alpha(), within(Math.toRadians(0.25)));
+        assertThat(last.load()).isCloseTo(Math.cos(last.angle()), within(0.002));
+    }
+
+    /** Started in the steady descent it stays there. */
+    @Test
+    void nothingMovesWhereNothingIsMoved() {
+        PitchFlight.State start = new PitchFlight.State(0, SPEED, clean.descentAngle(), clean.alpha(), 0, 1);
+        for (PitchFlight.State state : flight(table).fly(held(clean.elevator()), start, 3)) {
+            assertThat(state.speed()).isCloseTo(SPEED, withPercentage(1));
+            assertThat(state.load()).isCloseTo(Math.cos(clean.descentAngle()), within(0.02));
+        }
+    }
+
+    /**
+     * TRADE-FACTS 2 and 4: flaps that go down quickly make it balloon; slower surfaces and down elevator mixed in make it
+     * less; the model rises, loads up and slows down.
+     */
+    @Test
+    void quickFlapsBalloon() {
+        SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
+        SurfaceMove quick = mover.lower(0.2, 0);
+        SurfaceMove slow = mover.lower(3, 0);
+        SurfaceMove mixed = mover.lower(0.2, 1);
+        assertThat(quick.balloon()).isPositive();
+        assertThat(quick.mostLoad()).isGreaterThan(slow.mostLoad()).isGreaterThan(1.2);
+        assertThat(quick.slowest()).isLessThan(SPEED);
+        assertThat(mixed.balloon()).isLessThan(quick.balloon() / 2);
+    }
+
+    /** TRADE-FACTS 4: flaps that go up quickly drop it: the load falls below one, more the quicker. */
+    @Test
+    void quickRetractionDrops() {
+        SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
+        assertThat(mover.raise(0.2, 1).leastLoad()).isLessThan(0.9);
+        assertThat(mover.raise(3, 1).leastLoad())
+                .isGreaterThan(mover.raise(0.2, 1).leastLoad());
+    }
+
+    /** Lift in the table is that of the model at the middle between two of its angles, to the bend of the curve. */
+    @Test
+    void theTableIsFineEnough() {
+        Trimmer trimmer = new Trimmer(airframe, Deflections.of(model.wing(), model.reference()));
+        for (double alpha = clean.alpha() - 0.1; alpha < clean.alpha() + 0.12; alpha += 0.017) {
+            Attitude exact = trimmer.heldAt(pack, SPEED, alpha, clean.elevator() + 0.02, 0.01);
+            assertThat(table.lift(0, alpha, clean.elevator() + 0.02, 0.01)).isCloseTo(exact.lift(), within(0.015));
+            assertThat(table.moment(0, alpha, clean.elevator() + 0.02, 0.01, 0))
+                    .isCloseTo(exact.moments().total(), within(0.008));
+        }
+    }
+}
