@@ -93,7 +93,7 @@ final class SetUpAnswer {
                 .orElseGet(() -> why(approach));
         Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
-        ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall);
+        ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall, change);
         return new SetUpResult(
                 setUp,
                 bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
