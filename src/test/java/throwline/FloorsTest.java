@@ -88,8 +88,8 @@ class FloorsTest {
             .that()
             .resideOutsideOfPackage("throwline.report..")
             .should()
-            .dependOnClassesThat(
-                    resideInAnyPackage("java.awt..", "javax.swing..", "org.jfree..", "org.apache.batik.."));
+            .dependOnClassesThat(resideInAnyPackage(
+                    "java.awt..", "javax.swing..", "org.jfree..", "org.apache.batik..", "org.apache.pdfbox.."));
 
     @ArchTest
     static final ArchRule YAML_ONLY_IN_INPUT = noClasses()

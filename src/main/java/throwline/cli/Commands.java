@@ -26,6 +26,7 @@ final class Commands {
                 .with("wing", WingCommand::new)
                 .with("section", SectionCommand::new)
                 .with("check", CheckCommand::new)
+                .with("sheet", SheetCommand::new)
                 .with("new", NewCommand::new);
     }
 

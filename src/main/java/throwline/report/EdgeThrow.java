@@ -8,6 +8,9 @@ package throwline.report;
  */
 public record EdgeThrow(double chord) {
 
+    /** Throws are set to this on the bench, m (TRADE-FACTS 7, common practice). */
+    public static final double TOLERANCE = 0.001;
+
     /** Straight distance, m, with the sign of the angle in rad. */
     public double distance(double angle) {
         return 2 * chord * Math.sin(angle / 2);
@@ -16,5 +19,10 @@ public record EdgeThrow(double chord) {
     /** Height of the edge above or below its place at zero, m, with the sign of the angle in rad: c sin(angle). */
     public double height(double angle) {
         return chord * Math.sin(angle);
+    }
+
+    /** Angle, rad, whose straight distance is this, m; at most half a turn. */
+    public double angleOf(double distance) {
+        return 2 * Math.asin(Math.max(-1, Math.min(1, distance / (2 * chord))));
     }
 }

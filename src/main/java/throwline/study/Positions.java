@@ -65,11 +65,21 @@ final class Positions {
         boolean leftCut = left != wanted(surface, setUp, stick, -1);
         boolean rightCut = right != wanted(surface, setUp, stick, 1);
         if (left == right && leftCut == rightCut) {
-            return List.of(position(surface.name(), name, Side.BOTH, left, leftCut, chord));
+            return List.of(wing(surface, name, Side.BOTH, left, leftCut, chord));
         }
         return List.of(
-                position(surface.name(), name, Side.LEFT, left, leftCut, chord),
-                position(surface.name(), name, Side.RIGHT, right, rightCut, chord));
+                wing(surface, name, Side.LEFT, left, leftCut, chord),
+                wing(surface, name, Side.RIGHT, right, rightCut, chord));
+    }
+
+    private Position wing(Surface surface, String stick, Side side, double angle, boolean cut, double chord) {
+        double share = share(angle, surface.travelUp(), surface.travelDown());
+        return position(surface.name(), stick, side, angle, cut, share, chord);
+    }
+
+    private static double share(double angle, double up, double down) {
+        double travel = angle < 0 ? up : down;
+        return angle == 0 || travel == 0 ? 0 : angle / travel;
     }
 
     private static double wanted(Surface surface, SetUp setUp, Stick stick, int side) {
@@ -81,15 +91,27 @@ final class Positions {
         return base + ((Stick.Pull) stick).deflections().getOrDefault(surface.name(), 0.0);
     }
 
+    /** The elevator to mix in. */
+    Position mix(double angle) {
+        return elevator("", angle);
+    }
+
     private Position elevator(String stick, double wanted) {
         Elevator elevator = model.tail().elevator();
         double angle = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
         double chord = model.tail().chord() * elevator.chordFraction();
-        return position(Servo.ELEVATOR, stick, Side.BOTH, angle, angle != wanted, chord);
+        return position(
+                Servo.ELEVATOR,
+                stick,
+                Side.BOTH,
+                angle,
+                angle != wanted,
+                share(angle, elevator.travelUp(), elevator.travelDown()),
+                chord);
     }
 
-    /** Where a surface and its servo stand at an angle. */
-    Position position(String surface, String stick, Side side, double angle, boolean cut, double chord) {
+    private Position position(
+            String surface, String stick, Side side, double angle, boolean cut, double travelShare, double chord) {
         ControlRun run = Objects.requireNonNull(runs.get(surface));
         ControlRun.Position there = run.at(angle);
         Optional<Double> servo = there.servo().stream().boxed().findFirst();
@@ -100,6 +122,16 @@ final class Positions {
                     case FREE -> run.evenness(angle) < HARDLY ? Reach.SLACKENING : Reach.FREE;
                 };
         return new Position(
-                surface, stick, side, angle, cut, chord, servo, servo.map(s -> there.share()), reach, run.assumed());
+                surface,
+                stick,
+                side,
+                angle,
+                cut,
+                travelShare,
+                chord,
+                servo,
+                servo.map(s -> there.share()),
+                reach,
+                run.assumed());
     }
 }

@@ -11,9 +11,15 @@ import java.util.Optional;
  * @param limitedBy surface that sets it; empty where there is no limit
  * @param loads one entry a surface whose load was found
  * @param positions where each surface stands in this set-up, alone and with each stick at full
+ * @param mix the elevator to mix in to start with, from where it sits in the reference set-up: half of the expected change;
+ *     empty for the reference, and where the change may go either way
  */
 public record ServoAnswer(
-        Headline flapSpeedLimit, String limitedBy, List<SurfaceLoad> loads, List<Position> positions) {
+        Headline flapSpeedLimit,
+        String limitedBy,
+        List<SurfaceLoad> loads,
+        List<Position> positions,
+        Optional<Position> mix) {
 
     public ServoAnswer {
         loads = List.copyOf(loads);
@@ -22,7 +28,7 @@ public record ServoAnswer(
 
     /** Nothing is known, for this reason. */
     public static ServoAnswer none(String why) {
-        return new ServoAnswer(new Headline.Unknown(why), "", List.of(), List.of());
+        return new ServoAnswer(new Headline.Unknown(why), "", List.of(), List.of(), Optional.empty());
     }
 
     /**
@@ -66,6 +72,7 @@ public record ServoAnswer(
      * @param side left, right, or both where they stand alike
      * @param angle where it stands, rad, trailing edge down positive, cut at its travel
      * @param atItsStop true where it was cut
+     * @param travelShare of the surface's travel to that side, down positive; 0 where it has none
      * @param chord of the surface at its root end, m
      * @param servo angle of the servo from where the surface is at neutral, rad, down positive; empty where the linkage
      *     locks before
@@ -79,6 +86,7 @@ public record ServoAnswer(
             SetUpResult.Side side,
             double angle,
             boolean atItsStop,
+            double travelShare,
             double chord,
             Optional<Double> servo,
             Optional<Double> swingShare,

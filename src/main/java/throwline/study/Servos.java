@@ -38,16 +38,28 @@ final class Servos {
         this.bands = bands;
     }
 
-    ServoAnswer answer(Flight flight, Pack pack, Stall stall) {
+    /**
+     * The answer.
+     *
+     * @param change the elevator's expected change against the reference set-up
+     */
+    ServoAnswer answer(Flight flight, Pack pack, Stall stall, Headline change) {
         Optional<ServoLimit> limit = anyRated() ? flight.servoLimit(pack, stall) : Optional.empty();
         Headline speed = limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
         return new ServoAnswer(
-                speed, limit.map(ServoLimit::surface).orElse(""), loads(flight, pack, stall), positions());
+                speed, limit.map(ServoLimit::surface).orElse(""), loads(flight, pack, stall), positions(), mix(change));
     }
 
     /** Where no stall was found there are positions all the same. */
     ServoAnswer withoutStall() {
-        return new ServoAnswer(new Headline.Unknown("why.no-stall"), "", List.of(), positions());
+        return new ServoAnswer(new Headline.Unknown("why.no-stall"), "", List.of(), positions(), Optional.empty());
+    }
+
+    private Optional<Position> mix(Headline change) {
+        boolean reference = setUp.equals(model.reference());
+        return reference || !(change instanceof Headline.Known known) || (known.low() <= 0 && known.high() >= 0)
+                ? Optional.empty()
+                : Optional.of(new Positions(model).mix(known.value() / 2));
     }
 
     private List<Position> positions() {

@@ -197,7 +197,9 @@ public final class Fixture {
         Headline limit = setUp.isClean()
                 ? new Headline.Unknown("why.nothing-moved")
                 : new Headline.Known(1.6 * approach, 1.3 * approach, 1.6 * approach, Basis.ASSUMED);
-        return new ServoAnswer(limit, setUp.isClean() ? "" : "flaps", loads, positions);
+        Optional<Position> mix =
+                setUp.isClean() ? Optional.empty() : Optional.of(position("elevator", "", Side.BOTH, 2 * DEG, 0.065));
+        return new ServoAnswer(limit, setUp.isClean() ? "" : "flaps", loads, positions, mix);
     }
 
     private static Position position(String surface, String stick, Side side, double angle, double chord) {
@@ -205,7 +207,7 @@ public final class Fixture {
         double share = angle / (45 * DEG);
         Reach reach = Math.abs(share) > 1 ? Reach.BEYOND_SWING : Reach.FREE;
         return new Position(
-                surface, stick, side, angle, cut, chord, Optional.of(angle), Optional.of(share), reach, false);
+                surface, stick, side, angle, cut, share, chord, Optional.of(angle), Optional.of(share), reach, false);
     }
 
     private static List<SpeedPoint> sweep(double drag, double most, double faster) {

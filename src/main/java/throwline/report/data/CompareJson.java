@@ -2,8 +2,11 @@ package throwline.report.data;
 
 import java.util.List;
 import throwline.model.Assumption;
+import throwline.model.Model;
 import throwline.report.CompareAnswer;
+import throwline.report.ElevatorMixes;
 import throwline.report.Sentences;
+import throwline.report.SwingUse;
 import throwline.study.Comparison.PackResult;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
@@ -41,7 +44,9 @@ public final class CompareJson {
         json.key("format").value("compare/1");
         json.key("model").value(answer.comparison().model().name());
         json.key("packs").array();
-        answer.comparison().packs().forEach(pack -> pack(json, pack));
+        answer.comparison()
+                .packs()
+                .forEach(pack -> pack(json, answer.comparison().model(), pack));
         json.end();
         json.key("assumed").array();
         for (Assumption assumption : answer.assumed()) {
@@ -56,7 +61,7 @@ public final class CompareJson {
         json.end();
     }
 
-    private void pack(JsonWriter json, PackResult result) {
+    private void pack(JsonWriter json, Model model, PackResult result) {
         json.object();
         json.key("name").value(result.pack().name());
         json.key("weight").value(result.pack().mass());
@@ -64,6 +69,8 @@ public final class CompareJson {
         json.key("setups").array();
         result.setUps().forEach(setUp -> setUp(json, setUp));
         json.end();
+        ServoJson.mixes(json, ElevatorMixes.of(model, result.setUps()));
+        ServoJson.swings(json, SwingUse.of(model, result.setUps()));
         json.end();
     }
 

@@ -1,7 +1,10 @@
 package throwline.report.data;
 
+import java.util.List;
 import java.util.Optional;
 import throwline.report.EdgeThrow;
+import throwline.report.ElevatorMixes;
+import throwline.report.SwingUse;
 import throwline.study.ServoAnswer;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.Position;
@@ -18,13 +21,48 @@ final class ServoJson {
         this.compare = compare;
     }
 
-    /** The keys {@code servos} and {@code positions}. */
+    /** The keys {@code servos}, {@code positions} and {@code mix}. */
     void write(JsonWriter json, ServoAnswer answer) {
         json.key("servos").array();
         answer.loads().forEach(load -> load(json, load));
         json.end();
         json.key("positions").array();
         answer.positions().forEach(position -> position(json, position));
+        json.end();
+        json.key("mix");
+        if (answer.mix().isPresent()) {
+            position(json, answer.mix().get());
+        } else {
+            json.nothing();
+        }
+    }
+
+    /** The key {@code mixes} of a pack: the elevator at three speeds. */
+    static void mixes(JsonWriter json, List<ElevatorMixes.Mix> mixes) {
+        json.key("mixes").array();
+        for (ElevatorMixes.Mix mix : mixes) {
+            json.shortObject();
+            json.key("setup").value(mix.setUp());
+            json.key("speed").value(mix.speed());
+            json.key("elevator").value(mix.elevator() * DEGREE);
+            json.key("change").value(mix.change() * DEGREE);
+            json.key("half").value(mix.half() * DEGREE);
+            json.end();
+        }
+        json.end();
+    }
+
+    /** The key {@code swings} of a pack: how much of each known servo's swing all set-ups use. */
+    static void swings(JsonWriter json, List<SwingUse> uses) {
+        json.key("swings").array();
+        for (SwingUse use : uses) {
+            json.shortObject();
+            json.key("surface").value(use.surface());
+            json.key("low").value(use.low());
+            json.key("high").value(use.high());
+            number(json, "offset", use.offset().map(o -> o * DEGREE));
+            json.end();
+        }
         json.end();
     }
 
@@ -61,6 +99,8 @@ final class ServoJson {
         json.key("atItsStop").value(p.atItsStop());
         json.key("straight").value(edge.distance(p.angle()));
         json.key("vertical").value(edge.height(p.angle()));
+        json.key("tolerance").value(edge.angleOf(EdgeThrow.TOLERANCE) * DEGREE);
+        json.key("travel").value(p.travelShare());
         number(json, "servo", p.servo().map(s -> s * DEGREE));
         number(json, "swing", p.swingShare());
         json.key("reach").value(Codes.of(p.reach()));

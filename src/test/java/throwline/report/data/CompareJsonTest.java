@@ -26,7 +26,7 @@ class CompareJsonTest {
         assertThat(json.at("format").text()).isEqualTo("compare/1");
         assertThat(json.at("model").text()).isEqualTo("Orchard");
         Parsed pack = json.at("packs").at(0);
-        assertThat(pack.keys()).containsExactly("name", "weight", "balance", "setups");
+        assertThat(pack.keys()).containsExactly("name", "weight", "balance", "setups", "mixes", "swings");
         Parsed setUp = pack.at("setups").at(3);
         assertThat(setUp.keys())
                 .containsExactly(
@@ -49,6 +49,7 @@ class CompareJsonTest {
                         "firstStall",
                         "servos",
                         "positions",
+                        "mix",
                         "notes");
         assertThat(setUp.at("stallSpeed").keys()).containsExactly("value", "low", "high", "basis");
         assertThat(setUp.at("noseDownSpeed").keys()).containsExactly("value", "why");

@@ -1,0 +1,102 @@
+package throwline.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import throwline.model.Model;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.report.Headlines;
+import throwline.study.Headline;
+import throwline.study.SetUpResult;
+import throwline.words.Words;
+
+/** The order in which new set-ups are tried on the first flights (TRADE-FACTS 7, common practice). */
+final class FlightOrder {
+
+    /** Flaps down to here are for taking off; an aileron further up than this brakes (TRADE-FACTS 1, common practice). */
+    private static final double TAKE_OFF = Math.toRadians(20);
+
+    private static final double RAISED = Math.toRadians(-5);
+
+    private final Model model;
+    private final List<SetUpResult> setUps;
+    private final SheetFigures figures;
+    private final Words words;
+
+    FlightOrder(Model model, List<SetUpResult> setUps, SheetFigures figures, Words words) {
+        this.model = model;
+        this.setUps = setUps;
+        this.figures = figures;
+        this.words = words;
+    }
+
+    /** What a set-up is for, by where its surfaces stand. */
+    private enum Use {
+        CLEAN,
+        TAKE_OFF,
+        FLAP,
+        AIRBRAKE
+    }
+
+    private static Use use(SetUp setUp) {
+        double most =
+                setUp.deflections().values().stream().mapToDouble(d -> d).max().orElse(0);
+        double least =
+                setUp.deflections().values().stream().mapToDouble(d -> d).min().orElse(0);
+        if (least < RAISED && most > TAKE_OFF) {
+            return Use.AIRBRAKE;
+        }
+        return most > TAKE_OFF ? Use.FLAP : setUp.isClean() ? Use.CLEAN : Use.TAKE_OFF;
+    }
+
+    List<String> steps() {
+        List<String> steps = new ArrayList<>();
+        steps.add(words.say("sheet.order.ground"));
+        SetUpResult clean = setUps.stream()
+                .filter(r -> r.setUp().equals(model.reference()))
+                .findFirst()
+                .orElse(setUps.get(0));
+        steps.add(words.say("sheet.order.clean", name(clean), speed(clean.stallSpeed())));
+        for (SetUpResult r : of(Use.TAKE_OFF)) {
+            steps.add(words.say("sheet.order.take-off", name(r), speed(r.approachSpeed())));
+        }
+        for (SetUpResult r : of(Use.FLAP)) {
+            steps.add(words.say("sheet.order.flap", name(r), speed(r.approachSpeed())));
+            steps.add(words.say("sheet.order.flap-stall", name(r), speed(r.stallSpeed())));
+            steps.add(words.say("sheet.order.go-round", name(r)));
+        }
+        for (SetUpResult r : of(Use.AIRBRAKE)) {
+            steps.add(words.say("sheet.order.airbrake", name(r), speed(r.stallSpeed()), speed(clean.stallSpeed())));
+            steps.add(words.say("sheet.order.cloud", name(r)));
+        }
+        for (Stick stick : model.sticks()) {
+            if (stick instanceof Stick.Pull pull && !pull.deflections().equals(Map.of())) {
+                steps.add(words.say("sheet.order.loop", pull.name()));
+            }
+        }
+        of(Use.FLAP).stream()
+                .findFirst()
+                .ifPresent(r -> steps.add(words.say("sheet.order.land", name(r), speed(r.approachSpeed()))));
+        of(Use.AIRBRAKE).stream()
+                .findFirst()
+                .ifPresent(r -> steps.add(words.say("sheet.order.land-airbrake", name(r))));
+        return steps;
+    }
+
+    private List<SetUpResult> of(Use use) {
+        return setUps.stream()
+                .filter(r -> !r.setUp().equals(model.reference()) && use(r.setUp()) == use)
+                .toList();
+    }
+
+    private static String name(SetUpResult result) {
+        return result.setUp().name();
+    }
+
+    private String speed(Headline headline) {
+        return Headlines.known(headline)
+                .map(known -> figures.speed(known.value()))
+                .orElse(words.say("chart.none"));
+    }
+}

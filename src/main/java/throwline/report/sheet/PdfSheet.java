@@ -1,0 +1,224 @@
+package throwline.report.sheet;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import throwline.report.ReportFile;
+import throwline.report.sheet.SheetDocument.Block;
+import throwline.report.sheet.SheetDocument.Checks;
+import throwline.report.sheet.SheetDocument.Heading;
+import throwline.report.sheet.SheetDocument.Paragraph;
+import throwline.report.sheet.SheetDocument.Table;
+
+/** Draws a sheet as a PDF file, from the top down and on to the next page. */
+public final class PdfSheet {
+
+    private static final double TITLE = 1.7;
+    private static final double HEADING = 1.2;
+    private static final double LEADING = 1.28;
+    private static final double CUT = 8;
+
+    private final SheetDocument sheet;
+
+    private PdfSheet(SheetDocument sheet) {
+        this.sheet = sheet;
+    }
+
+    /** The file of a sheet. */
+    public static ReportFile of(SheetDocument sheet) {
+        try (PdfCanvas canvas = new PdfCanvas(sheet.size(), sheet.title())) {
+            Flow flow = new PdfSheet(sheet).new Flow(canvas);
+            sheet.blocks().forEach(flow::block);
+            flow.foot();
+            return new ReportFile(sheet.name() + ".pdf", canvas.bytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Where the next block goes. */
+    final class Flow {
+        private final PdfCanvas canvas;
+        private final double font = sheet.size().font();
+        private final double edge = sheet.size().cut() ? CUT : 0;
+        private final double left = sheet.size().left() + edge;
+        private final double width = sheet.size().cardWidth() - 2 * edge;
+        private final double bottom = sheet.size().top() + sheet.size().cardHeight() - edge - 2 * font;
+        private int page = 1;
+        private double y;
+
+        Flow(PdfCanvas canvas) {
+            this.canvas = canvas;
+            start();
+            text(sheet.title(), TITLE * font, true);
+            text(sheet.below(), font, false);
+            y += 0.4 * font;
+        }
+
+        PdfCanvas canvas() {
+            return canvas;
+        }
+
+        double font() {
+            return font;
+        }
+
+        double left() {
+            return left;
+        }
+
+        double width() {
+            return width;
+        }
+
+        double y() {
+            return y;
+        }
+
+        void moveTo(double there) {
+            y = there;
+        }
+
+        double lineHeight(double points) {
+            return LEADING * points;
+        }
+
+        private void start() {
+            y = sheet.size().top() + edge;
+            if (sheet.size().cut()) {
+                drawn(() -> canvas.box(
+                        sheet.size().left(),
+                        sheet.size().top(),
+                        sheet.size().cardWidth(),
+                        sheet.size().cardHeight(),
+                        true));
+            }
+        }
+
+        /** True where so much room is left on the page. */
+        boolean fits(double height) {
+            return y + height <= bottom;
+        }
+
+        /** On to the next page where so much room is not left. */
+        void need(double height) {
+            if (!fits(height)) {
+                nextPage();
+            }
+        }
+
+        void nextPage() {
+            foot();
+            drawn(canvas::newPage);
+            page++;
+            start();
+        }
+
+        void foot() {
+            double points = 0.85 * font;
+            double at = sheet.size().top() + sheet.size().cardHeight() - edge - 0.3 * font;
+            drawn(() -> {
+                canvas.text(sheet.foot(), left, at, points, false);
+                String number = String.valueOf(page);
+                canvas.text(number, left + width - canvas.width(number, points), at, points, false);
+            });
+        }
+
+        void block(Block block) {
+            if (block instanceof Heading heading) {
+                y += 0.6 * font;
+                need(5 * font);
+                text(heading.text(), HEADING * font, true);
+            } else if (block instanceof Paragraph paragraph) {
+                text(paragraph.text(), font, paragraph.strong());
+                y += 0.3 * font;
+            } else if (block instanceof Checks checks) {
+                checks.items().forEach(this::check);
+            } else if (block instanceof Table table) {
+                new PdfTable(this, table).draw();
+                y += 0.5 * font;
+            }
+        }
+
+        private void text(String text, double points, boolean strong) {
+            for (String line : lines(text, points, width)) {
+                need(lineHeight(points));
+                double base = y + points;
+                drawn(() -> canvas.text(line, left, base, points, strong));
+                y += lineHeight(points);
+            }
+        }
+
+        private void check(String item) {
+            double indent = 1.6 * font;
+            List<String> lines = lines(item, font, width - indent);
+            need(lines.size() * lineHeight(font));
+            double top = y;
+            drawn(() -> canvas.box(left, top + 0.25 * font, 0.85 * font, 0.85 * font, false));
+            for (String line : lines) {
+                double base = y + font;
+                drawn(() -> canvas.text(line, left + indent, base, font, false));
+                y += lineHeight(font);
+            }
+            y += 0.25 * font;
+        }
+
+        /** Text broken at blanks to fit a width; a word that is wider is broken inside. */
+        List<String> lines(String text, double points, double room) {
+            List<String> lines = new ArrayList<>();
+            for (String part : text.split("\n", -1)) {
+                StringBuilder line = new StringBuilder();
+                for (String word : part.split(" ", -1)) {
+                    String longer = line.isEmpty() ? word : line + " " + word;
+                    if (measure(longer, points) <= room) {
+                        line = new StringBuilder(longer);
+                        continue;
+                    }
+                    if (!line.isEmpty()) {
+                        lines.add(line.toString());
+                    }
+                    line = new StringBuilder(broken(word, points, room, lines));
+                }
+                lines.add(line.toString());
+            }
+            return lines;
+        }
+
+        /** Adds full lines of a long word and gives what is left of it. */
+        private String broken(String word, double points, double room, List<String> lines) {
+            String rest = word;
+            while (measure(rest, points) > room && rest.length() > 1) {
+                int end = rest.length() - 1;
+                while (end > 1 && measure(rest.substring(0, end), points) > room) {
+                    end--;
+                }
+                lines.add(rest.substring(0, end));
+                rest = rest.substring(end);
+            }
+            return rest;
+        }
+
+        double measure(String text, double points) {
+            try {
+                return canvas.width(text, points);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        void drawn(Drawn drawing) {
+            try {
+                drawing.draw();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    /** Something drawn on a PDF page. */
+    @FunctionalInterface
+    interface Drawn {
+        void draw() throws IOException;
+    }
+}

@@ -1,0 +1,198 @@
+package throwline.report.sheet;
+
+import java.util.List;
+import throwline.report.sheet.SheetDocument.Band;
+import throwline.report.sheet.SheetDocument.Cell;
+import throwline.report.sheet.SheetDocument.Cells;
+import throwline.report.sheet.SheetDocument.Column;
+import throwline.report.sheet.SheetDocument.Kind;
+import throwline.report.sheet.SheetDocument.Remark;
+import throwline.report.sheet.SheetDocument.Row;
+import throwline.report.sheet.SheetDocument.Table;
+
+/** Draws a table, its head again on each page. */
+final class PdfTable {
+
+    private static final double PAD = 2;
+    private static final double GREY = 0.9;
+    private static final double QUIET = 0.65;
+    private static final double THIN = 0.4;
+    private static final double THICK = 1;
+
+    private final PdfSheet.Flow flow;
+    private final Table table;
+    private final double font;
+    private final double[] edges;
+
+    PdfTable(PdfSheet.Flow flow, Table table) {
+        this.flow = flow;
+        this.table = table;
+        font = flow.font();
+        double total = table.columns().stream().mapToDouble(Column::weight).sum();
+        edges = new double[table.columns().size() + 1];
+        edges[0] = flow.left();
+        for (int i = 0; i < table.columns().size(); i++) {
+            edges[i + 1] = edges[i] + flow.width() * table.columns().get(i).weight() / total;
+        }
+    }
+
+    void draw() {
+        List<Row> rows = table.rows();
+        flow.need(headHeight() + 3 * flow.lineHeight(font));
+        head();
+        for (int i = 0; i < rows.size(); i++) {
+            double height = height(rows.get(i));
+            // A band keeps the row below it, a row the remark about it.
+            boolean keeps = i + 1 < rows.size() && (rows.get(i) instanceof Band || rows.get(i + 1) instanceof Remark);
+            if (!flow.fits(keeps ? height + height(rows.get(i + 1)) : height)) {
+                flow.nextPage();
+                head();
+            }
+            row(rows.get(i), height);
+        }
+        line(THICK);
+    }
+
+    private double headHeight() {
+        return (groups().isEmpty() ? 0 : flow.lineHeight(font)) + headLines() * flow.lineHeight(font) + 2 * PAD;
+    }
+
+    private List<String> groups() {
+        return table.columns().stream()
+                .map(Column::group)
+                .filter(group -> !group.isEmpty())
+                .toList();
+    }
+
+    private int headLines() {
+        int most = 1;
+        for (int i = 0; i < table.columns().size(); i++) {
+            most = Math.max(most, lines(table.columns().get(i).head(), i).size());
+        }
+        return most;
+    }
+
+    private void head() {
+        line(THICK);
+        betweenGroups(flow.y(), headHeight());
+        if (!groups().isEmpty()) {
+            for (int i = 0; i < table.columns().size(); i++) {
+                String group = table.columns().get(i).group();
+                if (!group.isEmpty()
+                        && (i == 0 || !table.columns().get(i - 1).group().equals(group))) {
+                    text(group, edges[i] + PAD, flow.y() + PAD + font, true);
+                }
+            }
+            flow.moveTo(flow.y() + flow.lineHeight(font));
+        }
+        int most = headLines();
+        for (int i = 0; i < table.columns().size(); i++) {
+            List<String> lines = lines(table.columns().get(i).head(), i);
+            double top = flow.y() + (most - lines.size()) * flow.lineHeight(font);
+            lines(lines, i, top, true);
+        }
+        flow.moveTo(flow.y() + most * flow.lineHeight(font) + 2 * PAD);
+        line(THICK);
+    }
+
+    private double height(Row row) {
+        int most = 1;
+        if (row instanceof Cells cells) {
+            for (int i = 0; i < cells.cells().size(); i++) {
+                most = Math.max(most, lines(cells.cells().get(i).text(), i).size());
+            }
+        } else if (row instanceof Remark remark) {
+            most = flow.lines(remark.text(), font, flow.width() - 6 * PAD).size();
+        }
+        return most * flow.lineHeight(font) + 2 * PAD;
+    }
+
+    private void row(Row row, double height) {
+        double top = flow.y();
+        if (row instanceof Band band) {
+            flow.drawn(() -> flow.canvas().patch(flow.left(), top, flow.width(), height, GREY));
+            text(band.text(), flow.left() + PAD, top + PAD + font, true);
+            if (!band.blank().isEmpty()) {
+                blank(band.blank(), top, height);
+            }
+        } else if (row instanceof Remark remark) {
+            double y = top + PAD + font;
+            for (String line : flow.lines(remark.text(), font, flow.width() - 6 * PAD)) {
+                text(line, flow.left() + 4 * PAD, y, false);
+                y += flow.lineHeight(font);
+            }
+        } else if (row instanceof Cells cells) {
+            line(THIN);
+            betweenGroups(top, height);
+            for (int i = 0; i < cells.cells().size(); i++) {
+                cell(cells.cells().get(i), i, top, height);
+            }
+        }
+        flow.moveTo(top + height);
+    }
+
+    /** A line to write on behind a word, on the right. */
+    private void blank(String word, double top, double height) {
+        double end = flow.left() + flow.width() - PAD;
+        double start = end - 0.28 * flow.width();
+        double base = top + height - 2 * PAD;
+        text(word, start - flow.measure(word, font) - 2 * PAD, top + PAD + font, false);
+        flow.drawn(() -> flow.canvas().line(start, base, end, base, THIN, 0));
+    }
+
+    private void cell(Cell cell, int column, double top, double height) {
+        double x = edges[column];
+        double width = edges[column + 1] - x;
+        if (cell.kind() == Kind.TICK) {
+            double side = Math.min(1.05 * font, width - PAD);
+            double at = x + (width - side) / 2;
+            flow.drawn(() -> flow.canvas().box(at, top + (height - side) / 2, side, side, false));
+            return;
+        }
+        if (cell.kind() == Kind.BLANK) {
+            double base = top + height - 2 * PAD;
+            flow.drawn(() -> flow.canvas().line(x + PAD, base, x + width - PAD, base, THIN, 0));
+        }
+        if (cell.kind() == Kind.CHANGED) {
+            flow.drawn(() -> flow.canvas().box(x + 0.5, top + 0.5, width - 1, height - 1, false));
+        }
+        boolean strong = cell.kind() == Kind.STRONG || cell.kind() == Kind.CHANGED;
+        lines(lines(cell.text(), column), column, top, strong);
+    }
+
+    private List<String> lines(String text, int column) {
+        return flow.lines(text, font, edges[column + 1] - edges[column] - 2 * PAD);
+    }
+
+    private void lines(List<String> lines, int column, double top, boolean strong) {
+        double y = top + PAD + font;
+        for (String line : lines) {
+            double room = edges[column + 1] - PAD - flow.measure(line, font);
+            text(line, table.columns().get(column).toTheRight() ? room : edges[column] + PAD, y, strong);
+            y += flow.lineHeight(font);
+        }
+    }
+
+    private void text(String text, double x, double y, boolean strong) {
+        flow.drawn(() -> flow.canvas().text(text, x, y, font, strong));
+    }
+
+    private void line(double thick) {
+        double y = flow.y();
+        double grey = thick == THIN ? QUIET : 0;
+        flow.drawn(() -> flow.canvas().line(flow.left(), y, flow.left() + flow.width(), y, thick, grey));
+    }
+
+    /** A line on the left of every column that begins or follows a group. */
+    private void betweenGroups(double top, double height) {
+        for (int i = 1; i < table.columns().size(); i++) {
+            double x = edges[i];
+            if (!table.columns()
+                    .get(i)
+                    .group()
+                    .equals(table.columns().get(i - 1).group())) {
+                flow.drawn(() -> flow.canvas().line(x, top, x, top + height, THIN, QUIET));
+            }
+        }
+    }
+}

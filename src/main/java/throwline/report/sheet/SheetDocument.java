@@ -1,0 +1,111 @@
+package throwline.report.sheet;
+
+import java.util.List;
+
+/**
+ * What stands on one sheet, whatever it is drawn with.
+ *
+ * @param name of the file, without its ending
+ * @param title at the top
+ * @param below the title
+ * @param foot at the bottom of each page
+ * @param size of the paper or card
+ * @param blocks from top to bottom
+ */
+public record SheetDocument(String name, String title, String below, String foot, Size size, List<Block> blocks) {
+
+    public SheetDocument {
+        blocks = List.copyOf(blocks);
+    }
+
+    /** What a sheet is made of. */
+    public sealed interface Block permits Heading, Paragraph, Checks, Table {}
+
+    /** A heading. */
+    public record Heading(String text) implements Block {}
+
+    /**
+     * Sentences.
+     *
+     * @param text the sentences
+     * @param strong true where nobody may overlook them
+     */
+    public record Paragraph(String text, boolean strong) implements Block {}
+
+    /** Things to do one after the other, each with a box to tick. */
+    public record Checks(List<String> items) implements Block {
+        public Checks {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * A table.
+     *
+     * @param columns from left to right
+     * @param rows from top to bottom
+     */
+    public record Table(List<Column> columns, List<Row> rows) implements Block {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * A column.
+     *
+     * @param head above it
+     * @param group above it and its neighbours of the same group; empty for none
+     * @param weight share of the width
+     * @param toTheRight true for numbers
+     */
+    public record Column(String head, String group, double weight, boolean toTheRight) {}
+
+    /** A row. */
+    public sealed interface Row permits Cells, Band, Remark {}
+
+    /** A row of one cell a column. */
+    public record Cells(List<Cell> cells) implements Row {
+        public Cells {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /**
+     * A row across the table that begins a part of it.
+     *
+     * @param text on the left
+     * @param blank what is to be filled in on the right; empty for nothing
+     */
+    public record Band(String text, String blank) implements Row {}
+
+    /** A sentence across the table about the row above it. */
+    public record Remark(String text) implements Row {}
+
+    /**
+     * A cell.
+     *
+     * @param text what stands in it; lines are kept
+     * @param kind what it is for
+     */
+    public record Cell(String text, Kind kind) {
+        static Cell of(String text) {
+            return new Cell(text, Kind.PLAIN);
+        }
+    }
+
+    /** What a cell is for. */
+    public enum Kind {
+        /** To be read. */
+        PLAIN,
+        /** To be read; it has changed since an earlier sheet. */
+        CHANGED,
+        /** Strong. */
+        STRONG,
+        /** A box to tick. */
+        TICK,
+        /** Room to write in. */
+        BLANK
+    }
+}

@@ -1,0 +1,71 @@
+package throwline.report.sheet;
+
+import java.util.Locale;
+import throwline.report.Page;
+import throwline.study.Headline;
+import throwline.units.Unit;
+import throwline.words.Words;
+
+/** Numbers as they stand on sheets: angles to a tenth of a degree, throws to a tenth of a millimetre. */
+final class SheetFigures {
+
+    private static final double PER_CENT = 100;
+    private static final String DEGREE = "\u00b0";
+
+    private final Page page;
+    private final Words words;
+
+    SheetFigures(Page page, Words words) {
+        this.page = page;
+        this.words = words;
+    }
+
+    /** The unit of throws. */
+    String lengthUnit() {
+        return page.units().length() == Unit.INCH ? Unit.INCH.symbol() : Unit.MILLIMETRE.symbol();
+    }
+
+    /** 12.0 degrees up, from rad. */
+    String angle(double angle) {
+        String size = number(Math.abs(Math.toDegrees(angle)), 1);
+        return Double.parseDouble(size) == 0
+                ? size + DEGREE
+                : words.say(angle > 0 ? "row.down" : "row.up", size + DEGREE);
+    }
+
+    /** 12.0 degrees, from rad. */
+    String degrees(double angle) {
+        return number(Math.toDegrees(angle), 1) + DEGREE;
+    }
+
+    /** A throw without its unit and sense, from m. */
+    String length(double length) {
+        boolean inches = page.units().length() == Unit.INCH;
+        Unit unit = inches ? Unit.INCH : Unit.MILLIMETRE;
+        return number(Math.abs(unit.fromSi(length)), inches ? 2 : 1);
+    }
+
+    /** A share in per cent without the sign. */
+    String percent(double share) {
+        return number(PER_CENT * share, 0);
+    }
+
+    /** 11.5 m/s, 41 km/h. */
+    String speed(double speed) {
+        return words.say(
+                "sheet.speed",
+                number(speed, 1),
+                number(page.besideSpeed().fromSi(speed), 0),
+                page.besideSpeed().symbol());
+    }
+
+    /** 10.8 to 12.2. */
+    String band(Headline.Known number, double factor, int decimals) {
+        return words.say("row.band", number(number.low() * factor, decimals), number(number.high() * factor, decimals));
+    }
+
+    static String number(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return Double.parseDouble(text) == 0 && text.startsWith("-") ? text.substring(1) : text;
+    }
+}

@@ -1,0 +1,247 @@
+package throwline.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import throwline.report.CompareAnswer;
+import throwline.report.Fixture;
+import throwline.report.Page;
+import throwline.report.ReportFile;
+import throwline.report.Sentences;
+import throwline.report.data.CompareJson;
+import throwline.report.data.SheetEntry;
+import throwline.report.sheet.SheetDocument.Block;
+import throwline.report.sheet.SheetDocument.Cell;
+import throwline.report.sheet.SheetDocument.Cells;
+import throwline.report.sheet.SheetDocument.Checks;
+import throwline.report.sheet.SheetDocument.Kind;
+import throwline.report.sheet.SheetDocument.Paragraph;
+import throwline.report.sheet.SheetDocument.Remark;
+import throwline.report.sheet.SheetDocument.Row;
+import throwline.report.sheet.SheetDocument.Table;
+import throwline.units.Display;
+import throwline.words.Words;
+
+/** Sheets from fixed results: what stands on them, where its numbers come from, and that nothing is cut. */
+class SheetsTest {
+
+    private static final Words WORDS = Words.load();
+    private static final Page METRIC = Page.of(80, true, false, Display.metric());
+    private static final Pattern NUMBER = Pattern.compile("(?<![A-Za-z\\d.])\\d+\\.\\d+");
+
+    private static SheetAnswer answer(CompareAnswer from, Optional<List<SheetEntry>> earlier) {
+        return new SheetAnswer(
+                from.comparison().model(), from.comparison().packs().get(0), earlier);
+    }
+
+    private static List<SheetDocument> documents(CompareAnswer from, Size.Paper paper) {
+        return new Sheets(METRIC, WORDS, paper).documents(answer(from, Optional.empty()));
+    }
+
+    private static List<CompareAnswer> answers() {
+        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound());
+    }
+
+    /** Each number with a point on a sheet is a number of compare --json: as it is, in mm, per cent or km/h. */
+    @Test
+    void every_number_is_one_of_the_json_of_compare() {
+        CompareAnswer from = Fixture.orchard();
+        String json = new CompareJson(new Sentences(WORDS, Display.metric())).write(List.of(from));
+        Set<String> known = new HashSet<>();
+        Matcher numbers = Pattern.compile("-?\\d+(\\.\\d+)?(E-?\\d+)?").matcher(json);
+        while (numbers.find()) {
+            double number = Math.abs(Double.parseDouble(numbers.group()));
+            for (double factor : new double[] {1, 1000}) {
+                // Six figures of a number half way between two tenths may round either way.
+                known.add(SheetFigures.number(number * factor * (1 - 5e-6), 1));
+                known.add(SheetFigures.number(number * factor * (1 + 5e-6), 1));
+            }
+        }
+        for (SheetDocument document : documents(from, Size.Paper.A4)) {
+            List<String> texts = new ArrayList<>();
+            rows(document).forEach(row -> {
+                if (row instanceof Cells cells) {
+                    cells.cells().forEach(cell -> texts.add(cell.text()));
+                }
+            });
+            Matcher printed = NUMBER.matcher(String.join("\n", texts));
+            int count = 0;
+            while (printed.find()) {
+                count++;
+                assertThat(known).as(document.name() + ": " + printed.group()).contains(printed.group());
+            }
+            assertThat(count).as(document.name()).isGreaterThan(5);
+        }
+    }
+
+    /** TRADE-FACTS 9, story 8: on one page, with four set-ups. */
+    @ParameterizedTest
+    @EnumSource(Size.Paper.class)
+    void the_bench_sheet_fits_on_one_page(Size.Paper paper) throws IOException {
+        ReportFile bench = PdfSheet.of(documents(Fixture.orchard(), paper).get(0));
+        try (PDDocument pdf = Loader.loadPDF(bench.content())) {
+            assertThat(pdf.getNumberOfPages()).isOne();
+        }
+    }
+
+    /** Every letter lies inside the part that is used, and every word of the sheet is in the file. */
+    @ParameterizedTest
+    @EnumSource(Size.Paper.class)
+    void nothing_is_cut(Size.Paper paper) throws IOException {
+        for (CompareAnswer from : answers()) {
+            for (SheetDocument document : documents(from, paper)) {
+                Letters letters = new Letters();
+                String text;
+                try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(document).content())) {
+                    text = letters.getText(pdf);
+                }
+                Size size = document.size();
+                for (TextPosition letter : letters.all) {
+                    assertThat((double) letter.getX()).isGreaterThanOrEqualTo(size.left());
+                    assertThat((double) letter.getX() + letter.getWidth())
+                            .isLessThanOrEqualTo(size.left() + size.cardWidth());
+                    assertThat((double) letter.getY()).isBetween(size.top(), size.top() + size.cardHeight());
+                }
+                String inOneLine = text.replaceAll("\\s+", "");
+                for (String said : texts(document)) {
+                    for (String word : said.split("\\s+", -1)) {
+                        assertThat(inOneLine).as(document.name()).contains(word);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void the_same_sheet_is_the_same_file() {
+        SheetDocument document = documents(Fixture.orchard(), Size.Paper.A4).get(1);
+        assertThat(PdfSheet.of(document).content())
+                .isEqualTo(PdfSheet.of(document).content());
+    }
+
+    /** The caution stands right below every elevator mix. */
+    @Test
+    void no_elevator_mix_without_its_caution() {
+        List<Row> rows = rows(documents(Fixture.orchard(), Size.Paper.A4).get(0));
+        int mixes = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i) instanceof Cells cells
+                    && cells.cells().get(1).text().equals(WORDS.say("sheet.bench.mix"))) {
+                mixes++;
+                assertThat(rows.get(i + 1)).isEqualTo(new Remark(WORDS.say("sheet.caution.mix")));
+            }
+        }
+        assertThat(mixes).isEqualTo(3);
+    }
+
+    @Test
+    void motor_first() {
+        for (SheetDocument document : documents(Fixture.orchard(), Size.Paper.A4)) {
+            assertThat(document.blocks().get(0)).isInstanceOf(Paragraph.class);
+            assertThat(((Paragraph) document.blocks().get(0)).text()).startsWith("MOTOR FIRST");
+        }
+    }
+
+    @Test
+    void nothing_has_changed_since_the_same_sheet() {
+        SheetAnswer same = answer(
+                Fixture.orchard(),
+                Optional.of(answer(Fixture.orchard(), Optional.empty()).numbers()));
+        assertThat(changed(same)).isEmpty();
+    }
+
+    @Test
+    void what_has_changed_is_marked_and_told() {
+        List<SheetEntry> earlier = new ArrayList<>();
+        for (SheetEntry e : answer(Fixture.orchard(), Optional.empty()).numbers()) {
+            boolean flaps = e.setUp().equals("landing flap") && e.surface().equals("flaps");
+            boolean angle = flaps && e.quantity().equals("angle");
+            earlier.add(angle ? new SheetEntry(e.setUp(), "flaps", e.stick(), e.side(), "angle", "deg", "30") : e);
+        }
+        earlier.removeIf(e -> e.setUp().equals("airbrake") && e.surface().equals("elevator"));
+        earlier.add(new SheetEntry("reflex", "flaps", "", "both", "angle", "deg", "-3"));
+        SheetAnswer now = answer(Fixture.orchard(), Optional.of(earlier));
+        assertThat(changed(now)).contains("35.0\u00b0 down");
+        String said = String.join(
+                "\n",
+                texts(new Sheets(METRIC, WORDS, Size.Paper.A4).documents(now).get(0)));
+        assertThat(said)
+                .contains("CHANGED: the angle was 30.0\u00b0 down.")
+                .contains("NEW: not on the earlier sheet.")
+                .contains("no more: reflex flaps both");
+    }
+
+    /** Names in letters that the font of the file lacks are drawn, not lost. */
+    @Test
+    void names_in_any_letters() {
+        SheetDocument plain = documents(Fixture.orchard(), Size.Paper.A4).get(2);
+        SheetDocument other = new SheetDocument(
+                plain.name(), "\u6a21\u578b", plain.below(), plain.foot(), plain.size(), plain.blocks());
+        assertThat(PdfSheet.of(other).content().length).isPositive();
+    }
+
+    private static List<String> changed(SheetAnswer answer) {
+        return rows(new Sheets(METRIC, WORDS, Size.Paper.A4).documents(answer).get(0)).stream()
+                .flatMap(row -> row instanceof Cells cells ? cells.cells().stream() : java.util.stream.Stream.empty())
+                .filter(cell -> cell.kind() == Kind.CHANGED)
+                .map(Cell::text)
+                .toList();
+    }
+
+    private static List<Row> rows(SheetDocument document) {
+        return document.blocks().stream()
+                .flatMap(
+                        block -> block instanceof Table table ? table.rows().stream() : java.util.stream.Stream.empty())
+                .toList();
+    }
+
+    private static List<String> texts(SheetDocument document) {
+        List<String> texts = new ArrayList<>(List.of(document.title(), document.below(), document.foot()));
+        for (Block block : document.blocks()) {
+            if (block instanceof Paragraph paragraph) {
+                texts.add(paragraph.text());
+            } else if (block instanceof SheetDocument.Heading heading) {
+                texts.add(heading.text());
+            } else if (block instanceof Checks checks) {
+                texts.addAll(checks.items());
+            } else if (block instanceof Table table) {
+                table.columns().forEach(column -> texts.add(column.head()));
+            }
+        }
+        for (Row row : rows(document)) {
+            if (row instanceof Cells cells) {
+                cells.cells().forEach(cell -> texts.add(cell.text()));
+            } else if (row instanceof SheetDocument.Band band) {
+                texts.add(band.text());
+            } else if (row instanceof Remark remark) {
+                texts.add(remark.text());
+            }
+        }
+        return texts;
+    }
+
+    /** Where each letter stands. */
+    private static final class Letters extends PDFTextStripper {
+        private final List<TextPosition> all = new ArrayList<>();
+
+        @Override
+        protected void processTextPosition(TextPosition text) {
+            all.add(text);
+            super.processTextPosition(text);
+        }
+    }
+}
