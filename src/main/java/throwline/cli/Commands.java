@@ -26,7 +26,8 @@ final class Commands {
                 .with("wing", WingCommand::new)
                 .with("section", SectionCommand::new)
                 .with("check", CheckCommand::new)
-                .with("new", NewCommand::new);
+                .with("new", NewCommand::new)
+                .with("validate", ValidateCommand::new);
     }
 
     /** These and one more. */
