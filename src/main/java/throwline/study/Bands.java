@@ -36,7 +36,11 @@ public final class Bands {
                     .forEach(cells -> loaded.bands.put(
                             cells[0],
                             new Band(
-                                    Double.parseDouble(cells[2]), Double.parseDouble(cells[3]), cells[8], cells[9])));
+                                    Double.parseDouble(cells[2]),
+                                    Double.parseDouble(cells[3]),
+                                    Double.parseDouble(cells[4]),
+                                    cells[8],
+                                    cells[9])));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -65,7 +69,7 @@ public final class Bands {
         Band band = band(quantity);
         double half = Math.max(band.relative * Math.abs(value), band.absolute);
         Headline.Basis basis = band.mark.equals("PRACTICE") ? Headline.Basis.ASSUMED : Headline.Basis.MEASURED;
-        return new Headline.Known(value, Math.min(low, value - half), Math.max(high, value + half), basis);
+        return new Headline.Known(value, Math.min(low, value - half), Math.max(high, value + half), basis, band.shared);
     }
 
     /** What a band rests on, as the file of bands says it. */
@@ -81,5 +85,5 @@ public final class Bands {
         return band;
     }
 
-    private record Band(double relative, double absolute, String mark, String source) {}
+    private record Band(double relative, double absolute, double shared, String mark, String source) {}
 }
