@@ -40,6 +40,8 @@ class FloorsTest {
             .definedBy("throwline.report..")
             .layer("study")
             .definedBy("throwline.study..")
+            .layer("validation")
+            .definedBy("throwline.validation..")
             .layer("input")
             .definedBy("throwline.input..")
             .layer("flight")
@@ -65,19 +67,21 @@ class FloorsTest {
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("study")
+            .mayOnlyBeAccessedByLayers("cli", "report", "validation")
+            .whereLayer("validation")
             .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("input")
-            .mayOnlyBeAccessedByLayers("cli")
+            .mayOnlyBeAccessedByLayers("cli", "validation")
             .whereLayer("flight")
-            .mayOnlyBeAccessedByLayers("study")
+            .mayOnlyBeAccessedByLayers("study", "validation")
             .whereLayer("liftingline")
-            .mayOnlyBeAccessedByLayers("flight", "study")
+            .mayOnlyBeAccessedByLayers("flight", "study", "validation")
             .whereLayer("linkage")
             .mayOnlyBeAccessedByLayers("flight", "study")
             .whereLayer("section")
-            .mayOnlyBeAccessedByLayers("liftingline", "flight", "study", "report", "input", "cli")
+            .mayOnlyBeAccessedByLayers("liftingline", "flight", "study", "validation", "report", "input", "cli")
             .whereLayer("air")
-            .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "study");
+            .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "study", "validation");
 
     @ArchTest
     static final ArchRule NO_CYCLES =

@@ -27,7 +27,8 @@ final class Commands {
                 .with("section", SectionCommand::new)
                 .with("check", CheckCommand::new)
                 .with("sheet", SheetCommand::new)
-                .with("new", NewCommand::new);
+                .with("new", NewCommand::new)
+                .with("validate", ValidateCommand::new);
     }
 
     /** These and one more. */

@@ -52,6 +52,18 @@ public final class Airframe {
      * @param sections makes section curves
      */
     public Airframe(Model model, AirfoilLibrary airfoils, SectionAerodynamics sections) {
+        this(model, airfoils, sections, List.of());
+    }
+
+    /**
+     * Makes a model with more parts that only resist ready to fly.
+     *
+     * @param model the model
+     * @param airfoils where its airfoils are found; every name of the model must be there
+     * @param sections makes section curves
+     * @param more parts that a model file does not describe
+     */
+    public Airframe(Model model, AirfoilLibrary airfoils, SectionAerodynamics sections, List<DragItem> more) {
         this.model = model;
         this.airfoils = airfoils;
         this.sections = sections;
@@ -65,6 +77,7 @@ public final class Airframe {
                 "gaps and corners",
                 roughness() * strips.grid().area() * cleanProfileDrag(reynoldsPerMetre),
                 model.wing().height()));
+        parts.addAll(more);
         items = List.copyOf(parts);
     }
 

@@ -126,6 +126,29 @@ public final class Flight {
         return LoopPath.fly(airframe.balance(pack), pull.lift(), pull.drag(), pull.speed());
     }
 
+    /**
+     * The model held at an angle of attack, as on a balance in a tunnel: not trimmed.
+     *
+     * @param pack moments are about the balance point with this battery
+     * @param speed airspeed, m/s
+     * @param alpha angle of attack of the body's axis, rad
+     * @param elevator rad, trailing edge down positive
+     */
+    public Attitude held(Pack pack, double speed, double alpha, double elevator) {
+        return trimmer.heldAt(pack, speed, alpha, elevator);
+    }
+
+    /**
+     * Rolling moment coefficient with a roll stick at full while the model does not roll, right wing down positive.
+     *
+     * @param stick the stick
+     * @param speed airspeed, m/s
+     * @param alpha angle of attack of the body's axis, rad
+     */
+    public double rollingMoment(Stick.Roll stick, double speed, double alpha) {
+        return roller.atRest(rolling(stick), speed, alpha);
+    }
+
     /** Where the surfaces stand with a roll stick at full. */
     public Deflections rolling(Stick.Roll stick) {
         return Deflections.of(airframe.model().wing(), setUp, stick, 1);

@@ -1,10 +1,10 @@
 package throwline.flight;
 
 /** The standard acceleration of gravity. */
-final class Gravity {
+public final class Gravity {
 
     /** m/s^2 (definition of the standard value, CGPM 1901). */
-    static final double STANDARD = 9.80665;
+    public static final double STANDARD = 9.80665;
 
     private Gravity() {}
 }

@@ -53,12 +53,8 @@ final class Roller {
      * @return the roll; empty where no rate balances or a solve did not converge
      */
     Optional<Roll> steady(Deflections deflections, double speed, double alpha, double mass) {
-        List<SectionCurve> here = curves.computeIfAbsent(
-                        deflections, held -> airframe.strips().curves(held::on))
-                .at(airframe.reynoldsPerMetre(speed));
         double semiSpan = airframe.model().wing().semiSpan();
-        double incidence = alpha + airframe.model().wing().incidence();
-        Rolling rolling = new Rolling(here, incidence, semiSpan);
+        Rolling rolling = rolling(deflections, speed, alpha);
         double atRest = rolling.value(0);
         OptionalDouble helix = root.solve(rolling, 0, STEEPEST_HELIX);
         if (atRest <= 0 || helix.isEmpty() || !rolling.isSolvedAt(helix.getAsDouble())) {
@@ -70,6 +66,19 @@ final class Roller {
                 rolling.last.map(s -> StripForces.of(s).yawingCoefficient()).orElse(0.0);
         double spinUp = spinUp(speed, damping, mass);
         return Optional.of(new Roll(rate, Math.PI / 2 / rate + spinUp, yawing, damping));
+    }
+
+    /** Rolling moment coefficient without a roll, right wing down positive. */
+    double atRest(Deflections deflections, double speed, double alpha) {
+        return rolling(deflections, speed, alpha).value(0);
+    }
+
+    private Rolling rolling(Deflections deflections, double speed, double alpha) {
+        List<SectionCurve> here = curves.computeIfAbsent(
+                        deflections, held -> airframe.strips().curves(held::on))
+                .at(airframe.reynoldsPerMetre(speed));
+        double incidence = alpha + airframe.model().wing().incidence();
+        return new Rolling(here, incidence, airframe.model().wing().semiSpan());
     }
 
     /** Time constant of the roll, s: {@code 4 I / (rho V S b^2 |Clp|)} (FLIGHT-METHODS 7). */

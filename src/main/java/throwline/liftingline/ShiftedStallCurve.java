@@ -8,7 +8,7 @@ import throwline.section.SectionCurve;
  * that the attached lift stays and the maximum, with its angle, moves. Drag is read at the angle that is as far between
  * zero lift and the stall as on the curve it came from.
  */
-final class ShiftedStallCurve implements SectionCurve {
+public final class ShiftedStallCurve implements SectionCurve {
 
     private final SectionCurve curve;
     private final double rise;
@@ -18,7 +18,7 @@ final class ShiftedStallCurve implements SectionCurve {
      * @param curve the section alone
      * @param rise change of its maximum lift coefficient
      */
-    ShiftedStallCurve(SectionCurve curve, double rise) {
+    public ShiftedStallCurve(SectionCurve curve, double rise) {
         this.curve = curve;
         this.rise = rise;
         turn = rise / curve.attachedSlope();

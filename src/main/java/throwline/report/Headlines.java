@@ -41,12 +41,8 @@ public final class Headlines {
         return change.low() <= 0 && change.high() >= 0;
     }
 
-    /** True where two numbers cannot be told apart: the difference lies inside the band of one of them. */
+    /** True where two numbers cannot be told apart: the band of their difference holds zero. */
     public static boolean tooClose(Headline.Known a, Headline.Known b) {
-        return holds(a, b.value()) || holds(b, a.value());
-    }
-
-    private static boolean holds(Headline.Known band, double value) {
-        return band.low() <= value && value <= band.high();
+        return a.tooCloseTo(b);
     }
 }

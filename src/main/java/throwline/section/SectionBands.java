@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /** How far the figures of a section may be off, by what they rest on; from one resource file. Immutable. */
@@ -14,6 +15,12 @@ public final class SectionBands {
 
     /** Below this Reynolds number bubbles scatter drag. */
     private static final double SLOW = 80_000;
+
+    /** Shares and angles; of a row one of relative and absolute is zero. */
+    private static final List<String> FIGURES = List.of(
+            "section.maxLift", "section.stallAngle", "section.zeroLiftAngle", "section.drag", "section.drag.slow");
+
+    private static final int CELLS = 10;
 
     private final Map<Basis, double[]> rows = new EnumMap<>(Basis.class);
 
@@ -32,14 +39,14 @@ public final class SectionBands {
     /** The bands of the product. */
     public static SectionBands load() {
         SectionBands bands = new SectionBands();
-        try (InputStream in = SectionBands.class.getResourceAsStream("/throwline/section/bands.csv")) {
+        try (InputStream in = SectionBands.class.getResourceAsStream("/throwline/bands.csv")) {
             if (in == null) {
                 throw new IllegalStateException("the file of section bands is missing from the jar");
             }
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
                     .lines()
-                    .filter(line -> !line.startsWith("#") && !line.startsWith("basis,"))
-                    .map(line -> line.split(",", -1))
+                    .filter(line -> line.startsWith("section."))
+                    .map(line -> line.split(",", CELLS))
                     .forEach(bands::add);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -48,11 +55,8 @@ public final class SectionBands {
     }
 
     private void add(String[] cells) {
-        double[] values = new double[cells.length - 2];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = Double.parseDouble(cells[i + 1]);
-        }
-        rows.put(Basis.valueOf(cells[0]), values);
+        double[] row = rows.computeIfAbsent(Basis.valueOf(cells[1]), basis -> new double[FIGURES.size()]);
+        row[FIGURES.indexOf(cells[0])] = Double.parseDouble(cells[2]) + Double.parseDouble(cells[3]);
     }
 
     /**
@@ -66,6 +70,6 @@ public final class SectionBands {
         if (row == null) {
             throw new IllegalArgumentException("no band for " + basis);
         }
-        return new Band(row[0], Math.toRadians(row[1]), Math.toRadians(row[2]), reynolds < SLOW ? row[4] : row[3]);
+        return new Band(row[0], row[1], row[2], reynolds < SLOW ? row[4] : row[3]);
     }
 }

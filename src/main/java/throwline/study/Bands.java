@@ -9,8 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 
-/** Bands of headline numbers, from one resource file; no band is written in code. */
+/**
+ * Bands of headline numbers, from one resource file that the validation book writes; no band is written in code. Columns:
+ * quantity, basis, relative, absolute, shared, at least, values, groups, mark, source.
+ */
 public final class Bands {
+
+    private static final int CELLS = 10;
 
     private final Map<String, Band> bands = new HashMap<>();
 
@@ -26,9 +31,16 @@ public final class Bands {
             BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
             reader.lines()
                     .filter(line -> !line.startsWith("#") && !line.startsWith("quantity,"))
-                    .map(line -> line.split(",", 5))
+                    .filter(line -> !line.startsWith("section."))
+                    .map(line -> line.split(",", CELLS))
                     .forEach(cells -> loaded.bands.put(
-                            cells[0], new Band(Double.parseDouble(cells[1]), Double.parseDouble(cells[2]), cells[3], cells[4])));
+                            cells[0],
+                            new Band(
+                                    Double.parseDouble(cells[2]),
+                                    Double.parseDouble(cells[3]),
+                                    Double.parseDouble(cells[4]),
+                                    cells[8],
+                                    cells[9])));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -57,7 +69,7 @@ public final class Bands {
         Band band = band(quantity);
         double half = Math.max(band.relative * Math.abs(value), band.absolute);
         Headline.Basis basis = band.mark.equals("PRACTICE") ? Headline.Basis.ASSUMED : Headline.Basis.MEASURED;
-        return new Headline.Known(value, Math.min(low, value - half), Math.max(high, value + half), basis);
+        return new Headline.Known(value, Math.min(low, value - half), Math.max(high, value + half), basis, band.shared);
     }
 
     /** What a band rests on, as the file of bands says it. */
@@ -73,5 +85,5 @@ public final class Bands {
         return band;
     }
 
-    private record Band(double relative, double absolute, String mark, String source) {}
+    private record Band(double relative, double absolute, double shared, String mark, String source) {}
 }

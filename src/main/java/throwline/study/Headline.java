@@ -20,12 +20,36 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
      * @param low lower end of the band
      * @param high upper end of the band
      * @param basis what the band rests on
+     * @param shared share of the band's half-width that set-ups of one model have in common, 0 to 1: what makes one of them
+     *     too large makes the other too large as well, in proportion to its band
      */
-    record Known(double value, double low, double high, Basis basis) implements Headline {
+    record Known(double value, double low, double high, Basis basis, double shared) implements Headline {
+
+        /** A number that has no error in common with others. */
+        public Known(double value, double low, double high, Basis basis) {
+            this(value, low, high, basis, 0);
+        }
+
         public Known {
             if (!(low <= value && value <= high)) {
                 throw new IllegalArgumentException("band " + low + " to " + high + " does not hold " + value);
             }
+        }
+
+        /**
+         * Whether the difference to another number may be nothing or of the other sign, nine times out of ten. Errors that
+         * both share cancel as far as their bands are alike; the rest adds by squares, as errors do that know nothing of each
+         * other.
+         */
+        public boolean tooCloseTo(Known other) {
+            Known less = value <= other.value ? this : other;
+            Known more = value <= other.value ? other : this;
+            double up = less.high - less.value;
+            double down = more.value - more.low;
+            double common = Math.min(shared, other.shared);
+            double cancelled = common * (up - down);
+            double own = (1 - common * common) * (up * up + down * down);
+            return more.value - less.value <= Math.sqrt(cancelled * cancelled + own);
         }
     }
 

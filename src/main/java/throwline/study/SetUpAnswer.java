@@ -91,7 +91,8 @@ final class SetUpAnswer {
                         speed * Math.sin(known.value()),
                         speed * Math.sin(known.low()),
                         speed * Math.sin(Math.min(Math.PI / 2, known.high())),
-                        known.basis())
+                        known.basis(),
+                        known.shared())
                 : angle;
         Headline elevator = steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
                 .orElseGet(() -> why(approach));

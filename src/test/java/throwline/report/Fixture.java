@@ -292,11 +292,11 @@ public final class Fixture {
     }
 
     private static Headline banded(double value, double share) {
-        return new Headline.Known(value, value * (1 - share), value * (1 + share), Basis.ASSUMED);
+        return new Headline.Known(value, value * (1 - share), value * (1 + share), Basis.ASSUMED, 0.8);
     }
 
     private static Headline around(double value, double width) {
-        return new Headline.Known(value, value - width, value + width, Basis.ASSUMED);
+        return new Headline.Known(value, value - width, value + width, Basis.ASSUMED, 0.8);
     }
 
     private static Model model(String name, List<SetUp> setUps) {

@@ -5,15 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import throwline.input.PackedAirfoils;
-import throwline.model.AirfoilName;
 import throwline.model.Hinge;
 
 /** Every check value of {@code method-checks.csv}; each row names its source and mark. */
 class MethodChecksTest {
 
-    private final PackedAirfoils library = new PackedAirfoils();
-    private final MeasuredSections sections = new MeasuredSections();
     private final FlapMethod method = new FlapMethod(FlapTables.load());
 
     @ParameterizedTest(name = "{0}: {1} {2} {3}")
@@ -21,43 +17,18 @@ class MethodChecksTest {
     void holds(
             String number,
             String figure,
-            String airfoil,
             Double deflection,
             double chord,
-            Hinge hinge,
             Double reynolds,
-            Double alpha,
             double expected,
             String tolerance) {
-        double found;
-        if (airfoil != null) {
-            SurfaceState surface = new SurfaceState(Math.toRadians(deflection), chord, hinge);
-            SectionPlace place =
-                    SectionPlace.of(library.find(new AirfoilName(airfoil)).orElseThrow());
-            SectionCurve curve = sections.curve(place, surface, reynolds);
-            found = ofCurve(figure, curve, alpha == null ? 0 : Math.toRadians(alpha));
-        } else if (deflection == null) {
-            found = ofTheory(figure, chord);
-        } else {
-            found = ofMethod(figure, Math.toRadians(deflection), chord, reynolds);
-        }
+        double found = deflection == null
+                ? ofTheory(figure, chord)
+                : ofMethod(figure, Math.toRadians(deflection), chord, reynolds);
         double allowed = tolerance.endsWith("%")
                 ? Double.parseDouble(tolerance.substring(0, tolerance.length() - 1)) / 100 * Math.abs(expected)
                 : Double.parseDouble(tolerance);
         assertThat(found).isCloseTo(expected, within(allowed));
-    }
-
-    private static double ofCurve(String figure, SectionCurve curve, double alpha) {
-        return switch (figure) {
-            case "lift" -> curve.lift(alpha);
-            case "drag" -> curve.drag(alpha);
-            case "moment" -> curve.moment(alpha);
-            case "hinge" -> curve.hinge(alpha);
-            case "maximum lift" -> curve.maxLift();
-            case "stall angle" -> Math.toDegrees(curve.stallAngle());
-            case "recovery angle" -> Math.toDegrees(curve.recoveryAngle().orElseThrow());
-            default -> throw new IllegalArgumentException(figure);
-        };
     }
 
     private static double ofTheory(String figure, double chord) {

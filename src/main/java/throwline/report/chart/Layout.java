@@ -4,6 +4,8 @@ package throwline.report.chart;
 enum Layout {
     /** A file of its own, looked at on a large screen or on paper. */
     WIDE(960, 168, 40),
+    /** The same for rows with long names. */
+    BOOK(960, 300, 40),
     /** A page that is also read on a telephone, where nothing may be scrolled sideways. */
     NARROW(440, 104, 14);
 

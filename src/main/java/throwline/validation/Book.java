@@ -1,0 +1,31 @@
+package throwline.validation;
+
+import java.util.List;
+
+/**
+ * What the product says of all cases.
+ *
+ * @param cases in the order of their files
+ * @param statistics by figure and basis
+ * @param stated bands that the product states
+ * @param bands bands that follow from the statistics
+ */
+public record Book(List<CaseResult> cases, List<Statistics> statistics, List<BandRow> stated, List<BandRow> bands) {
+
+    public Book {
+        cases = List.copyOf(cases);
+        statistics = List.copyOf(statistics);
+        stated = List.copyOf(stated);
+        bands = List.copyOf(bands);
+    }
+
+    /** True where every check of every case was met. */
+    public boolean passed() {
+        return cases.stream().allMatch(CaseResult::passed);
+    }
+
+    /** The file of bands. */
+    public String bandsFile() {
+        return BandTable.text(bands);
+    }
+}
