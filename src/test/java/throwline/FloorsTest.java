@@ -20,6 +20,7 @@ import java.time.LocalDate;
 class FloorsTest {
 
     private static final String[] BELOW_STUDY = {
+        "throwline.sizing..",
         "throwline.flight..",
         "throwline.liftingline..",
         "throwline.linkage..",
@@ -42,6 +43,8 @@ class FloorsTest {
             .definedBy("throwline.study..")
             .layer("input")
             .definedBy("throwline.input..")
+            .layer("sizing")
+            .definedBy("throwline.sizing..")
             .layer("flight")
             .definedBy("throwline.flight..")
             .layer("liftingline")
@@ -68,16 +71,18 @@ class FloorsTest {
             .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("input")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("sizing")
+            .mayOnlyBeAccessedByLayers("study", "report", "cli")
             .whereLayer("flight")
-            .mayOnlyBeAccessedByLayers("study")
+            .mayOnlyBeAccessedByLayers("sizing", "study")
             .whereLayer("liftingline")
-            .mayOnlyBeAccessedByLayers("flight", "study")
+            .mayOnlyBeAccessedByLayers("flight", "sizing", "study")
             .whereLayer("linkage")
             .mayOnlyBeAccessedByLayers("flight", "study")
             .whereLayer("section")
-            .mayOnlyBeAccessedByLayers("liftingline", "flight", "study", "report", "input", "cli")
+            .mayOnlyBeAccessedByLayers("liftingline", "flight", "sizing", "study", "report", "input", "cli")
             .whereLayer("air")
-            .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "study");
+            .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "sizing", "study");
 
     @ArchTest
     static final ArchRule NO_CYCLES =
