@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
-import throwline.flight.Stall;
 import throwline.model.Pack;
 import throwline.sizing.FoundSetUp.OneDegree;
 import throwline.sizing.Lattice.Edge;
 import throwline.sizing.SetUpWants.WantedDescent;
+import throwline.sizing.Trial.StallSpeeds;
 import throwline.sizing.TrialBench.Place;
 
 /**
@@ -199,7 +199,7 @@ public final class SetUpSearch {
             stops.add(Limit.ROLL_RESERVE_DOWN);
         }
         if (wants.descent().isEmpty()
-                && trial.stall().filter(Stall::elevatorLimited).isPresent()) {
+                && trial.stall().filter(StallSpeeds::elevatorLimited).isPresent()) {
             stops.add(Limit.ELEVATOR_TRAVEL);
         }
         lattice.edges().stream()

@@ -68,6 +68,6 @@ final class TrialBench {
         Flight flight = new Flight(airframe, setUp);
         Optional<Stall> stall = flight.stall(pack);
         Optional<Descent> descent = stall.flatMap(s -> speed.map(v -> flight.descent(pack, s, v)));
-        return new Trial(place.flap(), place.aileron(), setUp, stall, descent);
+        return Trial.of(place.flap(), place.aileron(), setUp, stall, descent);
     }
 }

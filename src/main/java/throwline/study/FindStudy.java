@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
-import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.Stall;
 import throwline.model.Model;
@@ -16,6 +15,7 @@ import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
+import throwline.sizing.Limit;
 import throwline.sizing.MixCurve;
 import throwline.sizing.MixSearch;
 import throwline.sizing.RollHelp;
@@ -123,15 +123,24 @@ public final class FindStudy {
             Trial trial = found.trial();
             String kind = trial.setUp().isClean() ? "clean" : "moved";
             Headline stall = trial.stall()
-                    .<Headline>map(s -> bands.around("stallSpeed", s.speed(), s.plateauSpeed(), s.onsetSpeed()))
+                    .<Headline>map(s -> bands.around("stallSpeed", s.speed(), s.plateau(), s.onset()))
                     .orElse(new Headline.Unknown("why.no-stall"));
-            Optional<Headline> angle = trial.descent()
-                    .map(d -> d.steady()
-                            .<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
-                            .orElseGet(() -> SetUpAnswer.why(d)));
-            Optional<Headline> change = trial.descent().map(d -> change(d, wants.descent()));
+            Optional<Headline> angle = wants.descent()
+                    .map(d -> trial.elevator().isPresent()
+                            ? bands.around("descentAngle." + kind, trial.angle())
+                            : new Headline.Unknown(why(trial)));
+            Optional<Headline> change = wants.descent().map(d -> change(trial, d));
             wants.descent().ifPresent(d -> margin(d.speed(), trial));
-            return new SetUpFound(found, stall, angle, change, new ThrowBandOf(bands, groups, wants).around(found));
+            return new SetUpFound(found, stall, angle, change, new ThrowBandOf(bands, wants).around(found));
+        }
+
+        private static String why(Trial trial) {
+            return switch (trial.fault().orElse(Limit.NO_SOLUTION)) {
+                case WING_STALL -> "why.too-slow";
+                case TOO_MUCH_DRAG -> "why.too-much-drag";
+                case ELEVATOR_TRAVEL -> "why.elevator-short";
+                default -> "why.not-found";
+            };
         }
 
         /** A word where the wanted speed is nearer to the stall than usual. */
@@ -144,15 +153,16 @@ public final class FindStudy {
             }
         }
 
-        private Headline change(Descent descent, Optional<WantedDescent> wanted) {
-            Optional<Attitude> there = wanted.flatMap(w -> referenceStall.flatMap(
-                    s -> reference.descent(question.pack(), s, w.speed()).steady()));
-            Optional<Attitude> here = descent.steady();
-            if (here.isEmpty()) {
-                return SetUpAnswer.why(descent);
+        private Headline change(Trial trial, WantedDescent wanted) {
+            Optional<Double> there = referenceStall
+                    .flatMap(s -> reference
+                            .descent(question.pack(), s, wanted.speed())
+                            .steady())
+                    .map(Attitude::elevator);
+            if (trial.elevator().isEmpty()) {
+                return new Headline.Unknown(why(trial));
             }
-            return there.<Headline>map(
-                            a -> bands.around("elevatorChange", here.get().elevator() - a.elevator()))
+            return there.<Headline>map(e -> bands.around("elevatorChange", trial.elevator().get() - e))
                     .orElse(new Headline.Unknown("why.reference-unknown"));
         }
 

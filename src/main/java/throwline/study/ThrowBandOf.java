@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.SetUpWants;
-import throwline.sizing.SurfaceGroups;
 import throwline.sizing.Trial;
 import throwline.study.FindResult.ThrowBand;
 
@@ -16,12 +15,10 @@ import throwline.study.FindResult.ThrowBand;
 final class ThrowBandOf {
 
     private final Bands bands;
-    private final SurfaceGroups groups;
     private final SetUpWants wants;
 
-    ThrowBandOf(Bands bands, SurfaceGroups groups, SetUpWants wants) {
+    ThrowBandOf(Bands bands, SetUpWants wants) {
         this.bands = bands;
-        this.groups = groups;
         this.wants = wants;
     }
 
@@ -48,7 +45,7 @@ final class ThrowBandOf {
     }
 
     /** One end or both lie beyond what the surface can do. */
-    private Optional<ThrowBand> open(
+    private static Optional<ThrowBand> open(
             FoundSetUp found, double one, double other, double atAnswer, ToDoubleFunction<Trial> value) {
         List<Trial> line = found.line();
         double low = angle(found, line.get(0));
@@ -64,7 +61,7 @@ final class ThrowBandOf {
     }
 
     /** The angle nearest to the answer at which a value is met; not a number where it is not met on the line. */
-    private double reach(
+    private static double reach(
             FoundSetUp found, ToDoubleFunction<Trial> value, double atAnswer, double wanted, double target) {
         double nearest = Double.NaN;
         for (int i = 1; i < found.line().size(); i++) {
@@ -81,7 +78,7 @@ final class ThrowBandOf {
         return target == wanted ? atAnswer : nearest;
     }
 
-    private double angle(FoundSetUp found, Trial trial) {
-        return found.lineIsFlaps() && !groups.flaps().isEmpty() ? trial.flap() : trial.aileron();
+    private static double angle(FoundSetUp found, Trial trial) {
+        return found.lineIsFlaps() ? trial.flap() : trial.aileron();
     }
 }
