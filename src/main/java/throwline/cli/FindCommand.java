@@ -47,6 +47,9 @@ final class FindCommand implements Callable<Integer> {
     @Mixin
     private WantOptions wants = new WantOptions();
 
+    @Mixin
+    private ShownUnits shown = new ShownUnits();
+
     @Option(names = "--pack", paramLabel = "NAME", order = 20, description = "${bundle:cli.fly.pack}")
     private @Nullable String pack;
 
@@ -74,7 +77,7 @@ final class FindCommand implements Callable<Integer> {
         FoundFile copy = new FoundFile(context, model);
         Optional.ofNullable(file).ifPresent(copy::refuseExisting);
         AirfoilLibrary library = Airfoils.besides(model);
-        ReadModel.Project project = new ModelReader(context, library).read(model);
+        ReadModel.Project project = new ModelReader(context, file -> library, shown.units(context)).read(model);
         Model read = project.model();
         List<String> arguments = spec.commandLine().getParseResult().originalArgs();
         FindQuestion question = wants.question(context, read, Optional.ofNullable(pack), name, arguments);

@@ -1,11 +1,6 @@
 package throwline.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,9 +35,7 @@ final class FoundFile {
         if (model.equals("-")) {
             throw new WrongInput(say("cli.find.write.stdin"));
         }
-        if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
-            throw new WrongInput(say("cli.new.exists", place));
-        }
+        new NewFile(place, context.words()).refuseExisting();
     }
 
     /**
@@ -67,7 +60,7 @@ final class FoundFile {
         String text = copy.filter(c -> c.read(place.toString(), library) instanceof ReadModel.Project)
                 .map(ModelCopy::text)
                 .orElseThrow(() -> new WrongInput(say("cli.find.write.layout", model)));
-        write(place, text);
+        new NewFile(place, context.words()).write(text);
         List<String> names = new ArrayList<>();
         setUps.forEach(s -> names.add(s.name()));
         sticks.forEach(s -> names.add(s.name()));
@@ -111,21 +104,6 @@ final class FoundFile {
                 Headlines.known(trim.whole()).map(Headlines::eitherWay).orElse(true);
         List<MixCurve.Point> points = trim.curve().orElseThrow().points();
         return eitherWay ? 0 : points.get(points.size() - 1).elevator() / 2;
-    }
-
-    /** Writes beside the place first, so that nothing half-written takes it. */
-    private void write(Path place, String text) {
-        Path part = place.resolveSibling("." + place.getFileName() + ".part");
-        try {
-            Files.write(part, text.getBytes(StandardCharsets.UTF_8));
-            Files.move(part, place);
-        } catch (FileAlreadyExistsException e) {
-            throw new WrongInput(say("cli.new.exists", place));
-        } catch (IOException e) {
-            throw new WrongInput(say("cli.new.failed", place));
-        } finally {
-            part.toFile().delete();
-        }
     }
 
     private String say(String key, Object... arguments) {

@@ -62,7 +62,8 @@ public record Trial(
             case TOO_FAST -> Optional.of(Limit.TOO_MUCH_DRAG);
             case ELEVATOR_SHORT -> Optional.of(Limit.ELEVATOR_TRAVEL);
             case NOT_FOUND -> Optional.of(Limit.NO_SOLUTION);
-            case STEADY -> descent.attitude().filter(a -> a.tailMargin() < SAFE_TAIL).map(a -> Limit.TAIL_MARGIN);
+            case STEADY ->
+                descent.attitude().filter(a -> a.tailMargin() < SAFE_TAIL).map(a -> Limit.TAIL_MARGIN);
         };
     }
 

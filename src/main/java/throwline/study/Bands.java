@@ -28,7 +28,8 @@ public final class Bands {
                     .filter(line -> !line.startsWith("#") && !line.startsWith("quantity,"))
                     .map(line -> line.split(",", 5))
                     .forEach(cells -> loaded.bands.put(
-                            cells[0], new Band(Double.parseDouble(cells[1]), Double.parseDouble(cells[2]), cells[3], cells[4])));
+                            cells[0],
+                            new Band(Double.parseDouble(cells[1]), Double.parseDouble(cells[2]), cells[3], cells[4])));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -162,7 +162,8 @@ public final class FindStudy {
             if (trial.elevator().isEmpty()) {
                 return new Headline.Unknown(why(trial));
             }
-            return there.<Headline>map(e -> bands.around("elevatorChange", trial.elevator().get() - e))
+            return there.<Headline>map(
+                            e -> bands.around("elevatorChange", trial.elevator().get() - e))
                     .orElse(new Headline.Unknown("why.reference-unknown"));
         }
 

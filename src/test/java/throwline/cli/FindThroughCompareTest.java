@@ -34,8 +34,13 @@ class FindThroughCompareTest {
 
     @ParameterizedTest
     @CsvSource({
-        "orchard, 8, 12", "orchard, 15, 12", "orchard, 17.5, 12", "ridgeline, 8, 10", "ridgeline, 18, 10",
-        "saltmarsh, 12, 14", "saltmarsh, 18, 14"
+        "orchard, 8, 12",
+        "orchard, 15, 12",
+        "orchard, 17.5, 12",
+        "ridgeline, 8, 10",
+        "ridgeline, 18, 10",
+        "saltmarsh, 12, 14",
+        "saltmarsh, 18, 14"
     })
     void a_way_down(String name, double angle, double speed) {
         SetUpResult found = found(name, 0, "--come-down", String.valueOf(angle), "--at", speed + " m/s");
@@ -63,7 +68,8 @@ class FindThroughCompareTest {
     @ParameterizedTest
     @CsvSource({"orchard, 60", "ridgeline, 30", "saltmarsh, 150"})
     void a_roll_rate(String name, double rate) {
-        double comeIn = value(compared(Path.of("examples", name + ".yaml"), "clean").approachSpeed());
+        double comeIn =
+                value(compared(Path.of("examples", name + ".yaml"), "clean").approachSpeed());
         found(name, 0, "--roll", rate + " deg/s", "--at", comeIn + " m/s");
         SetUpResult clean = compared(folder.resolve(name + "-found.yaml"), "clean");
         assertThat(clean.rollRates().stream()
@@ -78,7 +84,8 @@ class FindThroughCompareTest {
     @ParameterizedTest
     @CsvSource({"orchard, landing flap", "orchard, airbrake", "ridgeline, landing flap", "ridgeline, airbrake"})
     void a_mix(String name, String setUp) {
-        double change = value(compared(Path.of("examples", name + ".yaml"), setUp).elevatorChange());
+        double change =
+                value(compared(Path.of("examples", name + ".yaml"), setUp).elevatorChange());
         SetUpResult found = found(name, 0, "--level-trim", setUp);
         assertThat(found.setUp().elevator() / DEGREE).isCloseTo(change / 2 / DEGREE, within(0.1));
         assertThat(value(found.elevatorChange()) / DEGREE).isCloseTo(change / DEGREE, within(0.2));
@@ -97,7 +104,8 @@ class FindThroughCompareTest {
         arguments.addAll(List.of("--write", copy.toString()));
         ProgramRun run = ProgramRun.of(arguments.toArray(String[]::new));
         assertThat(run.exitCode()).as(run.err()).isEqualTo(exitCode);
-        return compared(copy, model(copy).setUps().stream().anyMatch(s -> s.name().equals("found")) ? "found" : "clean");
+        return compared(
+                copy, model(copy).setUps().stream().anyMatch(s -> s.name().equals("found")) ? "found" : "clean");
     }
 
     private static Model model(Path file) {

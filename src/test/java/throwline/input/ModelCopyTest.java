@@ -44,7 +44,9 @@ class ModelCopyTest {
                 s -> s + "# the end\n",
                 s -> s.replace("  clean: {}\n", "  # nothing moves\n  clean: {}   # as built\n\n"),
                 s -> s.replace("  clean: {}\n", "    clean: {}\n").replaceAll("\n  (take|land|airb)", "\n    $1"),
-                s -> s.replaceAll("(?s)set-ups:\n  clean: \\{\\}\n(.*?)\n\n", "set-ups: {clean: {}, brake: {flaps: 55 deg down}}\n\n")
+                s -> s.replaceAll(
+                                "(?s)set-ups:\n  clean: \\{\\}\n(.*?)\n\n",
+                                "set-ups: {clean: {}, brake: {flaps: 55 deg down}}\n\n")
                         .replaceAll(", in: \\[[^\\]]*\\]", ""),
                 s -> s.replaceAll("(?s)sticks:.*", ""),
                 s -> s.replaceAll("(?s)sticks:.*", "").stripTrailing(),
@@ -60,7 +62,8 @@ class ModelCopyTest {
         Files.writeString(file, text);
         Model before = model(ModelFile.read(file, new PackedAirfoils()));
         ModelCopy copy = ModelCopy.of(file).orElseThrow();
-        ModelCopy changed = copy.with(SET_UP, "found").orElseThrow().with(STICK, "found").orElseThrow();
+        ModelCopy changed =
+                copy.with(SET_UP, "found").orElseThrow().with(STICK, "found").orElseThrow();
         Model after = model(changed.read("copy", new PackedAirfoils()));
         assertThat(after.setUps()).hasSize(before.setUps().size() + 1).containsAll(before.setUps());
         assertThat(after.sticks()).hasSize(before.sticks().size() + 1).containsAll(before.sticks());
@@ -96,7 +99,10 @@ class ModelCopyTest {
     @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
     void the_entry_stands_behind_the_last_of_its_group_with_its_comment(String name) {
         Path file = Path.of("examples", name + ".yaml");
-        ModelCopy copy = ModelCopy.of(file).orElseThrow().with(SET_UP, "found, an estimate").orElseThrow();
+        ModelCopy copy = ModelCopy.of(file)
+                .orElseThrow()
+                .with(SET_UP, "found, an estimate")
+                .orElseThrow();
         List<String> lines = copy.text().lines().toList();
         int at = lines.indexOf(
                 "  \"steep: \\\"new\\\"\": {ailerons: 3 deg up, flaps: 41.3 deg down, elevator: 2.5 deg down}"

@@ -35,7 +35,8 @@ class FindGridTest {
     private record Point(double flap, double aileron, double stall, double angle) {}
 
     /** Aileron up to half the travel, as TRADE-FACTS 1 has it (common practice), every 2 degrees; flaps every 2.5. */
-    private static List<List<Point>> grid(Model model, double flapsDown, double flapsUp, double aileronsUp, double speed) {
+    private static List<List<Point>> grid(
+            Model model, double flapsDown, double flapsUp, double aileronsUp, double speed) {
         Airframe airframe = new Airframe(model, Examples.AIRFOILS, new MeasuredSections());
         int rows = (int) Math.rint(aileronsUp / 3.5) + 1;
         int columns = (int) Math.rint((flapsDown + flapsUp) / 5) + 1;
@@ -82,8 +83,11 @@ class FindGridTest {
 
     @ParameterizedTest
     @CsvSource({
-        "orchard, 15, 12, 60, 0, 14", "orchard, 17.5, 12, 60, 0, 14", "ridgeline, 10, 10, 75, 5, 14",
-        "ridgeline, 18, 10, 75, 5, 14", "saltmarsh, 14, 14, 55, 0, 12.5"
+        "orchard, 15, 12, 60, 0, 14",
+        "orchard, 17.5, 12, 60, 0, 14",
+        "ridgeline, 10, 10, 75, 5, 14",
+        "ridgeline, 18, 10, 75, 5, 14",
+        "saltmarsh, 14, 14, 55, 0, 12.5"
     })
     void nothing_comes_down_as_wanted_with_more_speed_in_hand(
             String name, double angle, double speed, double down, double up, double aileronsUp) {
@@ -132,10 +136,12 @@ class FindGridTest {
                 .findFirst()
                 .orElseThrow();
         Airframe airframe = new Airframe(model, Examples.AIRFOILS, new MeasuredSections());
-        Point further = point(airframe, found.trial().flap() + DEGREE, found.trial().aileron(), 12)
+        Point further = point(
+                        airframe, found.trial().flap() + DEGREE, found.trial().aileron(), 12)
                 .orElseThrow();
         assertThat(flaps.step()).isCloseTo(DEGREE, within(1e-9));
-        assertThat(flaps.angle().orElseThrow()).isCloseTo(further.angle() - found.trial().angle(), within(1e-4));
+        assertThat(flaps.angle().orElseThrow())
+                .isCloseTo(further.angle() - found.trial().angle(), within(1e-4));
         assertThat(flaps.stallSpeed()).isCloseTo(further.stall() - found.trial().stallSpeed(), within(1e-3));
     }
 }

@@ -66,7 +66,8 @@ public final class FindTable {
     private void flown(StringBuilder text, Comparison flown, FindResult result) {
         Footnotes footnotes = new Footnotes();
         List<SetUpResult> setUps = flown.packs().get(0).setUps();
-        text.append(page.bold(words.say("find.flown"))).append("\n\n");
+        new FindWords(page, words).heading(text, words.say("find.flown"));
+        text.append('\n');
         text.append(new FlyersRows(result.model(), setUps, page, words, sentences, footnotes)
                         .grid()
                         .render(page))
