@@ -20,6 +20,7 @@ import java.time.LocalDate;
 class FloorsTest {
 
     private static final String[] BELOW_STUDY = {
+        "throwline.sizing..",
         "throwline.flight..",
         "throwline.liftingline..",
         "throwline.linkage..",
@@ -44,6 +45,8 @@ class FloorsTest {
             .definedBy("throwline.validation..")
             .layer("input")
             .definedBy("throwline.input..")
+            .layer("sizing")
+            .definedBy("throwline.sizing..")
             .layer("flight")
             .definedBy("throwline.flight..")
             .layer("liftingline")
@@ -72,16 +75,19 @@ class FloorsTest {
             .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("input")
             .mayOnlyBeAccessedByLayers("cli", "validation")
+            .whereLayer("sizing")
+            .mayOnlyBeAccessedByLayers("study", "report", "cli")
             .whereLayer("flight")
-            .mayOnlyBeAccessedByLayers("study", "validation")
+            .mayOnlyBeAccessedByLayers("sizing", "study", "validation")
             .whereLayer("liftingline")
-            .mayOnlyBeAccessedByLayers("flight", "study", "validation")
+            .mayOnlyBeAccessedByLayers("flight", "sizing", "study", "validation")
             .whereLayer("linkage")
             .mayOnlyBeAccessedByLayers("flight", "study")
             .whereLayer("section")
-            .mayOnlyBeAccessedByLayers("liftingline", "flight", "study", "validation", "report", "input", "cli")
+            .mayOnlyBeAccessedByLayers(
+                    "liftingline", "flight", "sizing", "study", "validation", "report", "input", "cli")
             .whereLayer("air")
-            .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "study", "validation");
+            .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "sizing", "study", "validation");
 
     @ArchTest
     static final ArchRule NO_CYCLES =

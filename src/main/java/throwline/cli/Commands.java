@@ -23,6 +23,7 @@ final class Commands {
         return new Commands()
                 .with("compare", CompareCommand::new)
                 .with("fly", FlyCommand::new)
+                .with("find", FindCommand::new)
                 .with("wing", WingCommand::new)
                 .with("section", SectionCommand::new)
                 .with("check", CheckCommand::new)

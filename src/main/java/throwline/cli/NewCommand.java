@@ -1,8 +1,5 @@
 package throwline.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -40,16 +37,16 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<Path> wanted = Optional.ofNullable(file);
-        wanted.ifPresent(this::refuseExisting);
+        wanted.map(this::newFile).ifPresent(NewFile::refuseExisting);
         AirfoilLibrary library = new PackedAirfoils();
         NewModelFile writer = new NewModelFile(context.words(), library);
         if (context.terminal().interactive()) {
             Interview interview = interview();
             Path place = wanted.orElseGet(() -> free(interview.name()));
-            write(place, writer.from(interview));
+            newFile(place).write(writer.from(interview));
             context.terminal().answer(say("cli.new.written", place) + secondLook(place, library));
         } else if (wanted.isPresent()) {
-            write(wanted.get(), writer.empty());
+            newFile(wanted.get()).write(writer.empty());
             context.terminal().answer(say("cli.new.form", wanted.get()));
         } else {
             context.terminal().data(writer.empty());
@@ -111,25 +108,8 @@ final class NewCommand implements Callable<Integer> {
         return place;
     }
 
-    private void refuseExisting(Path place) {
-        if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
-            throw new WrongInput(say("cli.new.exists", place));
-        }
-    }
-
-    /** Writes beside the place first, so that nothing half-written takes it. */
-    private void write(Path place, String text) {
-        Path part = place.resolveSibling("." + place.getFileName() + ".part");
-        try {
-            Files.write(part, text.getBytes(StandardCharsets.UTF_8));
-            Files.move(part, place);
-        } catch (FileAlreadyExistsException e) {
-            throw new WrongInput(say("cli.new.exists", place));
-        } catch (IOException e) {
-            throw new WrongInput(say("cli.new.failed", place));
-        } finally {
-            part.toFile().delete();
-        }
+    private NewFile newFile(Path place) {
+        return new NewFile(place, context.words());
     }
 
     private String say(String key, Object... arguments) {

@@ -39,7 +39,7 @@ public final class Flight {
     }
 
     /** Names of the outermost surfaces that any roll stick moves: what a modeller calls ailerons. */
-    private static Set<String> ailerons(Model model) {
+    public static Set<String> ailerons(Model model) {
         Set<String> rolling = model.sticks().stream()
                 .filter(Stick.Roll.class::isInstance)
                 .flatMap(s -> ((Stick.Roll) s).throwsBySurface().keySet().stream())

@@ -64,6 +64,15 @@ public final class ModelFile {
         }
     }
 
+    /** Reads a text that stands in no file. */
+    static ReadModel read(String text, String shownAs, AirfoilLibrary library) {
+        try {
+            return parse(text, shownAs, library, List.of());
+        } catch (UnreadableFile e) {
+            return new ReadModel.Faulty(List.of(e.problem(shownAs)));
+        }
+    }
+
     /** Why a value was assumed as it was, in a sentence; empty where nothing needs to be said. */
     public static String reason(Assumption assumption) {
         return TABLE.find(assumption.path()).map(Key::reason).orElse("");

@@ -17,6 +17,7 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
+import throwline.sizing.Trial;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.LoadStation;
 import throwline.study.SetUpResult.Manner;
@@ -43,7 +44,7 @@ final class SetUpAnswer {
     private static final double SAFE_RESERVE = Math.toRadians(1.5);
 
     /** Less angle than this left before the tail stalls is worth a word (FLIGHT-METHODS 6.8). */
-    private static final double SAFE_TAIL = Math.toRadians(2);
+    private static final double SAFE_TAIL = Trial.SAFE_TAIL;
 
     private final Model model;
     private final SetUp setUp;

@@ -126,6 +126,17 @@ public final class Figures {
         return digits(time) + " s";
     }
 
+    /** 1.2 degrees a second: a small difference. */
+    String rateStep(double rate) {
+        return decimals(Math.toDegrees(rate), 1) + page.degreeSign() + "/s";
+    }
+
+    /** A share of the whole, with a decimal where there is one. */
+    String lever(double share) {
+        double percent = 100 * share;
+        return decimals(percent, Math.abs(percent - Math.rint(percent)) > 0.05 ? 1 : 0) + " %";
+    }
+
     /** A share of the whole. */
     public String share(double share) {
         return decimals(share * 100, 0) + " %";

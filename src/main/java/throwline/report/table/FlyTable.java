@@ -180,7 +180,7 @@ public final class FlyTable {
         return text.toString();
     }
 
-    private static String nose(double yawing) {
+    static String nose(double yawing) {
         if (Math.abs(yawing) < STEADY_NOSE) {
             return "fly.roll.nose-stays";
         }

@@ -1,0 +1,178 @@
+package throwline.cli;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import throwline.model.AirfoilName;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.sizing.MixSearch;
+import throwline.sizing.SetUpWants;
+import throwline.sizing.SetUpWants.WantedDescent;
+import throwline.sizing.SetUpWants.WantedRoll;
+import throwline.study.FindQuestion;
+import throwline.units.Dimension;
+
+/** The wants of a command line, and the question that they make together. */
+final class WantOptions {
+
+    private static final double FASTEST = 150;
+    private static final double FLATTEST = Math.toRadians(0.5);
+    private static final double STEEPEST = Math.toRadians(89);
+    private static final double SLOWEST_ROLL = Math.toRadians(1);
+    private static final double FASTEST_ROLL = Math.toRadians(2000);
+    private static final String AT = "--at";
+    private static final String COME_DOWN = "--come-down";
+    private static final String ROLL = "--roll";
+    private static final String ROLL_HELP = "--roll-help";
+    private static final String LEVEL_TRIM = "--level-trim";
+    private static final List<String> AT_A_SPEED = List.of(COME_DOWN, ROLL, ROLL_HELP, LEVEL_TRIM);
+
+    @Option(names = "--stall-at", paramLabel = "SPEED", order = 1, description = "${bundle:cli.find.stall-at}")
+    private @Nullable String stallAt;
+
+    @Option(names = COME_DOWN, paramLabel = "ANGLE", order = 2, description = "${bundle:cli.find.come-down}")
+    private @Nullable String comeDown;
+
+    @Option(names = LEVEL_TRIM, paramLabel = "SETUP", order = 3, description = "${bundle:cli.find.level-trim}")
+    private @Nullable String levelTrim;
+
+    @Option(names = "--points", paramLabel = "N", order = 4, description = "${bundle:cli.find.points}")
+    private @Nullable String points;
+
+    @Option(names = ROLL, paramLabel = "RATE", order = 5, description = "${bundle:cli.find.roll}")
+    private @Nullable String roll;
+
+    @Option(names = ROLL_HELP, order = 6, description = "${bundle:cli.find.roll-help}")
+    private boolean rollHelp;
+
+    @Option(names = AT, paramLabel = "SPEED", order = 8, description = "${bundle:cli.find.at}")
+    private List<String> at = new ArrayList<>();
+
+    /**
+     * The question.
+     *
+     * @param context of the command
+     * @param model as read
+     * @param packName the pack that the person named
+     * @param name of what is found
+     * @param arguments of the command line, in their order
+     * @throws WrongInput where a want cannot be read, or nothing is wanted
+     */
+    FindQuestion question(
+            Context context, Model model, Optional<String> packName, String name, List<String> arguments) {
+        Quantities quantities = new Quantities(context);
+        Chosen chosen = new Chosen(context);
+        Map<String, Double> speeds = speeds(context, quantities, arguments);
+        Optional<Double> stallSpeed =
+                Optional.ofNullable(stallAt).map(v -> speed(context, quantities, "--stall-at", v));
+        Optional<WantedDescent> descent = Optional.ofNullable(comeDown)
+                .map(a -> new WantedDescent(
+                        quantities.angleBetween(
+                                COME_DOWN,
+                                a,
+                                FLATTEST,
+                                STEEPEST,
+                                context.words().say("cli.find.come-down.allowed")),
+                        needed(context, speeds, COME_DOWN)));
+        Optional<WantedRoll> rolling = Optional.ofNullable(roll)
+                .map(r -> new WantedRoll(
+                        quantities.between(
+                                ROLL,
+                                r,
+                                Dimension.ANGULAR_RATE,
+                                SLOWEST_ROLL,
+                                FASTEST_ROLL,
+                                context.words().say("cli.find.roll.allowed")),
+                        needed(context, speeds, ROLL)));
+        Optional<SetUpWants> setUp = stallSpeed.isPresent() || descent.isPresent()
+                ? Optional.of(new SetUpWants(stallSpeed, descent, rolling))
+                : Optional.empty();
+        refuseTakenName(context, model, name);
+        FindQuestion question = new FindQuestion(
+                packName.map(p -> chosen.among("--pack", p, model.name(), model.packs(), Pack::name))
+                        .orElse(model.packs().get(0)),
+                name,
+                setUp,
+                rolling,
+                Optional.ofNullable(levelTrim)
+                        .map(s -> new FindQuestion.LevelTrim(
+                                setUp.isPresent() && same(s, name)
+                                        ? Optional.empty()
+                                        : Optional.of(
+                                                chosen.among(LEVEL_TRIM, s, model.name(), model.setUps(), SetUp::name)),
+                                Optional.ofNullable(speeds.get(LEVEL_TRIM)),
+                                count(context, quantities))),
+                rollHelp
+                        ? Optional.of(new FindQuestion.RollHelpWanted(Optional.ofNullable(speeds.get(ROLL_HELP))))
+                        : Optional.empty());
+        if (question.isEmpty()) {
+            throw new WrongInput(context.words().say("cli.find.nothing"));
+        }
+        return question;
+    }
+
+    private static boolean same(String a, String b) {
+        return new AirfoilName(a).equals(new AirfoilName(b));
+    }
+
+    private static void refuseTakenName(Context context, Model model, String name) {
+        boolean taken = model.setUps().stream().anyMatch(s -> same(s.name(), name))
+                || model.sticks().stream().anyMatch(s -> same(s.name(), name));
+        if (taken || name.isBlank()) {
+            throw new WrongInput(context.words().say("cli.find.name.taken", name));
+        }
+    }
+
+    private Optional<Integer> count(Context context, Quantities quantities) {
+        return Optional.ofNullable(points)
+                .map(n -> quantities.count(
+                        "--points",
+                        n,
+                        MixSearch.FEWEST,
+                        MixSearch.MOST,
+                        context.words().say("cli.find.points.allowed")));
+    }
+
+    private static double speed(Context context, Quantities quantities, String option, String text) {
+        return quantities.between(
+                option, text, Dimension.SPEED, 1, FASTEST, context.words().say("cli.fly.no-faster-than.allowed"));
+    }
+
+    private static double needed(Context context, Map<String, Double> speeds, String want) {
+        return Optional.ofNullable(speeds.get(want))
+                .orElseThrow(() -> new WrongInput(context.words().say("cli.find.at.missing", want)));
+    }
+
+    /** The speed of each want: what stands behind it; a speed that stands alone holds for all. */
+    private Map<String, Double> speeds(Context context, Quantities quantities, List<String> arguments) {
+        List<Double> given =
+                at.stream().map(v -> speed(context, quantities, AT, v)).toList();
+        Map<String, Double> speeds = new HashMap<>();
+        if (given.size() == 1) {
+            AT_A_SPEED.forEach(want -> speeds.put(want, given.get(0)));
+            return speeds;
+        }
+        Optional<String> last = Optional.empty();
+        int next = 0;
+        for (String argument : arguments) {
+            String option = argument.split("=", 2)[0];
+            if (AT_A_SPEED.contains(option)) {
+                last = Optional.of(option);
+            } else if (option.equals(AT) && next < given.size()) {
+                String want =
+                        last.orElseThrow(() -> new WrongInput(context.words().say("cli.find.at.whose")));
+                if (speeds.putIfAbsent(want, given.get(next)) != null) {
+                    throw new WrongInput(context.words().say("cli.find.at.whose"));
+                }
+                next++;
+            }
+        }
+        return speeds;
+    }
+}

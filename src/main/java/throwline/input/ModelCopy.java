@@ -1,0 +1,65 @@
+package throwline.input;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.section.AirfoilLibrary;
+
+/** The text of a model file with set-ups and sticks added; all else, comments too, stays as it is. */
+public final class ModelCopy {
+
+    private final String text;
+
+    private ModelCopy(String text) {
+        this.text = text;
+    }
+
+    /**
+     * A copy of a file.
+     *
+     * @param file the file
+     * @return its text; empty where it cannot be read
+     */
+    public static Optional<ModelCopy> of(Path file) {
+        try {
+            return Optional.of(new ModelCopy(SourceText.read(file)));
+        } catch (UnreadableFile e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The same with one more set-up; empty where the file's layout leaves no place for it. */
+    public Optional<ModelCopy> with(SetUp setUp, String comment) {
+        return inserted("set-ups", EntryText.of(setUp), comment);
+    }
+
+    /** The same with one more stick; empty where the file's layout leaves no place for it. */
+    public Optional<ModelCopy> with(Stick.Roll stick, String comment) {
+        return inserted("sticks", EntryText.of(stick), comment);
+    }
+
+    /** The same with one more stick; empty where the file's layout leaves no place for it. */
+    public Optional<ModelCopy> with(Stick.Pull stick, String comment) {
+        return inserted("sticks", EntryText.of(stick), comment);
+    }
+
+    /** The text. */
+    public String text() {
+        return text;
+    }
+
+    /** What the text describes, read as a model file is. */
+    public ReadModel read(String shownAs, AirfoilLibrary library) {
+        return ModelFile.read(text, shownAs, library);
+    }
+
+    private Optional<ModelCopy> inserted(String group, String entry, String comment) {
+        try {
+            return InsertPlace.find(text, group).map(place -> new ModelCopy(place.insert(text, group, entry, comment)));
+        } catch (YamlEngineException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,247 @@
+package throwline.report.data;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import throwline.model.Model;
+import throwline.model.Stick;
+import throwline.model.Surface;
+import throwline.report.BenchThrow;
+import throwline.report.Headlines;
+import throwline.report.Sentences;
+import throwline.sizing.FoundSetUp;
+import throwline.sizing.FoundThrow;
+import throwline.sizing.Limit;
+import throwline.sizing.MixCurve;
+import throwline.sizing.RollHelp;
+import throwline.sizing.Trial;
+import throwline.study.FindResult;
+import throwline.study.FindResult.HelpFound;
+import throwline.study.FindResult.RollFound;
+import throwline.study.FindResult.SetUpFound;
+import throwline.study.FindResult.ThrowBand;
+import throwline.study.FindResult.TrimFound;
+import throwline.words.Note;
+
+/** What must stand where, as JSON, format {@code find/1}: SI units, angles in degrees, trailing edge down positive. */
+public final class FindJson {
+
+    private static final double DEGREE = Math.toDegrees(1);
+
+    private final Sentences sentences;
+    private final CompareJson compare;
+
+    /** A writer with these words. */
+    public FindJson(Sentences sentences) {
+        this.sentences = sentences;
+        compare = new CompareJson(sentences);
+    }
+
+    /** The document. */
+    public String write(FindResult result) {
+        JsonWriter json = new JsonWriter();
+        json.object();
+        json.key("format").value("find/1");
+        json.key("model").value(result.model().name());
+        json.key("pack").shortObject();
+        json.key("name").value(result.pack().name());
+        json.key("weight").value(result.pack().mass());
+        json.key("balance").value(result.pack().balance());
+        json.end();
+        json.key("met").value(result.isMet());
+        json.key("setup");
+        result.setUp().ifPresentOrElse(s -> setUp(json, result, s), json::nothing);
+        json.key("roll");
+        result.roll().ifPresentOrElse(r -> roll(json, result.model(), r), json::nothing);
+        json.key("rollHelp");
+        result.rollHelp().ifPresentOrElse(h -> help(json, h), json::nothing);
+        json.key("levelTrim");
+        result.levelTrim().ifPresentOrElse(t -> trim(json, result.model(), t), json::nothing);
+        json.key("flown").array();
+        result.flown().ifPresent(f -> f.packs().get(0).setUps().forEach(setUp -> compare.setUp(json, setUp)));
+        json.end();
+        json.key("warnings").array();
+        result.notes().forEach(note -> note(json, note));
+        List.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured")).forEach(note -> note(json, note));
+        json.end();
+        json.end();
+        return json.toString();
+    }
+
+    private void setUp(JsonWriter json, FindResult result, SetUpFound answer) {
+        FoundSetUp found = answer.found();
+        json.object();
+        json.key("name").value(found.trial().setUp().name());
+        json.key("met").value(found.met());
+        codes(json, "why", found.why());
+        json.key("surfaces").array();
+        for (Surface surface : result.model().wing().surfaces()) {
+            bench(
+                    json,
+                    BenchThrow.of(result.model(), surface, found.trial().setUp().deflection(surface.name())));
+        }
+        json.end();
+        compare.plain(json, "stallSpeed", answer.stallSpeed());
+        headline(json, "descentAngle", answer.descentAngle());
+        headline(json, "elevatorChange", answer.elevatorChange());
+        json.key("oneDegree").array();
+        for (FoundSetUp.OneDegree one : found.oneDegree()) {
+            json.shortObject();
+            json.key("surface").value(one.flaps() ? "flaps" : "ailerons");
+            json.key("step").value(one.step() * DEGREE);
+            json.key("stallSpeed").value(one.stallSpeed());
+            number(json, "descentAngle", one.angle().map(a -> a * DEGREE));
+            json.end();
+        }
+        json.end();
+        json.key("throwBand");
+        answer.throwBand().ifPresentOrElse(b -> band(json, found, b), json::nothing);
+        trial(json, "least", found.least());
+        trial(json, "most", found.most());
+        codes(json, "stoppedBy", found.stoppedBy());
+        json.end();
+    }
+
+    private static void band(JsonWriter json, FoundSetUp found, ThrowBand band) {
+        json.shortObject();
+        json.key("surface").value(found.lineIsFlaps() ? "flaps" : "ailerons");
+        json.key("low").value(band.low() * DEGREE);
+        json.key("high").value(band.high() * DEGREE);
+        json.key("lowOpen").value(band.lowOpen());
+        json.key("highOpen").value(band.highOpen());
+        json.end();
+    }
+
+    private static void trial(JsonWriter json, String key, Trial trial) {
+        json.key(key).shortObject();
+        json.key("flaps").value(trial.flap() * DEGREE);
+        json.key("ailerons").value(trial.aileron() * DEGREE);
+        json.key("stallSpeed").value(trial.stallSpeed());
+        json.key("descentAngle").value(trial.angle() * DEGREE);
+        json.end();
+    }
+
+    private void roll(JsonWriter json, Model model, RollFound answer) {
+        json.object();
+        json.key("setup").value(answer.in().name());
+        json.key("met").value(answer.found().map(FoundThrow::met).orElse(false));
+        codes(json, "why", answer.found().map(FoundThrow::why).orElse(List.of()));
+        json.key("throws").array();
+        answer.found().ifPresent(f -> moves(json, model, f.stick()));
+        json.end();
+        compare.angle(json, "rate", answer.rate());
+        number(json, "rateAtStops", answer.found().map(f -> f.rateAtStops() * DEGREE));
+        number(json, "oneDegree", answer.found().map(f -> f.perDegree() * DEGREE));
+        number(json, "yawing", answer.found().map(FoundThrow::yawing));
+        json.end();
+    }
+
+    private static void moves(JsonWriter json, Model model, Stick.Roll stick) {
+        for (Map.Entry<String, Stick.Throws> moved : new TreeMap<>(stick.throwsBySurface()).entrySet()) {
+            model.wing().surfaces().stream()
+                    .filter(s -> s.name().equals(moved.getKey()))
+                    .forEach(s -> {
+                        json.shortObject();
+                        json.key("surface").value(s.name());
+                        json.key("up").value(moved.getValue().up() * DEGREE);
+                        json.key("upDistance")
+                                .value(-BenchThrow.of(
+                                                model, s, -moved.getValue().up())
+                                        .distance());
+                        json.key("down").value(moved.getValue().down() * DEGREE);
+                        json.key("downDistance")
+                                .value(BenchThrow.of(model, s, moved.getValue().down())
+                                        .distance());
+                        json.end();
+                    });
+        }
+    }
+
+    private void help(JsonWriter json, HelpFound answer) {
+        json.object();
+        json.key("setup").value(answer.in().name());
+        json.key("stick").value(answer.helped().name());
+        number(json, "speed", answer.help().map(RollHelp::speed));
+        compare.angle(json, "without", answer.without());
+        compare.angle(json, "with", answer.with());
+        codes(json, "stoppedBy", answer.help().map(RollHelp::stoppedBy).stream().toList());
+        json.key("points").array();
+        for (RollHelp.Point point : answer.help().map(RollHelp::points).orElse(List.of())) {
+            json.shortObject();
+            json.key("flapUp").value(point.flapUp() * DEGREE);
+            json.key("flapDown").value(point.flapDown() * DEGREE);
+            json.key("rate").value(point.rate() * DEGREE);
+            json.key("yawing").value(point.yawing());
+            json.end();
+        }
+        json.end();
+        json.end();
+    }
+
+    private void trim(JsonWriter json, Model model, TrimFound answer) {
+        json.object();
+        json.key("from").value(answer.from().name());
+        json.key("to").value(answer.to().name());
+        number(json, "speed", answer.curve().map(MixCurve::speed));
+        compare.angle(json, "whole", answer.whole());
+        boolean eitherWay =
+                Headlines.known(answer.whole()).map(Headlines::eitherWay).orElse(true);
+        json.key("points").array();
+        for (MixCurve.Point point : answer.curve().map(MixCurve::points).orElse(List.of())) {
+            BenchThrow bench = BenchThrow.ofElevator(model, "elevator", point.elevator());
+            json.shortObject();
+            json.key("lever").value(point.lever());
+            json.key("elevator").value(point.elevator() * DEGREE);
+            json.key("distance").value(bench.distance());
+            json.key("travelShare").value(bench.share());
+            json.key("firstFlight").value(eitherWay ? 0 : point.elevator() * DEGREE / 2);
+            json.end();
+        }
+        json.end();
+        number(json, "straightError", answer.curve().map(c -> c.straightError() * DEGREE));
+        json.key("otherSpeeds").array();
+        for (MixCurve.AtSpeed other : answer.curve().map(MixCurve::otherSpeeds).orElse(List.of())) {
+            json.shortObject();
+            json.key("speed").value(other.speed());
+            json.key("elevator").value(other.elevator() * DEGREE);
+            json.end();
+        }
+        json.end();
+        json.key("shortOf");
+        answer.shortOf().ifPresentOrElse(note -> note(json, note), json::nothing);
+        json.end();
+    }
+
+    private static void bench(JsonWriter json, BenchThrow bench) {
+        json.shortObject();
+        json.key("name").value(bench.surface());
+        json.key("angle").value(bench.angle() * DEGREE);
+        json.key("distance").value(bench.distance());
+        json.key("travelShare").value(bench.share());
+        json.end();
+    }
+
+    private void headline(JsonWriter json, String key, Optional<throwline.study.Headline> headline) {
+        headline.ifPresentOrElse(
+                h -> compare.angle(json, key, h), () -> json.key(key).nothing());
+    }
+
+    private static void number(JsonWriter json, String key, Optional<Double> number) {
+        json.key(key);
+        number.ifPresentOrElse(json::value, json::nothing);
+    }
+
+    private static void codes(JsonWriter json, String key, List<Limit> limits) {
+        json.key(key).array();
+        limits.forEach(limit -> json.value(Codes.of(limit)));
+        json.end();
+    }
+
+    private void note(JsonWriter json, Note note) {
+        json.shortObject();
+        json.key("code").value(note.code());
+        json.key("text").value(sentences.say(note));
+        json.end();
+    }
+}

@@ -1,0 +1,50 @@
+package throwline.sizing;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The set-up that does what is wanted, or the nearest one that flies.
+ *
+ * @param trial the set-up, flown
+ * @param met true where all is met
+ * @param why what keeps it from being met; empty where it is met
+ * @param least the flown set-up that comes down flattest, or stalls fastest where only a stall speed is wanted
+ * @param most the flown set-up that comes down steepest, or stalls slowest
+ * @param stoppedBy what keeps {@code most} from going further
+ * @param oneDegree what one degree more of each surface brings
+ * @param line set-ups flown with only one surface moved from the answer, by rising angle of that surface
+ * @param lineIsFlaps true where that surface is the flaps, false where it is the ailerons
+ * @param rollAtStops roll rate with the ailerons at their stops, rad/s; empty where no roll is wanted or none was found
+ * @param flights how many set-ups were flown to find it
+ */
+public record FoundSetUp(
+        Trial trial,
+        boolean met,
+        List<Limit> why,
+        Trial least,
+        Trial most,
+        List<Limit> stoppedBy,
+        List<OneDegree> oneDegree,
+        List<Trial> line,
+        boolean lineIsFlaps,
+        Optional<Double> rollAtStops,
+        int flights) {
+
+    public FoundSetUp {
+        why = List.copyOf(why);
+        stoppedBy = List.copyOf(stoppedBy);
+        oneDegree = List.copyOf(oneDegree);
+        line = List.copyOf(line);
+    }
+
+    /**
+     * What one degree of one surface brings, by flying it.
+     *
+     * @param flaps true for the flaps, false for the ailerons
+     * @param step one degree, rad, with its sign: down positive; towards zero where the surface stands at its end
+     * @param stallSpeed change, m/s
+     * @param angle change of the descent angle at the wanted speed, rad; empty where no descent is wanted
+     */
+    public record OneDegree(boolean flaps, double step, double stallSpeed, Optional<Double> angle) {}
+}

@@ -1,0 +1,284 @@
+package throwline.sizing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import throwline.flight.Airframe;
+import throwline.model.Pack;
+import throwline.sizing.FoundSetUp.OneDegree;
+import throwline.sizing.Lattice.Edge;
+import throwline.sizing.SetUpWants.WantedDescent;
+import throwline.sizing.Trial.StallSpeeds;
+import throwline.sizing.TrialBench.Place;
+
+/**
+ * Finds where flaps and ailerons must stand. A lattice over all that the surfaces can do shows on which edges a wanted
+ * value is crossed; a bracketing solver finds the places; of these the best is taken:
+ *
+ * <ul>
+ *   <li>for a descent the one with the lowest stall speed, so with the most speed in hand;
+ *   <li>for a stall speed alone the one that moves least, flaps before ailerons;
+ *   <li>for both the one on the curve of the wanted descent that has the wanted stall speed.
+ * </ul>
+ */
+public final class SetUpSearch {
+
+    private static final int FLAP_ANGLES = 6;
+    private static final int MOST_CANDIDATES = 4;
+    private static final double DEGREE = Math.toRadians(1);
+
+    /** An answer this near counts as met: far inside what is promised (1 per cent, 0.2 degrees). */
+    private static final double STALL_TOLERANCE = 2e-3;
+
+    private static final double ANGLE_TOLERANCE = Math.toRadians(0.05);
+
+    /** A degree of aileron costs roll and loads the tips: it counts as ten degrees of flap. */
+    private static final double AILERON_COST = 10;
+
+    private final Airframe airframe;
+    private final Pack pack;
+    private final SurfaceGroups groups;
+    private final SetUpWants wants;
+    private final TrialBench bench;
+    private final Lattice lattice;
+
+    /**
+     * @param airframe the model
+     * @param pack with this battery
+     * @param wants what is wanted
+     * @param name of the set-up to be found
+     */
+    public SetUpSearch(Airframe airframe, Pack pack, SetUpWants wants, String name) {
+        this.airframe = airframe;
+        this.pack = pack;
+        this.wants = wants;
+        groups = SurfaceGroups.of(airframe.model());
+        bench = new TrialBench(airframe, pack, groups, name, wants.descent().map(WantedDescent::speed));
+        Range reserve = groups.aileronReserve();
+        // Coming down asks for ailerons up; to droop them is of use only for a stall speed.
+        Range ailerons = wants.stallSpeed().isPresent() ? reserve : new Range(reserve.low(), 0);
+        lattice = new Lattice(bench, groups.flapTravel().spread(FLAP_ANGLES), ailerons.spread(2));
+    }
+
+    /** The answer. */
+    public FoundSetUp find() {
+        List<Trial> good = candidates(lattice.crossings(this::miss), this::miss, this::cost);
+        if (wants.descent().isPresent() && wants.stallSpeed().isPresent() && !good.isEmpty()) {
+            good = new OnCurve(bench, groups).alongTo(good, this::miss, this::stallMiss);
+        }
+        Optional<Trial> best = good.stream()
+                .filter(t -> Math.abs(stallMiss(t)) <= STALL_TOLERANCE)
+                .filter(this::rolls)
+                .findFirst();
+        if (best.isPresent()) {
+            return found(best.get(), true, List.of());
+        }
+        if (good.isEmpty()) {
+            Trial nearest = nearest();
+            return found(nearest, false, reasons(nearest));
+        }
+        List<Limit> why = new ArrayList<>();
+        Trial nearest = good.stream()
+                .filter(this::rolls)
+                .min(Comparator.comparingDouble(t -> Math.abs(stallMiss(t))))
+                .orElse(good.get(0));
+        if (Math.abs(stallMiss(nearest)) > STALL_TOLERANCE) {
+            why.add(Limit.STALL_GOES_WITH_ANGLE);
+        }
+        if (!rolls(nearest)) {
+            why.add(Limit.AILERON_TRAVEL);
+        }
+        return found(nearest, false, why);
+    }
+
+    /** The first wanted value's miss: rad of descent, else a share of the stall speed. */
+    private double miss(Trial trial) {
+        return wants.descent().map(d -> trial.angle() - d.angle()).orElseGet(() -> stallMiss(trial));
+    }
+
+    /** Share by which the stall speed is missed; zero where none is wanted. */
+    private double stallMiss(Trial trial) {
+        return wants.stallSpeed().map(v -> trial.stallSpeed() / v - 1).orElse(0.0);
+    }
+
+    private double cost(Trial trial) {
+        if (wants.descent().isPresent()) {
+            return wants.stallSpeed().isPresent() ? Math.abs(stallMiss(trial)) : trial.stallSpeed();
+        }
+        return Math.abs(trial.flap()) + AILERON_COST * Math.abs(trial.aileron());
+    }
+
+    /** Set-ups that fly and meet the first want, best first; from the most promising edges only. */
+    private List<Trial> candidates(List<Edge> edges, ToDoubleFunction<Trial> zero, ToDoubleFunction<Trial> cost) {
+        boolean angle = wants.descent().isPresent();
+        List<Trial> roots = edges.stream()
+                .sorted(Comparator.comparingDouble(e -> e.estimate(zero, cost)))
+                .limit(MOST_CANDIDATES)
+                .toList()
+                .parallelStream()
+                .flatMap(e -> lattice.root(e, zero).stream())
+                .filter(t -> Math.abs(zero.applyAsDouble(t)) < (angle ? ANGLE_TOLERANCE : STALL_TOLERANCE))
+                .filter(t -> t.fault().isEmpty())
+                .sorted(Comparator.comparingDouble(cost))
+                .toList();
+        boolean inside = angle && !roots.isEmpty() && wants.stallSpeed().isEmpty() && !isAtEnd(roots.get(0));
+        return inside
+                ? Stream.concat(new OnCurve(bench, groups).lowest(roots, zero, cost).stream(), roots.stream())
+                        .sorted(Comparator.comparingDouble(cost))
+                        .toList()
+                : roots;
+    }
+
+    private boolean isAtEnd(Trial trial) {
+        Range flaps = groups.flapTravel();
+        Range ailerons = groups.aileronReserve();
+        return trial.aileron() == 0
+                || flaps.isAtHigh(trial.flap())
+                || flaps.isAtLow(trial.flap())
+                || ailerons.isAtLow(trial.aileron());
+    }
+
+    private boolean rolls(Trial trial) {
+        return wants.roll()
+                .map(r -> rollAtStops(trial).map(rate -> rate >= r.rate()).orElse(false))
+                .orElse(true);
+    }
+
+    private Optional<Double> rollAtStops(Trial trial) {
+        return wants.roll().flatMap(r -> new RollThrow(airframe, pack, groups, trial.setUp(), r.speed()).atStops());
+    }
+
+    /** Where the wanted value cannot be had: the flown set-up nearest to it, moved on to where flying ends. */
+    private Trial nearest() {
+        List<Trial> flying = new ArrayList<>(
+                lattice.trials().stream().filter(t -> t.fault().isEmpty()).toList());
+        lattice.edges().stream()
+                .filter(e -> e.from().fault().isEmpty() != e.to().fault().isEmpty())
+                .filter(e -> !(Math.min(Math.abs(miss(e.from())), Math.abs(miss(e.to())))
+                        > flying.stream()
+                                .mapToDouble(t -> Math.abs(miss(t)))
+                                .min()
+                                .orElse(0)))
+                .forEach(e -> flying.add(lattice.lastGood(e)));
+        return flying.stream()
+                .filter(t -> !Double.isNaN(miss(t)))
+                .min(Comparator.comparingDouble(t -> Math.abs(miss(t))))
+                .orElseGet(this::slowest);
+    }
+
+    /** Where nothing flies at the wanted speed: what comes nearest to flying. */
+    private Trial slowest() {
+        return lattice.trials().stream()
+                .filter(t -> !Double.isNaN(t.stallSpeed()))
+                .min(Comparator.comparingDouble(Trial::stallSpeed))
+                .orElse(lattice.trials().get(0));
+    }
+
+    /** Why the nearest is not nearer. */
+    private List<Limit> reasons(Trial nearest) {
+        return nearest.fault().map(List::of).orElseGet(() -> stops(nearest));
+    }
+
+    private List<Limit> stops(Trial trial) {
+        List<Limit> stops = new ArrayList<>();
+        Range flaps = groups.flapTravel();
+        Range ailerons = groups.aileronReserve();
+        if (flaps.isAtHigh(trial.flap())) {
+            stops.add(Limit.FLAPS_DOWN);
+        }
+        if (flaps.isAtLow(trial.flap())) {
+            stops.add(Limit.FLAPS_UP);
+        }
+        if (ailerons.isAtLow(trial.aileron())) {
+            stops.add(Limit.ROLL_RESERVE_UP);
+        }
+        if (ailerons.isAtHigh(trial.aileron())) {
+            stops.add(Limit.ROLL_RESERVE_DOWN);
+        }
+        if (wants.descent().isEmpty()
+                && trial.stall().filter(StallSpeeds::elevatorLimited).isPresent()) {
+            stops.add(Limit.ELEVATOR_TRAVEL);
+        }
+        lattice.edges().stream()
+                .filter(e -> touches(e, trial))
+                .flatMap(e -> Stream.of(e.from(), e.to()))
+                .flatMap(t -> t.fault().stream())
+                .distinct()
+                .forEach(stops::add);
+        return stops.isEmpty() ? List.of(Limit.BEST_REACHED) : stops;
+    }
+
+    private static boolean touches(Edge edge, Trial trial) {
+        Trial a = edge.from();
+        Trial b = edge.to();
+        return between(a.flap(), trial.flap(), b.flap()) && between(a.aileron(), trial.aileron(), b.aileron());
+    }
+
+    private static boolean between(double a, double x, double b) {
+        return Math.min(a, b) <= x && x <= Math.max(a, b);
+    }
+
+    private FoundSetUp found(Trial trial, boolean met, List<Limit> why) {
+        ToDoubleFunction<Trial> reach = wants.descent().isPresent() ? Trial::angle : t -> -t.stallSpeed();
+        List<Trial> flying = Stream.concat(lattice.trials().stream(), Stream.of(trial))
+                .filter(t -> t.fault().isEmpty() && !Double.isNaN(reach.applyAsDouble(t)))
+                .sorted(Comparator.comparingDouble(reach))
+                .toList();
+        Trial least = flying.isEmpty() ? trial : flying.get(0);
+        Trial most = flying.isEmpty() ? trial : flying.get(flying.size() - 1);
+        List<OneDegree> oneDegree = Stream.concat(oneDegree(trial, true).stream(), oneDegree(trial, false).stream())
+                .toList();
+        boolean flaps = !groups.flapTravel().isNothing()
+                && (groups.aileronTravel().isNothing() || trial.aileron() == 0 || !isFlapAtEnd(trial));
+        return new FoundSetUp(
+                trial,
+                met,
+                why,
+                least,
+                most,
+                stops(most),
+                oneDegree,
+                line(trial, flaps),
+                flaps,
+                rollAtStops(trial),
+                bench.flights());
+    }
+
+    private boolean isFlapAtEnd(Trial trial) {
+        return groups.flapTravel().isAtHigh(trial.flap()) || groups.flapTravel().isAtLow(trial.flap());
+    }
+
+    private Optional<OneDegree> oneDegree(Trial trial, boolean flaps) {
+        Range range = flaps ? groups.flapTravel() : groups.aileronReserve();
+        if (range.isNothing()) {
+            return Optional.empty();
+        }
+        double now = flaps ? trial.flap() : trial.aileron();
+        double wanted = flaps ? DEGREE : -DEGREE;
+        double step = range.clamp(now + wanted) == now + wanted ? wanted : -wanted;
+        Trial other = bench.at(new Place(trial.flap() + (flaps ? step : 0), trial.aileron() + (flaps ? 0 : step)));
+        Optional<Double> angle = wants.descent().map(d -> other.angle() - trial.angle());
+        return Double.isNaN(other.stallSpeed() - trial.stallSpeed())
+                        || angle.filter(a -> a.isNaN()).isPresent()
+                ? Optional.empty()
+                : Optional.of(new OneDegree(flaps, step, other.stallSpeed() - trial.stallSpeed(), angle));
+    }
+
+    /** Set-ups with one surface moved over all that it can do, the answer among them. */
+    private List<Trial> line(Trial trial, boolean flaps) {
+        double[] angles = flaps
+                ? groups.flapTravel().spread(FLAP_ANGLES)
+                : groups.aileronReserve().spread(FLAP_ANGLES / 2);
+        List<Place> places = new ArrayList<>();
+        for (double angle : angles) {
+            places.add(flaps ? new Place(angle, trial.aileron()) : new Place(trial.flap(), angle));
+        }
+        return Stream.concat(bench.at(places).stream(), Stream.of(trial))
+                .filter(t -> !Double.isNaN(t.stallSpeed()))
+                .sorted(Comparator.comparingDouble(t -> flaps ? t.flap() : t.aileron()))
+                .toList();
+    }
+}

@@ -1,0 +1,47 @@
+package throwline.study;
+
+import java.util.Optional;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.sizing.SetUpWants;
+import throwline.sizing.SetUpWants.WantedRoll;
+
+/**
+ * What a pilot wants; at least one of the wants is there.
+ *
+ * @param pack the battery it flies with, of the model
+ * @param name what a set-up or stick that is found is called
+ * @param setUp flaps and ailerons for a stall speed, a way down, or both
+ * @param roll ailerons for a roll rate; in the set-up that is found where one is wanted, else in the reference set-up
+ * @param levelTrim elevator mixed to a lever
+ * @param rollHelp flaps that move with the ailerons
+ */
+public record FindQuestion(
+        Pack pack,
+        String name,
+        Optional<SetUpWants> setUp,
+        Optional<WantedRoll> roll,
+        Optional<LevelTrim> levelTrim,
+        Optional<RollHelpWanted> rollHelp) {
+
+    /** True where nothing is wanted. */
+    public boolean isEmpty() {
+        return setUp.isEmpty() && roll.isEmpty() && levelTrim.isEmpty() && rollHelp.isEmpty();
+    }
+
+    /**
+     * No trim change when a lever moves.
+     *
+     * @param setUp of the model, with the lever at its end; empty for the set-up that is found
+     * @param speed to make it for, m/s; empty for the speed to come in at in that set-up
+     * @param points of the curve, 3 to 9; empty for as few as are good enough
+     */
+    public record LevelTrim(Optional<SetUp> setUp, Optional<Double> speed, Optional<Integer> points) {}
+
+    /**
+     * How much flap helps the ailerons.
+     *
+     * @param speed at which it rolls, m/s; empty for the speed to come in at
+     */
+    public record RollHelpWanted(Optional<Double> speed) {}
+}

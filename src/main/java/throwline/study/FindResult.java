@@ -1,0 +1,113 @@
+package throwline.study;
+
+import java.util.List;
+import java.util.Optional;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.sizing.FoundSetUp;
+import throwline.sizing.FoundThrow;
+import throwline.sizing.MixCurve;
+import throwline.sizing.RollHelp;
+import throwline.words.Note;
+
+/**
+ * What must stand where for what a pilot wants.
+ *
+ * @param question what was wanted
+ * @param model the model, with the set-up and the sticks that were found
+ * @param pack the battery it flies with
+ * @param setUp flaps and ailerons; empty where none were asked for
+ * @param roll aileron throw; empty where none was asked for
+ * @param levelTrim elevator mix; empty where none was asked for
+ * @param rollHelp flaps with the ailerons; empty where they were not asked for
+ * @param sticks the sticks that were found
+ * @param flown the reference set-up and the one that was found, as a comparison of set-ups flies them; empty where
+ *     neither a set-up nor a stick was found
+ * @param notes what else is worth knowing
+ */
+public record FindResult(
+        FindQuestion question,
+        Model model,
+        Pack pack,
+        Optional<SetUpFound> setUp,
+        Optional<RollFound> roll,
+        Optional<TrimFound> levelTrim,
+        Optional<HelpFound> rollHelp,
+        List<Stick.Roll> sticks,
+        Optional<Comparison> flown,
+        List<Note> notes) {
+
+    public FindResult {
+        sticks = List.copyOf(sticks);
+        notes = List.copyOf(notes);
+    }
+
+    /** True where every want is met. */
+    public boolean isMet() {
+        return setUp.map(s -> s.found().met()).orElse(true)
+                && roll.map(r -> r.found().map(FoundThrow::met).orElse(false)).orElse(true)
+                && levelTrim
+                        .map(t -> t.curve().isPresent() && t.shortOf().isEmpty())
+                        .orElse(true)
+                && rollHelp.map(h -> h.help().isPresent()).orElse(true);
+    }
+
+    /**
+     * Flaps and ailerons.
+     *
+     * @param found the answer, or the nearest
+     * @param stallSpeed of that set-up, m/s
+     * @param descentAngle at the wanted speed, rad; empty where no way down is wanted
+     * @param elevatorChange at the wanted speed against the reference, rad; empty where no way down is wanted
+     * @param throwBand between which angles of one surface the true answer lies; empty where no band can be given
+     */
+    public record SetUpFound(
+            FoundSetUp found,
+            Headline stallSpeed,
+            Optional<Headline> descentAngle,
+            Optional<Headline> elevatorChange,
+            Optional<ThrowBand> throwBand) {}
+
+    /**
+     * Angles of one surface between which the wanted value is met nine times out of ten.
+     *
+     * @param low rad, trailing edge down positive
+     * @param high rad
+     * @param lowOpen true where it may take less than the surface can do
+     * @param highOpen true where it may take more than the surface can do
+     */
+    public record ThrowBand(double low, double high, boolean lowOpen, boolean highOpen) {}
+
+    /**
+     * Aileron throw.
+     *
+     * @param in the set-up in which it rolls
+     * @param found the answer, or the nearest; empty where the model does not fly or roll so
+     * @param rate roll rate with it, rad/s
+     */
+    public record RollFound(SetUp in, Optional<FoundThrow> found, Headline rate) {}
+
+    /**
+     * Elevator mix.
+     *
+     * @param from set-up with the lever at zero
+     * @param to set-up with the lever at its end
+     * @param curve the mix; empty where there is none
+     * @param whole elevator change with the lever at its end, rad
+     * @param shortOf why this is not quite what was asked for; empty where it is
+     */
+    public record TrimFound(SetUp from, SetUp to, Optional<MixCurve> curve, Headline whole, Optional<Note> shortOf) {}
+
+    /**
+     * Flaps with the ailerons.
+     *
+     * @param in the set-up in which it rolls
+     * @param helped the stick without flaps
+     * @param help the answer; empty where the model does not fly or roll so
+     * @param without roll rate without flaps, rad/s
+     * @param with roll rate with the best flaps, rad/s
+     */
+    public record HelpFound(SetUp in, Stick.Roll helped, Optional<RollHelp> help, Headline without, Headline with) {}
+}

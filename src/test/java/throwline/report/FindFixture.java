@@ -1,0 +1,201 @@
+package throwline.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import throwline.model.Model;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.sizing.FoundSetUp;
+import throwline.sizing.FoundThrow;
+import throwline.sizing.Limit;
+import throwline.sizing.MixCurve;
+import throwline.sizing.RollHelp;
+import throwline.sizing.SetUpWants;
+import throwline.sizing.SetUpWants.WantedDescent;
+import throwline.sizing.SetUpWants.WantedRoll;
+import throwline.sizing.Trial;
+import throwline.study.Comparison;
+import throwline.study.FindQuestion;
+import throwline.study.FindResult;
+import throwline.study.FindResult.HelpFound;
+import throwline.study.FindResult.RollFound;
+import throwline.study.FindResult.SetUpFound;
+import throwline.study.FindResult.ThrowBand;
+import throwline.study.FindResult.TrimFound;
+import throwline.study.Headline;
+import throwline.study.Headline.Basis;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
+import throwline.words.Note;
+
+/** Fixed answers of searches, for tests of wording and layout. Every number is invented. */
+public final class FindFixture {
+
+    private static final double DEG = Math.PI / 180;
+    private static final Comparison ORCHARD = Fixture.orchard().comparison();
+    private static final Model MODEL = ORCHARD.model();
+    private static final SetUp CLEAN = MODEL.setUps().get(0);
+
+    private FindFixture() {}
+
+    /** Everything asked for at once, everything found. */
+    public static FindResult allFound() {
+        Trial answer = trial(46, -4, 9.1, 15, Optional.empty());
+        FoundSetUp found = new FoundSetUp(
+                answer,
+                true,
+                List.of(),
+                trial(0, 0, 9.8, 6.5, Optional.empty()),
+                trial(60, -12.5, 9.4, 18.4, Optional.empty()),
+                List.of(Limit.FLAPS_DOWN, Limit.ROLL_RESERVE_UP),
+                List.of(
+                        new FoundSetUp.OneDegree(true, DEG, -0.004, Optional.of(0.21 * DEG)),
+                        new FoundSetUp.OneDegree(false, -DEG, 0.03, Optional.of(0.12 * DEG))),
+                List.of(),
+                true,
+                Optional.of(130 * DEG),
+                29);
+        SetUpFound setUp = new SetUpFound(
+                found,
+                around(9.1, 0.5),
+                Optional.of(around(15 * DEG, 3 * DEG)),
+                Optional.of(around(7 * DEG, 2.8 * DEG)),
+                Optional.of(new ThrowBand(31 * DEG, 60 * DEG, false, true)));
+        SetUpWants wants =
+                new SetUpWants(Optional.empty(), Optional.of(new WantedDescent(15 * DEG, 12)), Optional.empty());
+        FindQuestion question = new FindQuestion(
+                ORCHARD.packs().get(0).pack(),
+                "airbrake",
+                Optional.of(wants),
+                Optional.of(new WantedRoll(60 * DEG, 12)),
+                Optional.of(new FindQuestion.LevelTrim(Optional.empty(), Optional.of(12.0), Optional.empty())),
+                Optional.of(new FindQuestion.RollHelpWanted(Optional.of(12.0))));
+        Comparison flown =
+                new Comparison(MODEL, ORCHARD.density(), List.of(ORCHARD.packs().get(0)), List.of());
+        return new FindResult(
+                question,
+                MODEL,
+                ORCHARD.packs().get(0).pack(),
+                Optional.of(setUp),
+                Optional.of(roll(true)),
+                Optional.of(trim(7, 2.8, Optional.empty())),
+                Optional.of(help()),
+                List.of(stick()),
+                Optional.of(flown),
+                List.of(Note.of("note.find.near-stall", speed(11), new Quantity(1.21, Dimension.NUMBER))));
+    }
+
+    /** Everything asked for at once, nothing found. */
+    public static FindResult nothingFound() {
+        Trial nearest = trial(60, 9, 8.6, Double.NaN, Optional.empty());
+        FoundSetUp found = new FoundSetUp(
+                nearest,
+                false,
+                List.of(Limit.FLAPS_DOWN, Limit.ROLL_RESERVE_DOWN),
+                trial(0, -12.5, 10.1, Double.NaN, Optional.empty()),
+                nearest,
+                List.of(Limit.FLAPS_DOWN, Limit.ROLL_RESERVE_DOWN),
+                List.of(new FoundSetUp.OneDegree(false, DEG, -0.021, Optional.empty())),
+                List.of(),
+                true,
+                Optional.empty(),
+                16);
+        SetUpFound setUp =
+                new SetUpFound(found, around(8.6, 0.5), Optional.empty(), Optional.empty(), Optional.empty());
+        FindQuestion question = new FindQuestion(
+                ORCHARD.packs().get(0).pack(),
+                "slow",
+                Optional.of(new SetUpWants(Optional.of(7.0), Optional.empty(), Optional.empty())),
+                Optional.of(new WantedRoll(300 * DEG, 12)),
+                Optional.of(new FindQuestion.LevelTrim(
+                        Optional.of(MODEL.setUps().get(1)), Optional.of(9.0), Optional.empty())),
+                Optional.of(new FindQuestion.RollHelpWanted(Optional.empty())));
+        return new FindResult(
+                question,
+                MODEL,
+                ORCHARD.packs().get(0).pack(),
+                Optional.of(setUp),
+                Optional.of(roll(false)),
+                Optional.of(trim(
+                        1.5, 2, Optional.of(Note.of("note.find.mix-too-slow", speed(9), speed(9.8), speed(10.3))))),
+                Optional.of(new HelpFound(
+                        CLEAN,
+                        stick(),
+                        Optional.empty(),
+                        new Headline.Unknown("why.no-roll"),
+                        new Headline.Unknown("why.no-roll"))),
+                List.of(),
+                Optional.empty(),
+                List.of());
+    }
+
+    private static Quantity speed(double speed) {
+        return new Quantity(speed, Dimension.SPEED);
+    }
+
+    private static Trial trial(double flap, double aileron, double stall, double angle, Optional<Limit> fault) {
+        return new Trial(
+                flap * DEG,
+                aileron * DEG,
+                new SetUp("airbrake", Map.of("flaps", flap * DEG, "ailerons", aileron * DEG), 0),
+                Optional.of(new Trial.StallSpeeds(stall, stall + 0.1, stall - 0.1, false)),
+                angle * DEG,
+                Optional.of(3 * DEG),
+                fault);
+    }
+
+    private static Stick.Roll stick() {
+        return new Stick.Roll("airbrake", Map.of("ailerons", new Stick.Throws(11 * DEG, 9 * DEG)), List.of());
+    }
+
+    private static RollFound roll(boolean met) {
+        return new RollFound(
+                CLEAN,
+                Optional.of(new FoundThrow(
+                        stick(),
+                        60 * DEG,
+                        met,
+                        met ? List.of() : List.of(Limit.AILERON_TRAVEL),
+                        130 * DEG,
+                        5.6 * DEG,
+                        -0.004,
+                        Optional.empty())),
+                around(60 * DEG, 12 * DEG));
+    }
+
+    private static HelpFound help() {
+        List<RollHelp.Point> points = List.of(
+                new RollHelp.Point(0, 0, 60 * DEG, -0.004),
+                new RollHelp.Point(0, 4 * DEG, 68 * DEG, -0.005),
+                new RollHelp.Point(0, 8 * DEG, 74 * DEG, -0.006));
+        return new HelpFound(
+                CLEAN,
+                stick(),
+                Optional.of(new RollHelp(12, points, points.get(2), Limit.AILERON_THROW)),
+                around(60 * DEG, 12 * DEG),
+                around(74 * DEG, 15 * DEG));
+    }
+
+    private static TrimFound trim(double elevator, double width, Optional<Note> shortOf) {
+        List<MixCurve.Point> points = List.of(
+                new MixCurve.Point(0, 0),
+                new MixCurve.Point(0.25, 0.4 * elevator * DEG),
+                new MixCurve.Point(0.5, 0.6 * elevator * DEG),
+                new MixCurve.Point(0.75, 0.85 * elevator * DEG),
+                new MixCurve.Point(1, elevator * DEG));
+        MixCurve curve = new MixCurve(
+                12,
+                points,
+                0.16 * DEG,
+                List.of(
+                        new MixCurve.AtSpeed(10.8, 1.1 * elevator * DEG),
+                        new MixCurve.AtSpeed(13.8, 0.9 * elevator * DEG)));
+        return new TrimFound(
+                CLEAN, MODEL.setUps().get(3), Optional.of(curve), around(elevator * DEG, width * DEG), shortOf);
+    }
+
+    private static Headline around(double value, double half) {
+        return new Headline.Known(value, value - half, value + half, Basis.ASSUMED);
+    }
+}

@@ -1,0 +1,147 @@
+package throwline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import throwline.flight.Airframe;
+import throwline.flight.Attitude;
+import throwline.flight.Flight;
+import throwline.flight.Stall;
+import throwline.model.Model;
+import throwline.model.SetUp;
+import throwline.section.MeasuredSections;
+import throwline.sizing.FoundSetUp;
+import throwline.sizing.SetUpWants;
+import throwline.sizing.SetUpWants.WantedDescent;
+
+/**
+ * A plain grid search over all that the surfaces can do finds nothing that is better by more than 1 per cent. The grid
+ * flies set-ups of its own making; it shares only the flight calculation with the search.
+ */
+class FindGridTest {
+
+    private static final double DEGREE = Math.toRadians(1);
+
+    /** A grid point: angles in rad, stall speed in m/s, descent angle in rad. */
+    private record Point(double flap, double aileron, double stall, double angle) {}
+
+    /** Aileron up to half the travel, as TRADE-FACTS 1 has it (common practice), every 2 degrees; flaps every 2.5. */
+    private static List<List<Point>> grid(
+            Model model, double flapsDown, double flapsUp, double aileronsUp, double speed) {
+        Airframe airframe = new Airframe(model, Examples.AIRFOILS, new MeasuredSections());
+        int rows = (int) Math.rint(aileronsUp / 3.5) + 1;
+        int columns = (int) Math.rint((flapsDown + flapsUp) / 5) + 1;
+        return IntStream.range(0, rows)
+                .parallel()
+                .mapToObj(j -> {
+                    List<Point> row = new ArrayList<>();
+                    for (int i = 0; i < columns; i++) {
+                        double flap = (-flapsUp + i * (flapsDown + flapsUp) / (columns - 1)) * DEGREE;
+                        double aileron = rows == 1 ? 0 : -aileronsUp * j / (rows - 1) * DEGREE;
+                        point(airframe, flap, aileron, speed).ifPresent(row::add);
+                    }
+                    return row;
+                })
+                .toList();
+    }
+
+    private static Optional<Point> point(Airframe airframe, double flap, double aileron, double speed) {
+        Map<String, Double> deflections = new HashMap<>(Map.of("flaps", flap, "ailerons", aileron));
+        Flight flight = new Flight(airframe, new SetUp("grid", deflections, 0));
+        Optional<Stall> stall = flight.stall(airframe.model().packs().get(0));
+        Optional<Attitude> attitude = stall.flatMap(
+                s -> flight.descent(airframe.model().packs().get(0), s, speed).steady());
+        return attitude.filter(a -> a.tailMargin() >= 2 * DEGREE)
+                .map(a -> new Point(flap, aileron, stall.orElseThrow().speed(), a.descentAngle()));
+    }
+
+    private static FoundSetUp find(Model model, double angle, double speed) {
+        SetUpWants wants = new SetUpWants(
+                Optional.empty(), Optional.of(new WantedDescent(angle * DEGREE, speed)), Optional.empty());
+        FindQuestion question = new FindQuestion(
+                model.packs().get(0),
+                "found",
+                Optional.of(wants),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        return new FindStudy(new MeasuredSections(), Bands.load())
+                .find(model, Examples.AIRFOILS, question)
+                .setUp()
+                .orElseThrow()
+                .found();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "orchard, 15, 12, 60, 0, 14",
+        "orchard, 17.5, 12, 60, 0, 14",
+        "ridgeline, 10, 10, 75, 5, 14",
+        "ridgeline, 18, 10, 75, 5, 14",
+        "saltmarsh, 14, 14, 55, 0, 12.5"
+    })
+    void nothing_comes_down_as_wanted_with_more_speed_in_hand(
+            String name, double angle, double speed, double down, double up, double aileronsUp) {
+        Model model = Examples.read(name);
+        FoundSetUp found = find(model, angle, speed);
+        assertThat(found.met()).isTrue();
+        double best = Double.POSITIVE_INFINITY;
+        for (List<Point> row : grid(model, down, up, aileronsUp, speed)) {
+            for (int i = 1; i < row.size(); i++) {
+                Point a = row.get(i - 1);
+                Point b = row.get(i);
+                double share = (angle * DEGREE - a.angle()) / (b.angle() - a.angle());
+                if (share >= 0 && share <= 1) {
+                    best = Math.min(best, a.stall() + share * (b.stall() - a.stall()));
+                }
+            }
+        }
+        assertThat(best).isFinite();
+        assertThat(found.trial().stallSpeed()).isLessThan(1.01 * best);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"orchard, 12, 60, 0, 14", "ridgeline, 10, 75, 5, 14", "saltmarsh, 14, 55, 0, 12.5"})
+    void where_it_cannot_be_had_nothing_comes_nearer(
+            String name, double speed, double down, double up, double aileronsUp) {
+        Model model = Examples.read(name);
+        FoundSetUp found = find(model, 45, speed);
+        double steepest = grid(model, down, up, aileronsUp, speed).stream()
+                .flatMap(List::stream)
+                .mapToDouble(Point::angle)
+                .max()
+                .orElseThrow();
+        assertThat(found.met()).isFalse();
+        assertThat(found.why()).isNotEmpty();
+        assertThat(found.trial().angle()).isGreaterThan(0.99 * steepest);
+        assertThat(found.most().angle()).isGreaterThan(0.99 * steepest);
+    }
+
+    /** What one degree brings is what a set-up one degree further does. */
+    @Test
+    void one_degree_more() {
+        Model model = Examples.read("orchard");
+        FoundSetUp found = find(model, 12, 12);
+        FoundSetUp.OneDegree flaps = found.oneDegree().stream()
+                .filter(FoundSetUp.OneDegree::flaps)
+                .findFirst()
+                .orElseThrow();
+        Airframe airframe = new Airframe(model, Examples.AIRFOILS, new MeasuredSections());
+        Point further = point(
+                        airframe, found.trial().flap() + DEGREE, found.trial().aileron(), 12)
+                .orElseThrow();
+        assertThat(flaps.step()).isCloseTo(DEGREE, within(1e-9));
+        assertThat(flaps.angle().orElseThrow())
+                .isCloseTo(further.angle() - found.trial().angle(), within(1e-4));
+        assertThat(flaps.stallSpeed()).isCloseTo(further.stall() - found.trial().stallSpeed(), within(1e-3));
+    }
+}
