@@ -71,7 +71,7 @@ public final class Charts {
      */
     public List<PagePicture> onPage(Comparison comparison, PackResult pack, String prefix) {
         ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
-        return PagePictures.of(pictures(question), prefix);
+        return PagePictures.of(pictures(question), prefix, words);
     }
 
     /** The charts, each drawn when it is asked for. */

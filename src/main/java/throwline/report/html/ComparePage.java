@@ -111,7 +111,7 @@ public final class ComparePage {
             PackResult pack = comparison.packs().get(i);
             String who = flown(model, pack, several).who();
             String heading = who.isEmpty() ? words.say("page.verdict") : words.say("page.verdict.with", who);
-            Part verdict = new Part.Verdict(i == 0 ? heading : "", verdicts.of(new Situation(comparison, pack)));
+            Part verdict = Part.Verdict.of(i == 0 ? heading : "", verdicts.of(new Situation(comparison, pack)));
             parts.add(i == 0 ? verdict : new Part.Folded(heading, List.of(verdict)));
         }
     }
@@ -124,9 +124,9 @@ public final class ComparePage {
             String own = prefix + "-p" + (i + 1) + "-";
             List<PagePicture> pictures = charts.onPage(comparison, pack, own);
             String heading = words.say("page.charts", comparison.model().name(), pack.pack().name());
-            Part shown = new Part.Pictures(i == 0 ? heading : "", own, chosen(pictures, false));
+            Part shown = Part.Pictures.of(i == 0 ? heading : "", chosen(pictures, false));
             parts.add(i == 0 ? shown : new Part.Folded(heading, List.of(shown)));
-            curious.add(new Part.Pictures(heading, own, chosen(pictures, true)));
+            curious.add(Part.Pictures.of(heading, chosen(pictures, true)));
         }
     }
 
