@@ -133,7 +133,9 @@ final class CompareCommand implements Callable<Integer> {
         for (int i = 0; i < answers.size(); i++) {
             ReadModel.Project project = projects.get(i);
             Page page = page(FILE_WIDTH, true, false, project);
-            compared.add(new Compared(answers.get(i), page, CompareFiles.fileName(models.get(i), project), project.text()));
+            String name = models.get(i);
+            String file = CompareFiles.fileName(name, project);
+            compared.add(new Compared(answers.get(i), page, Airfoils.besides(name), file, project.text()));
         }
         String name = projects.stream()
                 .map(project -> CompareFiles.plain(project.model().name()))

@@ -23,6 +23,9 @@ final class PagePictures {
     /** More marks than this on an axis of a narrow chart run into each other. */
     private static final int MOST_MARKS = 7;
 
+    /** A width at which no line is broken. */
+    private static final double UNBROKEN = 100_000;
+
     /** Points that the scale up takes beside a plot. */
     private static final int SCALE = 8;
 
@@ -57,7 +60,7 @@ final class PagePictures {
                 }
             }
         }
-        int height = picture.height() - heightOfLines(chart, picture.width());
+        int height = picture.height() - heightOfLines(chart);
         chart.clearSubtitles();
         chart.setPadding(HouseStyle.NARROW_PADDING);
         thin(chart.getXYPlot(), width).forEach(label -> caption.add(words.say("chart.across", label)));
@@ -68,11 +71,12 @@ final class PagePictures {
         return new PagePicture(picture.name(), title, below, proof, element.description(), element.text());
     }
 
-    private static int heightOfLines(JFreeChart chart, int width) {
+    /** What the lines above and below a chart take where none of them is broken, as charts allow for them. */
+    private static int heightOfLines(JFreeChart chart) {
         Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
         double height = 0;
         for (Object subtitle : chart.getSubtitles()) {
-            RectangleConstraint room = new RectangleConstraint(width, new Range(0, width));
+            RectangleConstraint room = new RectangleConstraint(UNBROKEN, new Range(0, UNBROKEN));
             height += ((Title) subtitle).arrange(nowhere, room.toUnconstrainedHeight()).getHeight();
         }
         nowhere.dispose();

@@ -10,6 +10,7 @@ import throwline.model.Pack;
 import throwline.report.Sentences;
 import throwline.report.chart.Charts;
 import throwline.report.chart.PagePicture;
+import throwline.report.table.Figures;
 import throwline.report.table.FlownIn;
 import throwline.report.table.GlanceRows;
 import throwline.report.table.SetUpNotes;
@@ -45,6 +46,9 @@ public final class ComparePage {
         List<Part> curious = new ArrayList<>();
         for (int i = 0; i < models.size(); i++) {
             verdicts(parts, models.get(i), models.size() > 1);
+        }
+        for (int i = 0; i < models.size(); i++) {
+            setUps(parts, models.get(i), "m" + (i + 1) + "-");
         }
         parts.add(new Part.Cards(words.say("page.cards"), words.say("page.cards.intro"), cards.cards(flown)));
         for (int i = 0; i < models.size(); i++) {
@@ -114,6 +118,17 @@ public final class ComparePage {
             Part verdict = Part.Verdict.of(i == 0 ? heading : "", verdicts.of(new Situation(comparison, pack)));
             parts.add(i == 0 ? verdict : new Part.Folded(heading, List.of(verdict)));
         }
+    }
+
+    /** Pictures of the set-ups with the first pack; the others differ from them by what the cards say. */
+    private void setUps(List<Part> parts, Compared model, String prefix) {
+        Comparison comparison = model.answer().comparison();
+        PackResult pack = comparison.packs().get(0);
+        parts.add(Part.Pictures.of(
+                words.say(
+                        "page.setup.pictures", comparison.model().name(), pack.pack().name()),
+                new Charts(words, model.page().besideSpeed())
+                        .setUps(comparison, pack, model.airfoils(), new Figures(model.page(), words), prefix)));
     }
 
     private void charts(List<Part> parts, List<Part> curious, Compared model, String prefix) {
