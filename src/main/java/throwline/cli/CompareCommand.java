@@ -23,8 +23,8 @@ import throwline.report.Sentences;
 import throwline.report.chart.Charts;
 import throwline.report.data.CompareCsv;
 import throwline.report.data.CompareJson;
-import throwline.report.html.ComparePage;
 import throwline.report.html.Compared;
+import throwline.report.html.ComparePage;
 import throwline.report.table.CompareTable;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
@@ -133,8 +133,9 @@ final class CompareCommand implements Callable<Integer> {
         for (int i = 0; i < answers.size(); i++) {
             ReadModel.Project project = projects.get(i);
             Page page = page(FILE_WIDTH, true, false, project);
-            compared.add(
-                    new Compared(answers.get(i), page, CompareFiles.fileName(models.get(i), project), project.text()));
+            String name = models.get(i);
+            String file = CompareFiles.fileName(name, project);
+            compared.add(new Compared(answers.get(i), page, Airfoils.besides(name), file, project.text()));
         }
         String name = projects.stream()
                 .map(project -> CompareFiles.plain(project.model().name()))

@@ -1,10 +1,15 @@
 package throwline.report.chart;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import throwline.model.Model;
 import throwline.report.ReportFile;
+import throwline.report.table.Figures;
+import throwline.section.Airfoil;
+import throwline.section.AirfoilLibrary;
 import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
 import throwline.units.Display;
@@ -71,7 +76,25 @@ public final class Charts {
      */
     public List<PagePicture> onPage(Comparison comparison, PackResult pack, String prefix) {
         ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
-        return PagePictures.of(pictures(question), prefix);
+        return PagePictures.of(pictures(question), prefix, words);
+    }
+
+    /**
+     * A picture of every set-up with one pack for a page.
+     *
+     * @param comparison the result
+     * @param pack which pack
+     * @param airfoils where the model's airfoils are found
+     * @param figures numbers as the page shows them
+     * @param prefix what the names inside a picture begin with, so that they are its own on the page
+     */
+    public List<PagePicture> setUps(
+            Comparison comparison, PackResult pack, AirfoilLibrary airfoils, Figures figures, String prefix) {
+        ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
+        Map<String, Airfoil> found = new TreeMap<>();
+        comparison.model().wing().sections().forEach(section -> airfoils.find(section.airfoil())
+                .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
+        return PagePictures.of(SetUpPicture.all(question, found, figures), prefix, words);
     }
 
     /** The charts, each drawn when it is asked for. */

@@ -8,13 +8,10 @@ import java.awt.Stroke;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.DoubleUnaryOperator;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -40,9 +37,6 @@ final class PlanView extends AbstractXYAnnotation {
     private static final double ABOVE = 40;
     private static final double BELOW = 46;
     private static final double TALLEST = 760;
-
-    /** The tail end of a body over its width, as drawn. */
-    private static final double TAIL_END = 0.3;
 
     private static final Color SKIN = new Color(0xF4F4F4);
     private static final Color MOVED = new Color(0xCFE3F1);
@@ -85,17 +79,19 @@ final class PlanView extends AbstractXYAnnotation {
             PlotRenderingInfo info) {
         Shape clip = g2.getClip();
         g2.setClip(null);
-        Page page = new Page(area.getCenterX(), area.getMinY() + ABOVE + nose * scale, scale);
+        PlanOutline.Place page = new PlanOutline.Place(area.getCenterX(), area.getMinY() + ABOVE + nose * scale, scale);
         PlanInk ink = new PlanInk(g2);
         bodyLength(ink, page);
-        fill(g2, body(page), SKIN);
-        fill(g2, outline(page, model.wing()::leadingEdgeAt, y -> trailingEdge(y), stations(0, semiSpan()), true), SKIN);
+        PlanOutline outline = new PlanOutline(model, page);
+        fill(g2, outline.body(), SKIN);
+        fill(g2, outline.wing(), SKIN);
         for (Surface surface : model.wing().surfaces()) {
             for (int side = -1; side <= 1; side += 2) {
-                fill(g2, surface(page, surface, side), MOVED);
+                fill(g2, outline.surface(surface, side), MOVED);
             }
         }
-        tail(g2, page);
+        fill(g2, outline.tail(), SKIN);
+        fill(g2, outline.elevator(), MOVED);
         propeller(g2, page);
         wingDimensions(ink, page);
         surfaceDimensions(ink, page);
@@ -103,17 +99,6 @@ final class PlanView extends AbstractXYAnnotation {
         bodyDimensions(ink, page);
         balance(g2, ink, page);
         g2.setClip(clip);
-    }
-
-    /** From metres to places on the page: x backwards from the leading edge at the middle, y to the right. */
-    private record Page(double middle, double leadingEdge, double scale) {
-        double x(double y) {
-            return middle + y * scale;
-        }
-
-        double y(double x) {
-            return leadingEdge + x * scale;
-        }
     }
 
     private double semiSpan() {
@@ -132,96 +117,7 @@ final class PlanView extends AbstractXYAnnotation {
         g2.draw(shape);
     }
 
-    /** The stations of the wing between two distances from the middle, ends included. */
-    private List<Double> stations(double from, double to) {
-        TreeSet<Double> stations = new TreeSet<>(Set.of(from, to));
-        for (WingSection section : model.wing().sections()) {
-            if (section.at() > from && section.at() < to) {
-                stations.add(section.at());
-            }
-        }
-        return new ArrayList<>(stations);
-    }
-
-    private static Shape outline(
-            Page page, DoubleUnaryOperator front, DoubleUnaryOperator back, List<Double> stations, boolean bothSides) {
-        List<double[]> points = new ArrayList<>();
-        int last = stations.size() - 1;
-        if (bothSides) {
-            for (int i = last; i > 0; i--) {
-                points.add(new double[] {page.x(-stations.get(i)), page.y(front.applyAsDouble(stations.get(i)))});
-            }
-        }
-        for (double y : stations) {
-            points.add(new double[] {page.x(y), page.y(front.applyAsDouble(Math.abs(y)))});
-        }
-        for (int i = last; i >= 0; i--) {
-            double y = stations.get(i);
-            points.add(new double[] {page.x(y), page.y(back.applyAsDouble(Math.abs(y)))});
-        }
-        if (bothSides) {
-            for (int i = 1; i <= last; i++) {
-                points.add(new double[] {page.x(-stations.get(i)), page.y(back.applyAsDouble(stations.get(i)))});
-            }
-        }
-        return polygon(points);
-    }
-
-    private static Shape polygon(List<double[]> points) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(points.get(0)[0], points.get(0)[1]);
-        points.subList(1, points.size()).forEach(p -> path.lineTo(p[0], p[1]));
-        path.closePath();
-        return path;
-    }
-
-    private Shape surface(Page page, Surface surface, int side) {
-        Wing wing = model.wing();
-        List<Double> stations = stations(surface.from(), surface.to()).stream()
-                .map(y -> side * y)
-                .toList();
-        return outline(
-                page,
-                y -> trailingEdge(y) - surface.chordFraction() * wing.chordAt(y),
-                this::trailingEdge,
-                stations,
-                false);
-    }
-
-    private Shape body(Page page) {
-        Body body = model.body();
-        double half = body.width() / 2;
-        double front = -body.nose();
-        double end = body.length() - body.nose();
-        double widest = Math.min(trailingEdge(0), end);
-        double noseHalf = body.boxy() ? 0.7 * half : 0.35 * half;
-        double shoulder = front + Math.min(0.6 * body.nose(), 2 * body.width());
-        List<double[]> points = new ArrayList<>();
-        double[][] right = {
-            {noseHalf, front}, {half, shoulder}, {half, widest}, {TAIL_END * half, end},
-        };
-        for (double[] p : right) {
-            points.add(new double[] {page.x(p[0]), page.y(p[1])});
-        }
-        for (int i = right.length - 1; i >= 0; i--) {
-            points.add(new double[] {page.x(-right[i][0]), page.y(right[i][1])});
-        }
-        return polygon(points);
-    }
-
-    private void tail(Graphics2D g2, Page page) {
-        Tail tail = model.tail();
-        double hinge = tail.arm() + tail.chord() * (1 - tail.elevator().chordFraction());
-        fill(g2, rectangle(page, tail.span(), tail.arm(), tail.arm() + tail.chord()), SKIN);
-        fill(g2, rectangle(page, tail.span(), hinge, tail.arm() + tail.chord()), MOVED);
-    }
-
-    private static Shape rectangle(Page page, double width, double front, double back) {
-        return new Rectangle2D.Double(
-                page.x(-width / 2), page.y(front), width * page.scale(), (back - front) * page.scale());
-    }
-
-    private void propeller(Graphics2D g2, Page page) {
+    private void propeller(Graphics2D g2, PlanOutline.Place page) {
         model.propeller().ifPresent(p -> {
             g2.setPaint(HouseStyle.QUIET_INK);
             g2.setStroke(new BasicStroke(3, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
@@ -230,7 +126,7 @@ final class PlanView extends AbstractXYAnnotation {
         });
     }
 
-    private void wingDimensions(PlanInk ink, Page page) {
+    private void wingDimensions(PlanInk ink, PlanOutline.Place page) {
         Wing wing = model.wing();
         double tip = semiSpan();
         double top = page.y(-nose) - ABOVE / 2 - 4;
@@ -266,7 +162,7 @@ final class PlanView extends AbstractXYAnnotation {
         return best;
     }
 
-    private void surfaceDimensions(PlanInk ink, Page page) {
+    private void surfaceDimensions(PlanInk ink, PlanOutline.Place page) {
         double below = 0;
         for (Surface surface : model.wing().surfaces()) {
             below = Math.max(below, Math.max(trailingEdge(surface.from()), trailingEdge(surface.to())));
@@ -296,7 +192,7 @@ final class PlanView extends AbstractXYAnnotation {
         }
     }
 
-    private void tailDimensions(PlanInk ink, Page page) {
+    private void tailDimensions(PlanInk ink, PlanOutline.Place page) {
         Tail tail = model.tail();
         double left = page.x(-tail.span() / 2);
         double right = page.x(tail.span() / 2);
@@ -310,12 +206,12 @@ final class PlanView extends AbstractXYAnnotation {
     }
 
     /** Halfway between wing and tail on the page. */
-    private double behindWing(Page page) {
+    private double behindWing(PlanOutline.Place page) {
         return (page.y(trailingEdge(0)) + page.y(model.tail().arm())) / 2;
     }
 
     /** Drawn before the wing, which covers the line. */
-    private void bodyLength(PlanInk ink, Page page) {
+    private void bodyLength(PlanInk ink, PlanOutline.Place page) {
         Body body = model.body();
         double left = page.x(-model.tail().span() / 2);
         double x = Math.max(left - 112, page.middle() - HouseStyle.WIDTH / 2.0 + 110);
@@ -328,7 +224,7 @@ final class PlanView extends AbstractXYAnnotation {
         ink.down(front, end, x, label, length, Ink.Side.LEFT);
     }
 
-    private void bodyDimensions(PlanInk ink, Page page) {
+    private void bodyDimensions(PlanInk ink, PlanOutline.Place page) {
         Body body = model.body();
         double noseX = page.x(-body.width() / 2) - 14;
         String noseText = words.say("chart.plan.nose", given("body.nose", length(body.nose())));
@@ -337,7 +233,7 @@ final class PlanView extends AbstractXYAnnotation {
         ink.note(width, page.x(body.width() / 2) + 6, behindWing(page) - 14);
     }
 
-    private void balance(Graphics2D g2, PlanInk ink, Page page) {
+    private void balance(Graphics2D g2, PlanInk ink, PlanOutline.Place page) {
         double x = page.x(model.body().width() / 2) + 26;
         double y = page.y(0) - 16 - 17.0 * (model.packs().size() - 1);
         double mean = model.wing().meanAerodynamicChord();

@@ -131,7 +131,7 @@ final class Rows extends AbstractXYAnnotation {
         List<String> lines = ink.wrapped(heading, HouseStyle.STRONG, right - x, HEADING_LINES);
         double step = ink.height(HouseStyle.STRONG);
         for (int i = 0; i < lines.size(); i++) {
-            double y = area.getMinY() + 10 - (lines.size() - 1 - i) * step;
+            double y = area.getMinY() + 10 + i * step;
             ink.text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, x, y, Ink.Side.RIGHT);
         }
     }
@@ -141,11 +141,16 @@ final class Rows extends AbstractXYAnnotation {
         double step = ink.height(HouseStyle.STRONG);
         for (int i = 0; i < lines.size(); i++) {
             double at = y + (i - (lines.size() - 1) / 2.0) * step;
-            ink.text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, x, at, Ink.Side.LEFT);
+            if (layout == Layout.NARROW) {
+                double left = x - layout.names() + 14;
+                ink.text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, left, at, Ink.Side.RIGHT);
+            } else {
+                ink.text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, x, at, Ink.Side.LEFT);
+            }
         }
     }
 
-    /** Draws one mark; its label is moved to the right where the one before it stands in the way. */
+    /** Draws one mark; its label is moved right, or below, where the one before it stands in the way. */
     private double mark(
             Graphics2D g2, Ink ink, Row row, Mark mark, Rectangle2D area, ValueAxis across, double y, double free) {
         double x = across.valueToJava2D(mark.value(), area, RectangleEdge.BOTTOM);
@@ -161,8 +166,13 @@ final class Rows extends AbstractXYAnnotation {
         ink.mark(row.look(), x, y, mark.filled());
         double width = ink.width(mark.label(), HouseStyle.TEXT);
         double rightmost = area.getMaxX() + layout.right() - width;
-        double left = Math.max(free, Math.min(rightmost, x - width / 2));
-        ink.text(mark.label(), HouseStyle.TEXT, HouseStyle.INK, left, y - LABEL_ABOVE, Ink.Side.RIGHT);
+        double left = Math.min(rightmost, x - width / 2);
+        boolean below = free > rightmost;
+        if (!below) {
+            left = Math.max(free, left);
+        }
+        double at = below ? y + LABEL_ABOVE : y - LABEL_ABOVE;
+        ink.text(mark.label(), HouseStyle.TEXT, HouseStyle.INK, left, at, Ink.Side.RIGHT);
         return left + width + GAP;
     }
 }

@@ -88,9 +88,7 @@ final class CardMaker {
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < row.cells().size(); i++) {
             GlanceCell cell = row.cells().get(i);
-            List<String> more = cell.more().stream()
-                    .map(line -> (line.label() + " " + line.text()).strip())
-                    .toList();
+            List<String> more = cell.more().stream().map(CardMaker::said).toList();
             String name = model.setUps().get(i).name();
             lines.add(new Line(
                     SetUpMark.of(i), name, cell.text(), more, Optional.empty(), Optional.empty(), List.of(), false));
@@ -144,7 +142,7 @@ final class CardMaker {
                 name,
                 figure(cell),
                 more(cell, sentences),
-                known.map(scale::bar),
+                known.filter(k -> !DIFFERENCES.contains(row)).map(scale::bar),
                 known.flatMap(k -> HowFound.of(row).map(found -> exact(found, k))),
                 known.map(k -> how.facts(row, k, strip.flown(), result)).orElse(List.of()),
                 close.stream().anyMatch(group -> group.contains(name)));
@@ -158,11 +156,15 @@ final class CardMaker {
 
     private List<String> more(GlanceCell cell, Sentences sentences) {
         List<String> more = new ArrayList<>();
-        cell.more().forEach(line -> more.add((line.label() + " " + line.text()).strip()));
+        cell.more().forEach(line -> more.add(said(line)));
         if (cell.number().orElse(null) instanceof Headline.Unknown unknown) {
             more.add(sentences.why(unknown));
         }
         return more;
+    }
+
+    private static String said(GlanceRows.More line) {
+        return Unbroken.of((line.label() + " " + line.text()).strip());
     }
 
     private static Exact exact(HowFound how, Headline.Known known) {

@@ -10,6 +10,7 @@ import throwline.model.Pack;
 import throwline.report.Sentences;
 import throwline.report.chart.Charts;
 import throwline.report.chart.PagePicture;
+import throwline.report.table.Figures;
 import throwline.report.table.FlownIn;
 import throwline.report.table.GlanceRows;
 import throwline.report.table.SetUpNotes;
@@ -37,12 +38,17 @@ public final class ComparePage {
     /** The page of all models, as HTML. */
     public String write(List<Compared> models) {
         List<Flown> flown = new ArrayList<>();
-        models.forEach(model ->
-                model.answer().comparison().packs().forEach(pack -> flown.add(flown(model, pack, models.size() > 1))));
+        models.forEach(model -> model.answer()
+                .comparison()
+                .packs()
+                .forEach(pack -> flown.add(flown(model, pack, models.size() > 1))));
         List<Part> parts = new ArrayList<>();
         List<Part> curious = new ArrayList<>();
         for (int i = 0; i < models.size(); i++) {
             verdicts(parts, models.get(i), models.size() > 1);
+        }
+        for (int i = 0; i < models.size(); i++) {
+            setUps(parts, models.get(i), "m" + (i + 1) + "-");
         }
         parts.add(new Part.Cards(words.say("page.cards"), words.say("page.cards.intro"), cards.cards(flown)));
         for (int i = 0; i < models.size(); i++) {
@@ -109,9 +115,20 @@ public final class ComparePage {
             PackResult pack = comparison.packs().get(i);
             String who = flown(model, pack, several).who();
             String heading = who.isEmpty() ? words.say("page.verdict") : words.say("page.verdict.with", who);
-            Part verdict = new Part.Verdict(i == 0 ? heading : "", verdicts.of(new Situation(comparison, pack)));
+            Part verdict = Part.Verdict.of(i == 0 ? heading : "", verdicts.of(new Situation(comparison, pack)));
             parts.add(i == 0 ? verdict : new Part.Folded(heading, List.of(verdict)));
         }
+    }
+
+    /** Pictures of the set-ups with the first pack; the others differ from them by what the cards say. */
+    private void setUps(List<Part> parts, Compared model, String prefix) {
+        Comparison comparison = model.answer().comparison();
+        PackResult pack = comparison.packs().get(0);
+        parts.add(Part.Pictures.of(
+                words.say(
+                        "page.setup.pictures", comparison.model().name(), pack.pack().name()),
+                new Charts(words, model.page().besideSpeed())
+                        .setUps(comparison, pack, model.airfoils(), new Figures(model.page(), words), prefix)));
     }
 
     private void charts(List<Part> parts, List<Part> curious, Compared model, String prefix) {
@@ -121,11 +138,10 @@ public final class ComparePage {
             PackResult pack = comparison.packs().get(i);
             String own = prefix + "-p" + (i + 1) + "-";
             List<PagePicture> pictures = charts.onPage(comparison, pack, own);
-            String heading = words.say(
-                    "page.charts", comparison.model().name(), pack.pack().name());
-            Part shown = new Part.Pictures(i == 0 ? heading : "", own, chosen(pictures, false));
+            String heading = words.say("page.charts", comparison.model().name(), pack.pack().name());
+            Part shown = Part.Pictures.of(i == 0 ? heading : "", chosen(pictures, false));
             parts.add(i == 0 ? shown : new Part.Folded(heading, List.of(shown)));
-            curious.add(new Part.Pictures(heading, own, chosen(pictures, true)));
+            curious.add(Part.Pictures.of(heading, chosen(pictures, true)));
         }
     }
 

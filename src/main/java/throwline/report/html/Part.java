@@ -12,11 +12,31 @@ public sealed interface Part {
     /**
      * What a reader must take away, first on the page.
      *
-     * @param sentences one a line; each begins with what it is about, set off by a colon
+     * @param sentences one a line
      */
-    record Verdict(String heading, List<String> sentences) implements Part {
+    record Verdict(String heading, List<Said> sentences) implements Part {
         public Verdict {
             sentences = List.copyOf(sentences);
+        }
+
+        /** Sentences that begin with what they are about, up to their first colon or else their first full stop. */
+        static Verdict of(String heading, List<String> sentences) {
+            return new Verdict(heading, sentences.stream().map(Said::of).toList());
+        }
+    }
+
+    /**
+     * A sentence in two pieces, the first of which stands out.
+     *
+     * @param about its beginning
+     * @param rest what follows
+     */
+    record Said(String about, String rest) {
+        static Said of(String text) {
+            String sentence = Unbroken.of(text);
+            int colon = sentence.indexOf(':');
+            int end = colon >= 0 ? colon + 1 : sentence.indexOf('.') + 1;
+            return new Said(sentence.substring(0, end), sentence.substring(end));
         }
     }
 
@@ -58,11 +78,29 @@ public sealed interface Part {
     /**
      * Pictures.
      *
-     * @param prefix what the names inside the pictures begin with
+     * @param intro what holds for all of them
      */
-    record Pictures(String heading, String prefix, List<PagePicture> pictures) implements Part {
+    record Pictures(String heading, String intro, List<PagePicture> pictures) implements Part {
         public Pictures {
             pictures = List.copyOf(pictures);
+        }
+
+        /** Pictures, with the lines that all of them share said once. */
+        static Pictures of(String heading, List<PagePicture> pictures) {
+            if (pictures.size() < 2) {
+                return new Pictures(heading, "", pictures);
+            }
+            List<String> shared = pictures.get(0).caption().stream()
+                    .filter(line -> pictures.stream()
+                            .allMatch(picture -> picture.caption().contains(line)))
+                    .toList();
+            String proof = pictures.get(0).proof();
+            boolean oneProof = pictures.stream().allMatch(picture -> picture.proof().equals(proof));
+            List<PagePicture> rest = pictures.stream()
+                    .map(picture -> picture.without(shared, oneProof))
+                    .toList();
+            String intro = String.join(" ", shared) + (oneProof ? " " + proof : "");
+            return new Pictures(heading, intro.strip(), rest);
         }
     }
 

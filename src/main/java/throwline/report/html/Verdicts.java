@@ -138,13 +138,14 @@ final class Verdicts {
     private List<String> elevatorToMix(Situation s) {
         EdgeThrow edge = new EdgeThrow(
                 s.model().tail().chord() * s.model().tail().elevator().chordFraction());
-        return s.with(s.moved(), SetUpResult::elevatorChange).stream()
+        List<String> mixes = s.with(s.moved(), SetUpResult::elevatorChange).stream()
                 .filter(has -> !Headlines.eitherWay(has.number()))
-                .map(has -> sentence(
-                        "page.verdict.mix",
-                        has.name(),
-                        figures.edge(has.number().value() / 2, edge)))
+                .map(has -> words.say(
+                        "page.verdict.mix.one",
+                        figures.edge(has.number().value() / 2, edge),
+                        has.name()))
                 .toList();
+        return about("page.verdict.mix", mixes);
     }
 
     private List<String> elevatorEitherWay(Situation s) {
