@@ -48,7 +48,8 @@ final class StallFinder {
 
     /** The stall; empty where the walk found none within 40 degrees or the speed did not settle. */
     Optional<Stall> find(Pack pack) {
-        Walk walk = new Walk(pack, speedFor(pack, SHARE_OF_SECTIONS * sectionLift(speedFor(pack, FIRST_GUESS_OF_LIFT))));
+        Walk walk =
+                new Walk(pack, speedFor(pack, SHARE_OF_SECTIONS * sectionLift(speedFor(pack, FIRST_GUESS_OF_LIFT))));
         boolean found = walk.go();
         for (int pass = 0; found && pass < MOST_PASSES; pass++) {
             double next = speedFor(pack, walk.bestLift);

@@ -92,8 +92,12 @@ public final class Charts {
             Comparison comparison, PackResult pack, AirfoilLibrary airfoils, Figures figures, String prefix) {
         ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
         Map<String, Airfoil> found = new TreeMap<>();
-        comparison.model().wing().sections().forEach(section -> airfoils.find(section.airfoil())
-                .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
+        comparison
+                .model()
+                .wing()
+                .sections()
+                .forEach(section -> airfoils.find(section.airfoil())
+                        .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
         return PagePictures.of(SetUpPicture.all(question, found, figures), prefix, words);
     }
 

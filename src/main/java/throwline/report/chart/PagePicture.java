@@ -21,7 +21,8 @@ public record PagePicture(
 
     /** The same without lines that are said elsewhere. */
     public PagePicture without(List<String> lines, boolean withoutProof) {
-        List<String> rest = caption.stream().filter(line -> !lines.contains(line)).toList();
+        List<String> rest =
+                caption.stream().filter(line -> !lines.contains(line)).toList();
         return new PagePicture(name, title, rest, withoutProof ? "" : proof, description, svg);
     }
 }

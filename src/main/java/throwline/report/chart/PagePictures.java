@@ -77,7 +77,9 @@ final class PagePictures {
         double height = 0;
         for (Object subtitle : chart.getSubtitles()) {
             RectangleConstraint room = new RectangleConstraint(UNBROKEN, new Range(0, UNBROKEN));
-            height += ((Title) subtitle).arrange(nowhere, room.toUnconstrainedHeight()).getHeight();
+            height += ((Title) subtitle)
+                    .arrange(nowhere, room.toUnconstrainedHeight())
+                    .getHeight();
         }
         nowhere.dispose();
         return (int) height;

@@ -70,10 +70,7 @@ final class PlanOutline {
                 .map(y -> side * y)
                 .toList();
         return outline(
-                y -> trailingEdge(y) - surface.chordFraction() * wing.chordAt(y),
-                this::trailingEdge,
-                stations,
-                false);
+                y -> trailingEdge(y) - surface.chordFraction() * wing.chordAt(y), this::trailingEdge, stations, false);
     }
 
     /** The body. */

@@ -75,11 +75,9 @@ final class SetUpPicture {
     }
 
     /** All set-ups of one pack. */
-    static List<Supplier<Picture>> all(
-            ChartQuestion question, Map<String, Airfoil> airfoils, Figures figures) {
+    static List<Supplier<Picture>> all(ChartQuestion question, Map<String, Airfoil> airfoils, Figures figures) {
         return IntStream.range(0, question.setUps().size())
-                .<Supplier<Picture>>mapToObj(
-                        i -> () -> new SetUpPicture(question, i, airfoils, figures).draw())
+                .<Supplier<Picture>>mapToObj(i -> () -> new SetUpPicture(question, i, airfoils, figures).draw())
                 .toList();
     }
 }

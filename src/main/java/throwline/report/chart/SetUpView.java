@@ -91,8 +91,7 @@ final class SetUpView extends AbstractXYAnnotation {
         g2.setClip(null);
         Ink ink = new Ink(g2);
         double top = area.getMinY();
-        PlanOutline.Place place =
-                new PlanOutline.Place(area.getCenterX(), top + LOAD + GAP + nose * scale, scale);
+        PlanOutline.Place place = new PlanOutline.Place(area.getCenterX(), top + LOAD + GAP + nose * scale, scale);
         load(g2, ink, place, top);
         plan(g2, ink, place);
         firstStall(g2, ink, place, top);
@@ -207,7 +206,8 @@ final class SetUpView extends AbstractXYAnnotation {
     }
 
     private double edge(double y) {
-        return question.model().wing().leadingEdgeAt(y) + question.model().wing().chordAt(y);
+        return question.model().wing().leadingEdgeAt(y)
+                + question.model().wing().chordAt(y);
     }
 
     /** Text with its middle near a place, moved so far that it stays on the page. */
@@ -222,8 +222,8 @@ final class SetUpView extends AbstractXYAnnotation {
         Model model = question.model();
         double chord = model.tail().chord() * model.tail().elevator().chordFraction();
         Headlines.known(result.elevator()).ifPresent(known -> {
-            String text = question.words()
-                    .say("chart.setup.elevator", figures.edge(known.value(), new EdgeThrow(chord)));
+            String text =
+                    question.words().say("chart.setup.elevator", figures.edge(known.value(), new EdgeThrow(chord)));
             double y = place.y(model.tail().arm() + model.tail().chord()) + LABEL;
             inside(ink, text, place.middle(), y, place);
         });
@@ -281,8 +281,7 @@ final class SetUpView extends AbstractXYAnnotation {
         AffineTransform place =
                 AffineTransform.getTranslateInstance(cell.getMinX() + 12, cell.getMinY() + 0.42 * SECTION);
         place.scale(chord, chord);
-        SectionOutline outline =
-                new SectionOutline(airfoil.thickness(), airfoil.camber(), 1 - surface.chordFraction());
+        SectionOutline outline = new SectionOutline(airfoil.thickness(), airfoil.camber(), 1 - surface.chordFraction());
         ThrowShade shade = new ThrowShade(g2, OUTLINE);
         double angle = reached(surface);
         if (angle != 0) {

@@ -18,7 +18,6 @@ import throwline.words.Note;
 public final class CompareJson {
 
     /** Numbers that the format has and that no study works out. */
-
     private final Sentences sentences;
 
     /** A writer with these words. */

@@ -38,10 +38,8 @@ public final class ComparePage {
     /** The page of all models, as HTML. */
     public String write(List<Compared> models) {
         List<Flown> flown = new ArrayList<>();
-        models.forEach(model -> model.answer()
-                .comparison()
-                .packs()
-                .forEach(pack -> flown.add(flown(model, pack, models.size() > 1))));
+        models.forEach(model ->
+                model.answer().comparison().packs().forEach(pack -> flown.add(flown(model, pack, models.size() > 1))));
         List<Part> parts = new ArrayList<>();
         List<Part> curious = new ArrayList<>();
         for (int i = 0; i < models.size(); i++) {
@@ -126,7 +124,9 @@ public final class ComparePage {
         PackResult pack = comparison.packs().get(0);
         parts.add(Part.Pictures.of(
                 words.say(
-                        "page.setup.pictures", comparison.model().name(), pack.pack().name()),
+                        "page.setup.pictures",
+                        comparison.model().name(),
+                        pack.pack().name()),
                 new Charts(words, model.page().besideSpeed())
                         .setUps(comparison, pack, model.airfoils(), new Figures(model.page(), words), prefix)));
     }
@@ -138,7 +138,8 @@ public final class ComparePage {
             PackResult pack = comparison.packs().get(i);
             String own = prefix + "-p" + (i + 1) + "-";
             List<PagePicture> pictures = charts.onPage(comparison, pack, own);
-            String heading = words.say("page.charts", comparison.model().name(), pack.pack().name());
+            String heading = words.say(
+                    "page.charts", comparison.model().name(), pack.pack().name());
             Part shown = Part.Pictures.of(i == 0 ? heading : "", chosen(pictures, false));
             parts.add(i == 0 ? shown : new Part.Folded(heading, List.of(shown)));
             curious.add(Part.Pictures.of(heading, chosen(pictures, true)));

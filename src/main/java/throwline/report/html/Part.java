@@ -95,7 +95,8 @@ public sealed interface Part {
                             .allMatch(picture -> picture.caption().contains(line)))
                     .toList();
             String proof = pictures.get(0).proof();
-            boolean oneProof = pictures.stream().allMatch(picture -> picture.proof().equals(proof));
+            boolean oneProof =
+                    pictures.stream().allMatch(picture -> picture.proof().equals(proof));
             List<PagePicture> rest = pictures.stream()
                     .map(picture -> picture.without(shared, oneProof))
                     .toList();

@@ -5,7 +5,8 @@ import java.util.regex.Pattern;
 /** Keeps a number and its unit on one line. */
 final class Unbroken {
 
-    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=(?:m|mm|s|km/h|m/s|mph|in|ft|kg|lb|oz)\\b)");
+    private static final Pattern BEFORE_UNIT =
+            Pattern.compile("(?<=\\d) (?=(?:m|mm|s|km/h|m/s|mph|in|ft|kg|lb|oz)\\b)");
 
     private Unbroken() {}
 

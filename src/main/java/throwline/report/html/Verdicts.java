@@ -141,9 +141,7 @@ final class Verdicts {
         List<String> mixes = s.with(s.moved(), SetUpResult::elevatorChange).stream()
                 .filter(has -> !Headlines.eitherWay(has.number()))
                 .map(has -> words.say(
-                        "page.verdict.mix.one",
-                        figures.edge(has.number().value() / 2, edge),
-                        has.name()))
+                        "page.verdict.mix.one", figures.edge(has.number().value() / 2, edge), has.name()))
                 .toList();
         return about("page.verdict.mix", mixes);
     }
