@@ -23,8 +23,8 @@ import throwline.report.Sentences;
 import throwline.report.chart.Charts;
 import throwline.report.data.CompareCsv;
 import throwline.report.data.CompareJson;
-import throwline.report.html.Compared;
 import throwline.report.html.ComparePage;
+import throwline.report.html.Compared;
 import throwline.report.table.CompareTable;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
@@ -133,7 +133,8 @@ final class CompareCommand implements Callable<Integer> {
         for (int i = 0; i < answers.size(); i++) {
             ReadModel.Project project = projects.get(i);
             Page page = page(FILE_WIDTH, true, false, project);
-            compared.add(new Compared(answers.get(i), page, CompareFiles.fileName(models.get(i), project), project.text()));
+            compared.add(
+                    new Compared(answers.get(i), page, CompareFiles.fileName(models.get(i), project), project.text()));
         }
         String name = projects.stream()
                 .map(project -> CompareFiles.plain(project.model().name()))

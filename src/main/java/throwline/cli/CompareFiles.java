@@ -52,7 +52,8 @@ final class CompareFiles {
 
     /** The name of a model file without its folder; standard input is named after the model. */
     static String fileName(String model, ReadModel.Project project) {
-        Path name = ModelReader.STANDARD_INPUT.equals(model) ? null : Path.of(model).getFileName();
+        Path name =
+                ModelReader.STANDARD_INPUT.equals(model) ? null : Path.of(model).getFileName();
         return name == null ? plain(project.model().name()) + ".yaml" : name.toString();
     }
 

@@ -48,8 +48,8 @@ public final class ComparisonStudy {
                 packs.stream().map(referenceFlight::stall).toList();
         List<List<SetUpResult>> bySetUp = IntStream.range(0, setUps.size())
                 .parallel()
-                .mapToObj(
-                        i -> new Column(airframe, setUps.get(i), setUps.get(reference)).results(packs, referenceStalls))
+                .mapToObj(i -> new Column(airframe, airfoils, setUps.get(i), setUps.get(reference))
+                        .results(packs, referenceStalls))
                 .toList();
         List<PackResult> results = new ArrayList<>();
         for (int p = 0; p < packs.size(); p++) {
@@ -69,9 +69,11 @@ public final class ComparisonStudy {
         private final Flight flight;
         private final Flight referenceFlight;
         private final boolean isReference;
+        private final AirfoilLibrary airfoils;
 
-        Column(Airframe airframe, SetUp setUp, SetUp reference) {
+        Column(Airframe airframe, AirfoilLibrary airfoils, SetUp setUp, SetUp reference) {
             this.setUp = setUp;
+            this.airfoils = airfoils;
             flight = new Flight(airframe, setUp);
             isReference = setUp.equals(reference);
             referenceFlight = isReference ? flight : new Flight(airframe, reference);
@@ -94,7 +96,20 @@ public final class ComparisonStudy {
             Optional<Descent> elsewhere = isReference
                     ? Optional.of(descent)
                     : referenceStall.map(s -> referenceFlight.descent(pack, s, approach));
-            return answer.of(flight, pack, stall.get(), descent, elsewhere);
+            return likely(answer.of(flight, pack, stall.get(), descent, elsewhere), pack);
+        }
+
+        /**
+         * Weight, balance and throws are small against the model's own errors; an airfoil that was never measured is not.
+         */
+        private SetUpResult likely(SetUpResult result, Pack pack) {
+            Airframe airframe = flight.airframe();
+            Unknowns unknowns = new Unknowns(airframe.model(), airfoils);
+            if (unknowns.standIns().isEmpty()) {
+                return result;
+            }
+            Trial trial = new Trial(airframe, airfoils, sections, pack, setUp);
+            return LikelyBands.of(trial, unknowns.in(setUp)).widened(result);
         }
     }
 }

@@ -91,12 +91,7 @@ final class BandTable {
                         && other.relative() > row.relative())
                 .findFirst()
                 .map(other -> row.with(
-                        other.relative(),
-                        row.absolute(),
-                        row.values(),
-                        row.groups(),
-                        row.mark(),
-                        row.source()))
+                        other.relative(), row.absolute(), row.values(), row.groups(), row.mark(), row.source()))
                 .orElse(row);
     }
 

@@ -18,8 +18,8 @@ class HandDownwashTest {
     @ParameterizedTest
     @CsvSource({"6, 1, 0, .45, 0.376", "8, .6, .05, .40, 0.342", "7.2, 1, .1, .45, 0.280", "10, .5, 0, .40, 0.305"})
     void changeWithIncidence(double aspect, double taper, double height, double length, double expected) {
-        TheoryWing wing = new TheoryWing(
-                TheoryPlanform.tapered(aspect, taper), new double[0], 80, y -> LawCurve.linear(0));
+        TheoryWing wing =
+                new TheoryWing(TheoryPlanform.tapered(aspect, taper), new double[0], 80, y -> LawCurve.linear(0));
         double span = wing.grid.span();
         double at1 = downwash(wing, 0.02, length * span, height * span);
         double at2 = downwash(wing, 0.06, length * span, height * span);

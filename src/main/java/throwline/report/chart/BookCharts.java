@@ -116,9 +116,7 @@ public final class BookCharts {
             rows.add(new Rows.Row(name(check, shared), HouseStyle.look(check.passed() ? 1 : 2), List.of(mark), ""));
         }
         XYPlot plot = Rows.plot(
-                Layout.BOOK,
-                HouseStyle.axis(words.say("book.chart.limits"), -EDGE - 0.5, EDGE + 0.5, 6),
-                rows);
+                Layout.BOOK, HouseStyle.axis(words.say("book.chart.limits"), -EDGE - 0.5, EDGE + 0.5, 6), rows);
         plot.setInsets(Rows.room(Layout.BOOK));
         int height = AROUND_ROWS + Rows.HEIGHT * rows.size();
         return picture(fileName(result.name(), "checks"), result, words.say("book.chart.rows"), plot, height);

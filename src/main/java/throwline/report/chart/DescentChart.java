@@ -53,8 +53,13 @@ final class DescentChart {
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
         plot.setGap(6);
         plot.setInsets(Rows.room(question.layout()));
-        SideView view =
-                new SideView(question.layout(), paths, height, obstacle, question.model().field().length(), words);
+        SideView view = new SideView(
+                question.layout(),
+                paths,
+                height,
+                obstacle,
+                question.model().field().length(),
+                words);
         int viewHeight = view.heightFor(farthest - behind);
         XYPlot ways = view.plot();
         XYPlot places = Rows.plot(question.layout(), across, rows);

@@ -70,7 +70,9 @@ final class PagePictures {
         double height = 0;
         for (Object subtitle : chart.getSubtitles()) {
             RectangleConstraint room = new RectangleConstraint(width, new Range(0, width));
-            height += ((Title) subtitle).arrange(nowhere, room.toUnconstrainedHeight()).getHeight();
+            height += ((Title) subtitle)
+                    .arrange(nowhere, room.toUnconstrainedHeight())
+                    .getHeight();
         }
         nowhere.dispose();
         return (int) height;

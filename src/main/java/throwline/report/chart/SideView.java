@@ -47,8 +47,7 @@ final class SideView extends AbstractXYAnnotation {
      * @param obstacle true where something of that height stands there
      * @param field length of the field from there, m
      */
-    SideView(
-            Layout layout, List<Path> paths, double height, boolean obstacle, OptionalDouble field, Words words) {
+    SideView(Layout layout, List<Path> paths, double height, boolean obstacle, OptionalDouble field, Words words) {
         this.layout = layout;
         this.paths = List.copyOf(paths);
         this.height = height;
@@ -69,8 +68,10 @@ final class SideView extends AbstractXYAnnotation {
 
     /** Points that the view needs where the axis covers so many metres. */
     int heightFor(double metres) {
-        double across =
-                layout.width() - 36 - Rows.room(layout).getLeft() - Rows.room(layout).getRight();
+        double across = layout.width()
+                - 36
+                - Rows.room(layout).getLeft()
+                - Rows.room(layout).getRight();
         return (int) (ABOVE + BELOW + height * across / metres);
     }
 

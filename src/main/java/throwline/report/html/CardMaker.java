@@ -109,7 +109,9 @@ final class CardMaker {
         boolean differences = DIFFERENCES.contains(first.key());
         for (Strip strip : strips) {
             List<List<String>> close = differences ? List.of() : TooCloseToCall.groups(strip.entries());
-            closeCalls.inside(strip.flown().who(), close, strip.row().cells().size()).ifPresent(said::add);
+            closeCalls
+                    .inside(strip.flown().who(), close, strip.row().cells().size())
+                    .ifPresent(said::add);
             groups.add(new Group(strip.flown().who(), lines(strip, scale, close)));
         }
         for (int i = 1; i < strips.size() && !differences; i++) {
@@ -149,7 +151,8 @@ final class CardMaker {
     }
 
     private String figure(GlanceCell cell) {
-        boolean unknown = cell.number().filter(Headline.Unknown.class::isInstance).isPresent();
+        boolean unknown =
+                cell.number().filter(Headline.Unknown.class::isInstance).isPresent();
         return unknown ? words.say("page.no-answer") : cell.text();
     }
 
@@ -174,7 +177,8 @@ final class CardMaker {
 
         static Scale of(List<Headline.Known> numbers) {
             double low = numbers.stream().mapToDouble(Headline.Known::low).min().orElse(0);
-            double high = numbers.stream().mapToDouble(Headline.Known::high).max().orElse(1);
+            double high =
+                    numbers.stream().mapToDouble(Headline.Known::high).max().orElse(1);
             double room = Math.max(1e-9, ROOM * (high - low));
             return new Scale(low - room, high + room);
         }

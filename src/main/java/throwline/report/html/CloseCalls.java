@@ -31,8 +31,7 @@ final class CloseCalls {
         String names = groups.get(0).size() == all
                 ? words.say("row.all-setups")
                 : groups.stream().map(this::and).collect(Collectors.joining("; "));
-        return Optional.of(
-                who.isEmpty() ? words.say("page.close", names) : words.say("page.close.with", who, names));
+        return Optional.of(who.isEmpty() ? words.say("page.close", names) : words.say("page.close.with", who, names));
     }
 
     /** In which set-ups of the same name two packs or models cannot be told apart. */

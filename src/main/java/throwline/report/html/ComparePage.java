@@ -37,10 +37,8 @@ public final class ComparePage {
     /** The page of all models, as HTML. */
     public String write(List<Compared> models) {
         List<Flown> flown = new ArrayList<>();
-        models.forEach(model -> model.answer()
-                .comparison()
-                .packs()
-                .forEach(pack -> flown.add(flown(model, pack, models.size() > 1))));
+        models.forEach(model ->
+                model.answer().comparison().packs().forEach(pack -> flown.add(flown(model, pack, models.size() > 1))));
         List<Part> parts = new ArrayList<>();
         List<Part> curious = new ArrayList<>();
         for (int i = 0; i < models.size(); i++) {
@@ -123,7 +121,8 @@ public final class ComparePage {
             PackResult pack = comparison.packs().get(i);
             String own = prefix + "-p" + (i + 1) + "-";
             List<PagePicture> pictures = charts.onPage(comparison, pack, own);
-            String heading = words.say("page.charts", comparison.model().name(), pack.pack().name());
+            String heading = words.say(
+                    "page.charts", comparison.model().name(), pack.pack().name());
             Part shown = new Part.Pictures(i == 0 ? heading : "", own, chosen(pictures, false));
             parts.add(i == 0 ? shown : new Part.Folded(heading, List.of(shown)));
             curious.add(new Part.Pictures(heading, own, chosen(pictures, true)));

@@ -69,7 +69,8 @@ final class HowWorkedOut {
                 flown.model().reference().name());
     }
 
-    private static String say(Headline headline, java.util.function.Function<Headline.Known, String> text, String none) {
+    private static String say(
+            Headline headline, java.util.function.Function<Headline.Known, String> text, String none) {
         return Headlines.known(headline).map(text).orElse(none);
     }
 

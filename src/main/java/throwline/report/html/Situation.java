@@ -64,9 +64,7 @@ record Situation(Comparison comparison, PackResult result) {
 
     /** Set-ups of which this number is known. */
     List<Has> with(List<SetUpResult> setUps, Function<SetUpResult, Headline> number) {
-        return setUps.stream()
-                .flatMap(setUp -> has(setUp, number).stream())
-                .toList();
+        return setUps.stream().flatMap(setUp -> has(setUp, number).stream()).toList();
     }
 
     Optional<Has> has(SetUpResult setUp, Function<SetUpResult, Headline> number) {
@@ -82,7 +80,8 @@ record Situation(Comparison comparison, PackResult result) {
     /** Names of set-ups with a note of this code. */
     List<String> noted(String code) {
         return setUps().stream()
-                .filter(setUp -> setUp.notes().stream().anyMatch(note -> note.code().equals(code)))
+                .filter(setUp ->
+                        setUp.notes().stream().anyMatch(note -> note.code().equals(code)))
                 .map(setUp -> setUp.setUp().name())
                 .toList();
     }

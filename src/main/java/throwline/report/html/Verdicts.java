@@ -69,16 +69,18 @@ final class Verdicts {
         Has first = slowest.get();
         if (all.stream().noneMatch(has -> has.apartFrom(first))) {
             double low = first.number().value();
-            double high = all.stream().mapToDouble(has -> has.number().value()).max().orElse(low);
+            double high =
+                    all.stream().mapToDouble(has -> has.number().value()).max().orElse(low);
             return List.of(sentence("page.verdict.slow.close", figures.speed(low), figures.speed(high)));
         }
-        List<String> close = all.stream()
-                .filter(has -> !has.apartFrom(first))
-                .map(Has::name)
-                .toList();
+        List<String> close =
+                all.stream().filter(has -> !has.apartFrom(first)).map(Has::name).toList();
         return List.of(
                 close.size() == 1
-                        ? sentence("page.verdict.slow.one", first.name(), figures.speed(first.number().value()))
+                        ? sentence(
+                                "page.verdict.slow.one",
+                                first.name(),
+                                figures.speed(first.number().value()))
                         : sentence(
                                 "page.verdict.slow.some",
                                 names.and(close),
@@ -105,7 +107,12 @@ final class Verdicts {
         boolean steepest = s.with(s.setUps(), SetUpResult::descentAngle).stream()
                 .allMatch(has -> has.number().value() <= steep.number().value());
         if (steepest && own.isPresent() && slowestOther.isPresent()) {
-            return sentence("page.verdict.steep.not-slower", steep.name(), slowestOther.get().name(), every, instead);
+            return sentence(
+                    "page.verdict.steep.not-slower",
+                    steep.name(),
+                    slowestOther.get().name(),
+                    every,
+                    instead);
         }
         return sentence("page.verdict.steep", steep.name(), every, instead);
     }
@@ -122,7 +129,10 @@ final class Verdicts {
                 .toList();
         return close.isEmpty()
                 ? List.of()
-                : List.of(sentence("page.verdict.steep.close", names.and(close), reference.orElseThrow().name()));
+                : List.of(sentence(
+                        "page.verdict.steep.close",
+                        names.and(close),
+                        reference.orElseThrow().name()));
     }
 
     private List<String> elevatorToMix(Situation s) {
@@ -167,9 +177,8 @@ final class Verdicts {
     /** The first roll stick, where a set-up leaves clearly less of it than the reference has. */
     private List<String> roll(Situation s) {
         List<String> said = new ArrayList<>();
-        Optional<Stick> stick = s.model().sticks().stream()
-                .filter(Stick.Roll.class::isInstance)
-                .findFirst();
+        Optional<Stick> stick =
+                s.model().sticks().stream().filter(Stick.Roll.class::isInstance).findFirst();
         Optional<Has> reference = stick.flatMap(st -> s.reference().flatMap(r -> s.has(r, rate(st))));
         for (SetUpResult moved : s.moved()) {
             Optional<Has> own = stick.flatMap(st -> s.has(moved, rate(st)));
@@ -195,7 +204,8 @@ final class Verdicts {
 
     /** Said where the study warned of it and a surface stands down in some set-up. */
     private List<String> notMeasured(Situation s) {
-        boolean warned = s.comparison().warnings().stream().anyMatch(note -> note.code().equals("note.no-flap-measured"));
+        boolean warned =
+                s.comparison().warnings().stream().anyMatch(note -> note.code().equals("note.no-flap-measured"));
         boolean down = s.setUps().stream()
                 .anyMatch(setUp -> setUp.setUp().deflections().values().stream().anyMatch(d -> d > 0));
         return warned && down ? List.of(sentence("page.verdict.not-measured")) : List.of();

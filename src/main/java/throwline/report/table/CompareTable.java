@@ -42,7 +42,8 @@ public final class CompareTable {
         Model model = answer.comparison().model();
         StringBuilder text = new StringBuilder();
         text.append(page.bold(page.shown(model.name()))).append('\n');
-        text.append(Wrapped.paragraph("", "", new FlownIn(words, printer).say(answer.comparison()), page.width())).append('\n');
+        text.append(Wrapped.paragraph("", "", new FlownIn(words, printer).say(answer.comparison()), page.width()))
+                .append('\n');
         List<PackResult> packs = answer.comparison().packs();
         packs.forEach(pack -> pack(text, model, pack));
         perPack(text, "row.section.close", packs, setUps -> new CloseCalls(setUps, words).render(page));

@@ -138,7 +138,10 @@ final class FlyersRows {
         grid.heading(words.say("row.roll"));
         for (Stick stick : sticks) {
             grid.row(
-                    "  " + stick.name(), rolls(stick, roll -> rate(roll.rate()), absent(stick)), "row.roll", rates(stick));
+                    "  " + stick.name(),
+                    rolls(stick, roll -> rate(roll.rate()), absent(stick)),
+                    "row.roll",
+                    rates(stick));
             grid.more("  " + words.say("row.likely"), rolls(stick, known(figures::rateBand), result -> ""));
             grid.more("  " + words.say("row.roll.time"), rolls(stick, known(this::time), result -> ""));
             grid.more("", rolls(stick, roll -> roll.atItsStop() ? words.say("row.roll.stop") : "", result -> ""));
