@@ -50,7 +50,7 @@ public final class ComparisonStudy {
         GroundLadder ladder = new GroundLadder(airframe);
         List<List<SetUpResult>> bySetUp = IntStream.range(0, setUps.size())
                 .parallel()
-                .mapToObj(i -> new Column(airframe, ladder, setUps.get(i), setUps.get(reference))
+                .mapToObj(i -> new Column(airframe, airfoils, ladder, setUps.get(i), setUps.get(reference))
                         .results(packs, referenceStalls))
                 .toList();
         List<PackResult> results = new ArrayList<>();
@@ -71,11 +71,13 @@ public final class ComparisonStudy {
         private final Flight flight;
         private final Flight referenceFlight;
         private final boolean isReference;
+        private final AirfoilLibrary airfoils;
         private final GroundLadder ladder;
 
-        Column(Airframe airframe, GroundLadder ladder, SetUp setUp, SetUp reference) {
+        Column(Airframe airframe, AirfoilLibrary airfoils, GroundLadder ladder, SetUp setUp, SetUp reference) {
             this.ladder = ladder;
             this.setUp = setUp;
+            this.airfoils = airfoils;
             flight = new Flight(airframe, setUp);
             isReference = setUp.equals(reference);
             referenceFlight = isReference ? flight : new Flight(airframe, reference);
@@ -98,7 +100,20 @@ public final class ComparisonStudy {
             Optional<Descent> elsewhere = isReference
                     ? Optional.of(descent)
                     : referenceStall.map(s -> referenceFlight.descent(pack, s, approach));
-            return answer.of(flight, ladder, pack, stall.get(), descent, elsewhere);
+            return likely(answer.of(flight, ladder, pack, stall.get(), descent, elsewhere), pack);
+        }
+
+        /**
+         * Weight, balance and throws are small against the model's own errors; an airfoil that was never measured is not.
+         */
+        private SetUpResult likely(SetUpResult result, Pack pack) {
+            Airframe airframe = flight.airframe();
+            Unknowns unknowns = new Unknowns(airframe.model(), airfoils);
+            if (unknowns.standIns().isEmpty()) {
+                return result;
+            }
+            Trial trial = new Trial(airframe, airfoils, sections, pack, setUp);
+            return LikelyBands.of(trial, unknowns.in(setUp)).widened(result);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Pack;
+import throwline.units.Quantity;
 import throwline.words.Note;
 
 /**
@@ -18,6 +19,7 @@ import throwline.words.Note;
  * @param descents what the air's path becomes over the ground, and the steepest
  * @param rollSweep roll rate of the first such stick over speed
  * @param handling landings of all set-ups, tight pulls, surfaces on the move
+ * @param matters what to measure or tell to make the bands narrower, at most three, the most telling first
  * @param notes what holds for this set-up
  */
 public record FlyResult(
@@ -30,12 +32,14 @@ public record FlyResult(
         Optional<Descents> descents,
         List<RollPoint> rollSweep,
         Handling handling,
+        List<Matter> matters,
         List<Note> notes) {
 
     public FlyResult {
         turns = List.copyOf(turns);
         rolls = List.copyOf(rolls);
         rollSweep = List.copyOf(rollSweep);
+        matters = List.copyOf(matters);
         notes = List.copyOf(notes);
     }
 
@@ -122,4 +126,14 @@ public record FlyResult(
      * @param rate rad/s
      */
     public record RollPoint(double speed, double rate) {}
+
+    /**
+     * Something that the owner does not know exactly, and the number that it moves most in terms of that number's band.
+     *
+     * @param what weight, balance, throw or airfoil
+     * @param name of the surface or airfoil; empty for the others
+     * @param number stall, descent, elevator or roll
+     * @param effect how far it may move that number, nine times out of ten
+     */
+    public record Matter(String what, String name, String number, Quantity effect) {}
 }

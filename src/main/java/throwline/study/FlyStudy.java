@@ -67,12 +67,13 @@ public final class FlyStudy {
      */
     public FlyResult fly(Model model, AirfoilLibrary airfoils, Pack pack, SetUp setUp, Optional<Double> speedLimit) {
         Airframe airframe = new Airframe(model, airfoils, sections);
-        return new One(airframe, pack, setUp).result(speedLimit);
+        return new One(airframe, airfoils, pack, setUp).result(speedLimit);
     }
 
     /** One set-up with one pack. */
     private final class One {
         private final Airframe airframe;
+        private final AirfoilLibrary airfoils;
         private final Model model;
         private final Pack pack;
         private final SetUp setUp;
@@ -80,8 +81,9 @@ public final class FlyStudy {
         private final Flight reference;
         private final boolean isReference;
 
-        One(Airframe airframe, Pack pack, SetUp setUp) {
+        One(Airframe airframe, AirfoilLibrary airfoils, Pack pack, SetUp setUp) {
             this.airframe = airframe;
+            this.airfoils = airfoils;
             this.pack = pack;
             this.setUp = setUp;
             model = airframe.model();
@@ -106,6 +108,7 @@ public final class FlyStudy {
                         Optional.empty(),
                         List.of(),
                         Handling.none(),
+                        List.of(),
                         glance.notes());
             }
             double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
@@ -113,17 +116,21 @@ public final class FlyStudy {
             Optional<Descent> there =
                     isReference ? Optional.of(approach) : referenceStall.map(s -> reference.descent(pack, s, speed));
             GroundLadder ladder = new GroundLadder(airframe);
-            SetUpResult glance = answer.of(flight, ladder, pack, stall.get(), approach, there);
+            SetUpResult own = answer.of(flight, ladder, pack, stall.get(), approach, there);
+            LikelyBands likely = LikelyBands.of(
+                    new Trial(airframe, airfoils, sections, pack, setUp), new Unknowns(model, airfoils).in(setUp));
+            SetUpResult glance = likely.widened(own);
             return new FlyResult(
                     model,
                     pack,
                     glance,
                     approach.steady().map(a -> balance(stall.get(), referenceStall, a, there)),
-                    turns(stall.get()),
-                    rolls(stall.get(), approach),
+                    turns(glance),
+                    rolls(stall.get(), approach, glance),
                     approach.steady().map(a -> descents(stall.get(), a, speedLimit)),
                     rollSweep(stall.get()),
                     handling(ladder, glance, stall.get(), referenceStall),
+                    likely.matters(glance),
                     glance.notes());
         }
 
@@ -162,41 +169,37 @@ public final class FlyStudy {
             return new Why(s.camber(), s.downwash(), s.dragArm(), s.wake(), s.attitude(), s.rest());
         }
 
-        private List<Turn> turns(Stall stall) {
+        private static List<Turn> turns(SetUpResult glance) {
             List<Turn> turns = new ArrayList<>();
             for (double bank : BANKS) {
                 double factor = Math.sqrt(1 / Math.cos(bank));
                 turns.add(new Turn(
                         bank,
-                        bands.around(
-                                "stallSpeed",
-                                factor * stall.speed(),
-                                factor * stall.plateauSpeed(),
-                                factor * stall.onsetSpeed())));
+                        glance.stallSpeed() instanceof Headline.Known stall
+                                ? stall.times(factor)
+                                : glance.stallSpeed()));
             }
             return turns;
         }
 
-        private List<RollDetail> rolls(Stall stall, Descent approach) {
+        private List<RollDetail> rolls(Stall stall, Descent approach, SetUpResult glance) {
             List<RollDetail> details = new ArrayList<>();
             for (Stick stick : model.sticks()) {
                 if (stick instanceof Stick.Roll roll && roll.worksIn(setUp)) {
-                    details.add(detail(roll, stall, approach));
+                    Headline rate = glance.rollRates().get(details.size()).rate();
+                    details.add(detail(roll, stall, approach, rate));
                 }
             }
             return details;
         }
 
-        private RollDetail detail(Stick.Roll stick, Stall stall, Descent approach) {
+        private RollDetail detail(Stick.Roll stick, Stall stall, Descent approach, Headline rate) {
             Optional<Roll> steady = approach.steady().flatMap(a -> flight.roll(stick, pack, a));
             Optional<LettingGo> lettingGo = flight.lettingGo(stick, pack, stall);
             SpanGrid grid = airframe.strips().grid();
             return new RollDetail(
                     stick.name(),
-                    steady.<Headline>map(r -> bands.around("rollRate", r.rate()))
-                            .orElseGet(() -> approach.steady().isPresent()
-                                    ? new Headline.Unknown("why.no-roll")
-                                    : SetUpAnswer.why(approach)),
+                    rate,
                     steady.map(Roll::timeToNinety),
                     steady.map(Roll::yawing),
                     flight.rolling(stick).atItsStop(),

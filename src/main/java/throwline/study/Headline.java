@@ -36,6 +36,11 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
             }
         }
 
+        /** This number and its band times a positive factor. */
+        public Known times(double factor) {
+            return new Known(factor * value, factor * low, factor * high, basis, shared);
+        }
+
         /**
          * Whether the difference to another number may be nothing or of the other sign, nine times out of ten. Errors that
          * both share cancel as far as their bands are alike; the rest adds by squares, as errors do that know nothing of each

@@ -87,14 +87,7 @@ final class SetUpAnswer {
         Optional<Attitude> steady = approach.steady();
         Headline angle = steady.<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
                 .orElseGet(() -> why(approach));
-        Headline sink = angle instanceof Headline.Known known
-                ? new Headline.Known(
-                        speed * Math.sin(known.value()),
-                        speed * Math.sin(known.low()),
-                        speed * Math.sin(Math.min(Math.PI / 2, known.high())),
-                        known.basis(),
-                        known.shared())
-                : angle;
+        Headline sink = angle instanceof Headline.Known known ? sinkRate(speed, known) : angle;
         Headline elevator = steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
                 .orElseGet(() -> why(approach));
         Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
@@ -140,6 +133,16 @@ final class SetUpAnswer {
         boolean slow =
                 reference.map(d -> d.outcome() == Descent.Outcome.TOO_SLOW).orElse(false);
         return new Headline.Unknown(slow ? "why.reference-too-slow" : "why.reference-unknown");
+    }
+
+    /** Sink rate at a speed, m/s, from the angle of the descent. */
+    static Headline.Known sinkRate(double speed, Headline.Known angle) {
+        return new Headline.Known(
+                speed * Math.sin(angle.value()),
+                speed * Math.sin(Math.max(-Math.PI / 2, angle.low())),
+                speed * Math.sin(Math.min(Math.PI / 2, angle.high())),
+                angle.basis(),
+                angle.shared());
     }
 
     /** Why there is no steady descent. */

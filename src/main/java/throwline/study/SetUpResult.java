@@ -49,6 +49,28 @@ public record SetUpResult(
         notes = List.copyOf(notes);
     }
 
+    /** The same with other bands around these numbers. */
+    SetUpResult withHeadlines(
+            Headline stall, Headline approach, Headline angle, Headline sink, Headline sits, List<RollRate> rolls) {
+        return new SetUpResult(
+                setUp,
+                stall,
+                approach,
+                angle,
+                sink,
+                bestGlideRatio,
+                noseDownSpeed,
+                sits,
+                elevatorChange,
+                rolls,
+                firstStall,
+                sweep,
+                load,
+                servos,
+                field,
+                notes);
+    }
+
     /**
      * Steady roll at full stick.
      *

@@ -56,6 +56,25 @@ class BookTest {
         assertThat(quantities).isGreaterThanOrEqualTo(6);
     }
 
+    /**
+     * Stall speeds of two set-ups of one aircraft: their ratio must lie nearer than either speed does, by as much as their
+     * bands say that errors are shared. Four aircraft are too few for a share of nine in ten: all must be inside.
+     */
+    @Test
+    void whatSetUpsHaveInCommonCancels() {
+        BandRow speed = BOOK.stated().stream()
+                .filter(row -> row.quantity().equals(Figure.STALL_SPEED.key()))
+                .findFirst()
+                .orElseThrow();
+        double ratio = speed.relative() * Math.sqrt(2 * (1 - speed.shared() * speed.shared()));
+        assertThat(ratio).isLessThan(0.7 * speed.relative());
+        List<Pair> pairs = BOOK.cases().stream()
+                .flatMap(c -> c.pairs().stream())
+                .filter(p -> p.figure() == Figure.STALL_SPEED_RATIO)
+                .toList();
+        assertThat(pairs).hasSizeGreaterThanOrEqualTo(4).allMatch(p -> Math.abs(p.error()) < ratio);
+    }
+
     /** The file that every command reads is the one that the book writes; the last digit may differ. */
     @Test
     void theFileOfBandsIsTheBooks() {

@@ -8,6 +8,7 @@ import throwline.study.FlyResult.Descents;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.Why;
 import throwline.study.SetUpResult.SpeedPoint;
+import throwline.units.Dimension;
 
 /** One set-up in depth as JSON, format {@code fly/1}: SI units, angles in degrees. */
 public final class FlyJson {
@@ -42,6 +43,7 @@ public final class FlyJson {
         descents(json, result.descents());
         sweeps(json, result);
         new HandlingJson(json).write(result);
+        matters(json, result);
         json.end();
         return json.toString();
     }
@@ -71,6 +73,20 @@ public final class FlyJson {
             json.key("wake").value(why.wake() * DEGREE);
             json.key("attitude").value(why.attitude() * DEGREE);
             json.key("rest").value(why.rest() * DEGREE);
+            json.end();
+        }
+        json.end();
+    }
+
+    private static void matters(JsonWriter json, FlyResult result) {
+        json.key("matters").array();
+        for (FlyResult.Matter matter : result.matters()) {
+            boolean speed = matter.effect().dimension() == Dimension.SPEED;
+            json.shortObject();
+            json.key("what").value(matter.what());
+            json.key("name").value(matter.name());
+            json.key("number").value(matter.number());
+            json.key("effect").value(matter.effect().value() * (speed ? 1 : DEGREE));
             json.end();
         }
         json.end();

@@ -71,6 +71,7 @@ public final class FlyTable {
         section(text, "fly.section.roll", rolls(result));
         handling(text, result);
         result.balance().ifPresent(b -> section(text, "fly.section.balance", balance(b, result)));
+        section(text, "fly.section.matters", matters(result));
         section(text, "fly.section.servos", servos(result));
         section(text, "fly.section.positions", positions(result));
         section(
@@ -189,6 +190,29 @@ public final class FlyTable {
 
     private static String side(Optional<Double> where) {
         return where.orElse(0.0) < 0 ? "fly.roll.left" : "fly.roll.right";
+    }
+
+    private String matters(FlyResult result) {
+        StringBuilder text = new StringBuilder();
+        for (FlyResult.Matter matter : result.matters()) {
+            String effect =
+                    switch (matter.number()) {
+                        case "stall" ->
+                            words.say(
+                                    "fly.matter.speed",
+                                    String.format(
+                                            Locale.ROOT, "%.2f", matter.effect().value()));
+                        case "roll" -> figures.rate(matter.effect().value());
+                        default -> figures.degrees(matter.effect().value());
+                    };
+            line(
+                    text,
+                    words.say(
+                            "fly.matter." + matter.what(),
+                            matter.name(),
+                            words.say("fly.moves." + matter.number(), effect)));
+        }
+        return text.toString();
     }
 
     private String balance(Balance b, FlyResult result) {

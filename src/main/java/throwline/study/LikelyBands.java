@@ -1,0 +1,189 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+import throwline.study.FlyResult.Matter;
+import throwline.study.SetUpResult.RollRate;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
+
+/**
+ * Bands of one set-up that hold both the model's own errors and what the owner does not know. The numbers' answer to every
+ * unknown is taken from trials with it off either way (a parabola through three points); then all errors are drawn together,
+ * normal and independent, from a fixed seed, and nine of ten draws make the band.
+ */
+final class LikelyBands {
+
+    /** Enough for the ends of a band to stand within 2 % of its width. */
+    private static final int DRAWS = 4000;
+
+    private static final int SEED = 20_251;
+
+    /** Nine of ten normal errors lie inside 1.645 standard deviations. */
+    private static final double NINE_OF_TEN = 1.6449;
+
+    private static final int MOST_MATTERS = 3;
+
+    private final List<Unknown> unknowns;
+    private final double[] middle;
+    private final List<double[]> above;
+    private final List<double[]> below;
+
+    private LikelyBands(List<Unknown> unknowns, double[] middle, List<double[]> above, List<double[]> below) {
+        this.unknowns = unknowns;
+        this.middle = middle;
+        this.above = above;
+        this.below = below;
+    }
+
+    /** Flies the trials, on all processors. */
+    static LikelyBands of(Trial trial, List<Unknown> unknowns) {
+        List<double[]> flown = IntStream.rangeClosed(0, 2 * unknowns.size())
+                .parallel()
+                .mapToObj(i -> {
+                    if (i == 0) {
+                        return trial.fly(Map.of());
+                    }
+                    Unknown unknown = unknowns.get((i - 1) / 2);
+                    return trial.fly(Map.of(unknown, i % 2 == 1 ? unknown.size() : -unknown.size()));
+                })
+                .toList();
+        List<double[]> above = new ArrayList<>();
+        List<double[]> below = new ArrayList<>();
+        for (int k = 0; k < unknowns.size(); k++) {
+            above.add(flown.get(1 + 2 * k));
+            below.add(flown.get(2 + 2 * k));
+        }
+        return new LikelyBands(unknowns, flown.get(0), above, below);
+    }
+
+    /** How far a number moves with an unknown off by so many times its size; none where a trial has no number. */
+    double answer(int number, int unknown, double times) {
+        double up = above.get(unknown)[number] - middle[number];
+        double down = below.get(unknown)[number] - middle[number];
+        if (Double.isNaN(up) || Double.isNaN(down)) {
+            return 0;
+        }
+        return times * (up - down) / 2 + times * times * (up + down) / 2;
+    }
+
+    /** The same result with these bands. */
+    SetUpResult widened(SetUpResult result) {
+        Headline stall = widened(result.stallSpeed(), Trial.STALL, 1);
+        Headline angle = widened(result.descentAngle(), Trial.DESCENT, 1);
+        List<RollRate> rolls = new ArrayList<>();
+        for (int i = 0; i < result.rollRates().size(); i++) {
+            RollRate roll = result.rollRates().get(i);
+            rolls.add(new RollRate(roll.stick(), widened(roll.rate(), Trial.ROLLS + i, 1), roll.atItsStop()));
+        }
+        return result.withHeadlines(
+                stall,
+                widened(result.approachSpeed(), Trial.STALL, SetUpAnswer.APPROACH_OVER_STALL),
+                angle,
+                result.sinkRate() instanceof Headline.Known sink && angle instanceof Headline.Known wide
+                        ? SetUpAnswer.sinkRate(sink.value() / Math.sin(wide.value()), wide)
+                        : result.sinkRate(),
+                widened(result.elevator(), Trial.ELEVATOR, 1),
+                rolls);
+    }
+
+    /** The band of one number; never narrower than the model's own. */
+    private Headline widened(Headline headline, int number, double times) {
+        if (!(headline instanceof Headline.Known known) || Double.isNaN(middle[number])) {
+            return headline;
+        }
+        double up = known.high() - known.value();
+        double down = known.value() - known.low();
+        RandomGenerator random = new Well19937c(SEED);
+        double[] draws = new double[DRAWS];
+        for (int i = 0; i < DRAWS; i++) {
+            double own = random.nextGaussian() / NINE_OF_TEN;
+            double error = own * (own > 0 ? up : down);
+            for (int k = 0; k < unknowns.size(); k++) {
+                error += times * answer(number, k, random.nextGaussian() / NINE_OF_TEN);
+            }
+            draws[i] = known.value() + error;
+        }
+        Arrays.sort(draws);
+        double low = Math.min(known.low(), draws[DRAWS / 20]);
+        double high = Math.max(known.high(), draws[DRAWS - 1 - DRAWS / 20]);
+        double wider = Math.pow((up + down) / (high - low), 2);
+        double shared = Math.sqrt(1 - wider * (1 - known.shared() * known.shared()));
+        return new Headline.Known(known.value(), low, high, known.basis(), shared);
+    }
+
+    /** The three inputs that move the numbers most, measured by the bands of these numbers. */
+    List<Matter> matters(SetUpResult result) {
+        List<Ranked> ranked = new ArrayList<>();
+        Map<String, Ranked> airfoils = new HashMap<>();
+        for (int k = 0; k < unknowns.size(); k++) {
+            Ranked one = ranked(result, k);
+            if (unknowns.get(k).kind().isAirfoil()) {
+                airfoils.merge(unknowns.get(k).name(), one, (a, b) -> a.share >= b.share ? a : b);
+            } else {
+                ranked.add(one);
+            }
+        }
+        ranked.addAll(airfoils.values());
+        return ranked.stream()
+                .filter(one -> one.share > 0)
+                .sorted(Comparator.comparingDouble((Ranked one) -> -one.share))
+                .limit(MOST_MATTERS)
+                .map(Ranked::matter)
+                .toList();
+    }
+
+    private record Ranked(double share, Matter matter) {}
+
+    private Ranked ranked(SetUpResult result, int unknown) {
+        Ranked most = new Ranked(0, matter(unknown, Trial.STALL, 0));
+        for (int number = 0; number < middle.length; number++) {
+            Headline headline = headline(result, number);
+            double moved = Math.max(Math.abs(answer(number, unknown, 1)), Math.abs(answer(number, unknown, -1)));
+            if (headline instanceof Headline.Known known && known.high() > known.low()) {
+                double share = 2 * moved / (known.high() - known.low());
+                if (share > most.share) {
+                    most = new Ranked(share, matter(unknown, number, moved));
+                }
+            }
+        }
+        return most;
+    }
+
+    private static Headline headline(SetUpResult result, int number) {
+        return switch (number) {
+            case Trial.STALL -> result.stallSpeed();
+            case Trial.DESCENT -> result.descentAngle();
+            case Trial.ELEVATOR -> result.elevator();
+            default -> result.rollRates().get(number - Trial.ROLLS).rate();
+        };
+    }
+
+    private Matter matter(int unknown, int number, double moved) {
+        Unknown what = unknowns.get(unknown);
+        return switch (number) {
+            case Trial.STALL -> matter(what, "stall", moved, Dimension.SPEED);
+            case Trial.DESCENT -> matter(what, "descent", moved, Dimension.ANGLE);
+            case Trial.ELEVATOR -> matter(what, "elevator", moved, Dimension.ANGLE);
+            default -> matter(what, "roll", moved, Dimension.ANGULAR_RATE);
+        };
+    }
+
+    private static Matter matter(Unknown what, String number, double moved, Dimension dimension) {
+        String kind =
+                switch (what.kind()) {
+                    case WEIGHT -> "weight";
+                    case BALANCE -> "balance";
+                    case THROW -> "throw";
+                    case AIRFOIL_LIFT, AIRFOIL_ANGLE, AIRFOIL_DRAG -> "airfoil";
+                };
+        return new Matter(kind, what.name(), number, new Quantity(moved, dimension));
+    }
+}

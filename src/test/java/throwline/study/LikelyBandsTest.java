@@ -1,0 +1,144 @@
+package throwline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import throwline.flight.Airframe;
+import throwline.input.ModelFile;
+import throwline.input.NamedAirfoils;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
+import throwline.model.Model;
+import throwline.section.AirfoilLibrary;
+import throwline.section.MeasuredSections;
+
+/** What the owner of a model does not know, in its bands. */
+class LikelyBandsTest {
+
+    private static final AirfoilLibrary AIRFOILS = new NamedAirfoils(new PackedAirfoils(), Path.of("examples"));
+    private static final MeasuredSections SECTIONS = new MeasuredSections();
+    private static final int AIRBRAKE = 3;
+
+    @TempDir
+    private Path folder;
+
+    /** The utility model of the examples, its airfoil given by name or by words. */
+    private Model orchard(String airfoil) throws IOException {
+        String text = Files.readString(Path.of("examples", "orchard.yaml")).replace("clarky-b", airfoil);
+        Path file = Files.writeString(folder.resolve("orchard.yaml"), text);
+        return ((ReadModel.Project) ModelFile.read(file, AIRFOILS)).model();
+    }
+
+    private static Trial trial(Model model) {
+        return new Trial(
+                new Airframe(model, AIRFOILS, SECTIONS),
+                AIRFOILS,
+                SECTIONS,
+                model.packs().get(0),
+                model.setUps().get(AIRBRAKE));
+    }
+
+    private static List<Unknown> unknowns(Model model) {
+        return new Unknowns(model, AIRFOILS).in(model.setUps().get(AIRBRAKE));
+    }
+
+    private static FlyResult fly(Model model) {
+        return new FlyStudy(SECTIONS, Bands.load())
+                .fly(model, AIRFOILS, model.packs().get(0), model.setUps().get(AIRBRAKE), Optional.empty());
+    }
+
+    /** One per cent of weight is half a per cent of stall speed (V goes with the root of W; Reynolds number apart). */
+    @Test
+    void weightMovesTheStallByItsRoot() throws IOException {
+        Model model = orchard("clarky-b");
+        List<Unknown> unknowns = unknowns(model);
+        LikelyBands bands = LikelyBands.of(trial(model), unknowns);
+        double stall = trial(model).fly(Map.of())[Trial.STALL];
+        assertThat(unknowns.get(0).kind()).isEqualTo(Unknown.Kind.WEIGHT);
+        assertThat(bands.answer(Trial.STALL, 0, 1) / stall).isCloseTo(0.005, within(0.001));
+        assertThat(bands.answer(Trial.STALL, 0, -1)).isNegative();
+    }
+
+    /** What trials one by one say together is what flying all errors at once gives, to a tenth of their spread. */
+    @Test
+    void errorsAddUp() throws IOException {
+        Model model = orchard("flat bottom 12 %");
+        List<Unknown> unknowns = unknowns(model);
+        Trial trial = trial(model);
+        LikelyBands bands = LikelyBands.of(trial, unknowns);
+        double[] middle = trial.fly(Map.of());
+        RandomGenerator random = new Well19937c(3);
+        double[] square = new double[middle.length];
+        double[] missed = new double[middle.length];
+        for (int draw = 0; draw < 12; draw++) {
+            double[] sum = new double[middle.length];
+            Map<Unknown, Double> errors = new HashMap<>();
+            for (int k = 0; k < unknowns.size(); k++) {
+                double times = random.nextGaussian() / 1.645;
+                errors.put(unknowns.get(k), times * unknowns.get(k).size());
+                for (int i = 0; i < sum.length; i++) {
+                    sum[i] += bands.answer(i, k, times);
+                }
+            }
+            double[] together = trial.fly(errors);
+            for (int i = 0; i < sum.length; i++) {
+                square[i] += Math.pow(together[i] - middle[i], 2);
+                missed[i] += Math.pow(together[i] - middle[i] - sum[i], 2);
+            }
+        }
+        assertThat(Math.sqrt(missed[Trial.STALL] / square[Trial.STALL])).isLessThan(0.1);
+        assertThat(Math.sqrt(missed[Trial.ELEVATOR] / square[Trial.ELEVATOR])).isLessThan(0.25);
+        assertThat(Math.sqrt(missed[Trial.DESCENT] / square[Trial.DESCENT])).isLessThan(0.25);
+    }
+
+    @Test
+    void anAirfoilInWordsMattersMost() throws IOException {
+        FlyResult known = fly(orchard("clarky-b"));
+        FlyResult said = fly(orchard("flat bottom 12 %"));
+        assertThat(said.matters()).hasSize(3);
+        assertThat(said.matters().get(0).what()).isEqualTo("airfoil");
+        assertThat(known.matters()).extracting(FlyResult.Matter::what).doesNotContain("airfoil");
+        assertThat(width(said)).isGreaterThan(1.5 * width(known));
+    }
+
+    /** The band of the stall speed over the speed. */
+    private static double width(FlyResult result) {
+        Headline.Known stall = (Headline.Known) result.glance().stallSpeed();
+        return (stall.high() - stall.low()) / stall.value();
+    }
+
+    /** The same answer every time: errors are drawn from a fixed seed. */
+    @Test
+    void theSameTwice() throws IOException {
+        Model model = orchard("flat bottom 12 %");
+        assertThat(fly(model).glance().stallSpeed())
+                .isEqualTo(fly(model).glance().stallSpeed());
+    }
+
+    /** Comparing and flying say the same of a model whose airfoil is given by words. */
+    @Test
+    void comparisonHasTheSameBands() throws IOException {
+        Model model = orchard("flat bottom 12 %");
+        SetUpResult compared = new ComparisonStudy(SECTIONS, Bands.load())
+                .compare(model, AIRFOILS, model.packs())
+                .packs()
+                .get(0)
+                .setUps()
+                .get(AIRBRAKE);
+        Headline.Known one = (Headline.Known) compared.stallSpeed();
+        Headline.Known other = (Headline.Known) fly(model).glance().stallSpeed();
+        assertThat(one.low()).isCloseTo(other.low(), within(0.02));
+        assertThat(one.high()).isCloseTo(other.high(), within(0.02));
+    }
+}
