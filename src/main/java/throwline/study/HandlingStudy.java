@@ -30,7 +30,7 @@ import throwline.study.Handling.Rank;
 final class HandlingStudy {
 
     /** Entry speeds of a loop over the reference's stall speed, where none are given (PRACTICE). */
-    private static final double[] ENTRIES = {1.6, 2.1, 2.6};
+    private static final double[] ENTRIES = {1.8, 2.4, 3.0};
 
     /** Speed at which surfaces are lowered over the reference's stall speed (PRACTICE: slow down first). */
     private static final double LOWERED_AT = 1.5;

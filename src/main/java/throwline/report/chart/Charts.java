@@ -62,6 +62,17 @@ public final class Charts {
         return PictureFiles.of(List.of(new PlanChart(model, assumed, new QuantityPrinter(display), words)::draw));
     }
 
+    private static Picture landing(ChartQuestion question) {
+        List<LandingChart.Entry> entries = question.setUps().stream()
+                .map(result -> new LandingChart.Entry(
+                        result.setUp().name(),
+                        result.field().stillAir(),
+                        result.field().landing()))
+                .toList();
+        return new LandingChart(question.model().field(), entries, question.words())
+                .draw(question.holdsFor("chart.landing.for"), question.proof());
+    }
+
     /** The charts, each drawn when it is asked for. */
     List<Supplier<Picture>> pictures(Comparison comparison, PackResult pack) {
         ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words);
@@ -71,6 +82,7 @@ public final class Charts {
                 () -> new ElevatorChart(question).draw(),
                 () -> new SteepnessChart(question).draw(),
                 () -> new LoadChart(question).draw(),
-                () -> new DragLiftChart(question).draw());
+                () -> new DragLiftChart(question).draw(),
+                () -> landing(question));
     }
 }
