@@ -13,8 +13,11 @@ import throwline.words.Words;
 final class LoopChart {
 
     private static final int RIGHT = 130;
-    private static final int SIDES = 110;
-    private static final int HEADS = 150;
+
+    /** Points that axis, margins, title and foot take besides the plot. */
+    private static final int SIDES = 80;
+
+    private static final int HEADS = 177;
     private static final double ROOM = 0.06;
 
     /** Longest side of the picture, points. */
@@ -50,7 +53,12 @@ final class LoopChart {
                 top = Math.max(top, spot.height());
                 bottom = Math.min(bottom, spot.height());
             }
-            curves.add(new Curves.Curve(label(loop), HouseStyle.look(i), labelled(points), Optional.empty()));
+            int highest = highest(points);
+            curves.add(new Curves.Curve(
+                    label(loop), HouseStyle.look(i), points.subList(0, highest + 1), Optional.empty()));
+            // A curve has its label at its end: the way down from the top goes on without one.
+            curves.add(new Curves.Curve(
+                    "", HouseStyle.look(i), points.subList(highest, points.size()), Optional.empty()));
         }
         double room = ROOM * Math.max(right - left, top - bottom);
         double wide = right - left + 2 * room;
@@ -70,17 +78,12 @@ final class LoopChart {
                 HouseStyle.chart(plot, title, holdsFor, proof));
     }
 
-    /** Labels stand at a curve's last point: a loop is labelled at its top, so it is drawn up to there and back. */
-    private static List<double[]> labelled(List<double[]> points) {
+    private static int highest(List<double[]> points) {
         int highest = 0;
         for (int i = 1; i < points.size(); i++) {
             highest = points.get(i)[1] > points.get(highest)[1] ? i : highest;
         }
-        List<double[]> order = new ArrayList<>(points);
-        for (int i = points.size() - 2; i >= highest; i--) {
-            order.add(points.get(i));
-        }
-        return order;
+        return highest;
     }
 
     private String label(Loop loop) {
