@@ -63,7 +63,8 @@ public record LoopPath(Optional<Double> topSpeed, Optional<Double> endSpeed, dou
                 return new LoopPath(top, Optional.empty(), highest, way);
             }
             double[] next = steps.singleStep(equations, k * step, y, (k + 1) * step);
-            if (!(next[0] > SLOWED * y[0])) {
+            boolean fallsBack = 2 * k < STEPS && next[2] < y[2];
+            if (fallsBack || !(next[0] > SLOWED * y[0])) {
                 return new LoopPath(top, Optional.empty(), highest, way);
             }
             y = next;

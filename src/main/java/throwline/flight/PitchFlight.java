@@ -2,6 +2,9 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
@@ -17,6 +20,8 @@ import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double chord, double gyration) {
 
     private static final double STEP = 0.01;
+    private static final double ANGLE_TOLERANCE = 1e-7;
+    private static final int MOST_EVALUATIONS = 100;
 
     /**
      * What moves.
@@ -53,6 +58,48 @@ record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double
      * @param load lift over weight
      */
     record State(double time, double speed, double angle, double alpha, double height, double load) {}
+
+    /**
+     * The steady descent with the surfaces standing still.
+     *
+     * @param share where they stand
+     * @param speed m/s
+     * @param lowest lowest angle of attack searched, rad
+     * @param highest highest angle of attack searched, rad
+     * @return it, with the elevator that holds it; empty where there is none
+     */
+    Optional<Steady> steady(double share, double speed, double lowest, double highest) {
+        double wanted = balance.resultantFor(speed);
+        UnivariateFunction excess = alpha -> {
+            double lift = coefficients.lift(share, alpha, elevator(share, alpha), 0);
+            double drag = coefficients.drag(share, alpha);
+            return lift - Math.sqrt(Math.max(0, wanted * wanted - drag * drag));
+        };
+        if (excess.value(lowest) * excess.value(highest) >= 0) {
+            return Optional.empty();
+        }
+        double alpha = new BracketingNthOrderBrentSolver(ANGLE_TOLERANCE, 5)
+                .solve(MOST_EVALUATIONS, excess, lowest, highest);
+        double elevator = elevator(share, alpha);
+        double lift = coefficients.lift(share, alpha, elevator, 0);
+        double angle = SteadyDescent.angle(lift, coefficients.drag(share, alpha));
+        return Optional.of(new Steady(new State(0, speed, angle, alpha, 0, lift / wanted), elevator));
+    }
+
+    /** The elevator that takes the moment away: the moment is linear in it. */
+    private double elevator(double share, double alpha) {
+        double without = coefficients.moment(share, alpha, 0, 0, 0);
+        double perRadian = coefficients.moment(share, alpha, 1, 0, 0) - without;
+        return -without / perRadian;
+    }
+
+    /**
+     * A steady descent.
+     *
+     * @param state its state, at height 0
+     * @param elevator that holds it, rad
+     */
+    record Steady(State state, double elevator) {}
 
     /** Flies so many seconds from a steady start; one state a step. */
     List<State> fly(Schedule schedule, State start, double seconds) {

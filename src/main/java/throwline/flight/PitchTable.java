@@ -5,15 +5,14 @@ import throwline.model.Model;
 import throwline.model.Pack;
 
 /**
- * Coefficients in pitch at four shares of the way between two set-ups and at angles a degree and a half apart, solved with
- * the whole model at one speed; linear between. Elevator, pitch rate and the time that the wing's downwash needs to the
- * tail enter by slopes taken at every point.
+ * Coefficients in pitch at four shares of the way between two set-ups and at angles two degrees apart, solved with the
+ * whole model at one speed; linear between. Elevator, pitch rate and the time that the wing's downwash needs to the tail
+ * enter by the tail's slopes at every point; the wing's own part in the damping by one slope a share.
  */
 final class PitchTable implements PitchCoefficients {
 
     private static final int SHARES = 4;
-    private static final double STEP = Math.toRadians(1.5);
-    private static final double ELEVATOR_STEP = Math.toRadians(2);
+    private static final double STEP = Math.toRadians(2);
 
     /** Pitch rate over speed at which its effect is taken, rad/m: a path of 50 m radius. */
     private static final double PITCH_STEP = 0.02;
@@ -53,11 +52,12 @@ final class PitchTable implements PitchCoefficients {
             for (int k = 0; k < angles; k++) {
                 base[k] = trimmer.heldAt(pack, speed, lowest + k * STEP, elevator);
             }
+            Damping damping = damping(trimmer, pack, base[angles / 2]);
             for (int k = 0; k < angles; k++) {
                 double downwash = k + 1 < angles
                         ? (base[k + 1].downwash() - base[k].downwash()) / STEP
                         : (base[k].downwash() - base[k - 1].downwash()) / STEP;
-                cells[s][k] = cell(trimmer, pack, base[k], downwash);
+                cells[s][k] = cell(trimmer, pack, base[k], downwash, damping);
             }
         }
     }
@@ -68,22 +68,59 @@ final class PitchTable implements PitchCoefficients {
         Trimmer at(double share);
     }
 
-    private static Cell cell(Trimmer trimmer, Pack pack, Attitude base, double downwashSlope) {
-        Attitude moved = trimmer.heldAt(pack, base.speed(), base.alpha(), base.elevator() + ELEVATOR_STEP);
+    /** What the wing adds to the change of lift and moment by pitch rate over speed, besides the tail. */
+    private record Damping(double lift, double moment) {}
+
+    private static Damping damping(Trimmer trimmer, Pack pack, Attitude base) {
         Attitude pitching = trimmer.heldAt(pack, base.speed(), base.alpha(), base.elevator(), PITCH_STEP);
-        TailPower power = trimmer.tailPower(pack, base);
-        Model model = trimmer.airframe().model();
-        double arm = model.tail().arm() + (model.tail().chord() - model.wing().chordAt(0)) / 4;
-        double moment = base.moments().total();
+        Tail tail = new Tail(trimmer, pack, base);
+        return new Damping(
+                (pitching.lift() - base.lift()) / PITCH_STEP - tail.liftByPitch(),
+                (pitching.moments().total() - base.moments().total()) / PITCH_STEP - tail.momentByPitch());
+    }
+
+    private static Cell cell(Trimmer trimmer, Pack pack, Attitude base, double downwashSlope, Damping damping) {
+        Tail tail = new Tail(trimmer, pack, base);
         return new Cell(
                 base.lift(),
                 base.drag(),
-                moment,
-                (moved.lift() - base.lift()) / ELEVATOR_STEP,
-                (moved.moments().total() - moment) / ELEVATOR_STEP,
-                (pitching.lift() - base.lift()) / PITCH_STEP,
-                (pitching.moments().total() - moment) / PITCH_STEP,
-                power.byAngle() * downwashSlope * arm);
+                base.moments().total(),
+                tail.lift(tail.power.byElevator()),
+                tail.power.byElevator(),
+                tail.liftByPitch() + damping.lift,
+                tail.momentByPitch() + damping.moment,
+                tail.power.byAngle() * downwashSlope * tail.fromWing);
+    }
+
+    /** The tail's slopes at an attitude. */
+    private static final class Tail {
+        private final TailPower power;
+        private final double fromBalance;
+        private final double fromWing;
+        private final double turned;
+        private final double chord;
+
+        Tail(Trimmer trimmer, Pack pack, Attitude base) {
+            Model model = trimmer.airframe().model();
+            power = trimmer.tailPower(pack, base);
+            fromBalance = model.tail().arm() + model.tail().chord() / 4 - pack.balance();
+            fromWing = model.tail().arm() + (model.tail().chord() - model.wing().chordAt(0)) / 4;
+            turned = fromBalance + model.tail().chord() / 2;
+            chord = model.wing().meanAerodynamicChord();
+        }
+
+        /** Lift of the whole model that goes with a moment by the tail. */
+        double lift(double moment) {
+            return -moment * chord / fromBalance;
+        }
+
+        double momentByPitch() {
+            return power.byAngle() * turned;
+        }
+
+        double liftByPitch() {
+            return lift(momentByPitch());
+        }
     }
 
     @Override

@@ -13,7 +13,7 @@ import throwline.model.Pack;
  */
 final class PullWalk {
 
-    private static final double STEP = Math.toRadians(1);
+    private static final double STEP = Math.toRadians(1.5);
     private static final int MOST_STEPS = 40;
 
     private final Trimmer trimmer;

@@ -3,11 +3,13 @@ package throwline.flight;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import throwline.flight.PitchFlight.Steady;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 
-/** Moves the surfaces of the model in flight from a reference set-up to another and back, at one speed. */
+/** Moves the surfaces of the model in flight from a reference set-up to another and back. */
 public final class SurfaceMover {
 
     /** Radius of gyration in pitch over the body's length, middle of 0.17 to 0.19 (MEMORY, aeroplanes of one engine). */
@@ -22,8 +24,8 @@ public final class SurfaceMover {
     private static final double ABOVE = Math.toRadians(9);
 
     private final PitchFlight flight;
-    private final Attitude reference;
-    private final Attitude other;
+    private final double lowest;
+    private final double highest;
 
     /**
      * Solves what it needs.
@@ -33,20 +35,17 @@ public final class SurfaceMover {
      * @param to the other set-up
      * @param pack with this battery
      * @param reference steady descent in the reference set-up
-     * @param other steady descent in the other set-up at the same speed
+     * @param other steady descent in the other set-up at the same speed, near those asked about
      */
     public SurfaceMover(Airframe airframe, SetUp from, SetUp to, Pack pack, Attitude reference, Attitude other) {
-        this.reference = reference;
-        this.other = other;
         Model model = airframe.model();
-        double lowest = Math.min(reference.alpha(), other.alpha()) - BELOW;
-        double highest = Math.max(reference.alpha(), other.alpha()) + ABOVE;
-        double elevator = (reference.elevator() + other.elevator()) / 2;
+        lowest = Math.min(reference.alpha(), other.alpha()) - BELOW;
+        highest = Math.max(reference.alpha(), other.alpha()) + ABOVE;
         PitchTable table = new PitchTable(
                 share -> new Trimmer(airframe, Deflections.of(model.wing(), between(from, to, share))),
                 pack,
                 reference.speed(),
-                elevator,
+                (reference.elevator() + other.elevator()) / 2,
                 lowest,
                 highest);
         flight = new PitchFlight(
@@ -67,28 +66,42 @@ public final class SurfaceMover {
         return new SetUp(to.name(), deflections, 0);
     }
 
-    /** To the other set-up: the surfaces take {@code time} seconds, {@code mix} of the elevator's change goes with them. */
-    public SurfaceMove lower(double time, double mix) {
-        return move(0, reference, other, time, mix);
+    /**
+     * To the other set-up.
+     *
+     * @param speed airspeed at first, m/s
+     * @param time that the surfaces take, s
+     * @param mix share of the elevator's whole change that goes with them
+     * @return what happens; empty where one of both has no steady descent at the speed
+     */
+    public Optional<SurfaceMove> lower(double speed, double time, double mix) {
+        return move(0, speed, time, mix);
     }
 
-    /** Back to the reference set-up. */
-    public SurfaceMove raise(double time, double mix) {
-        return move(1, other, reference, time, mix);
+    /** Back to the reference set-up; parameters as in {@link #lower}. */
+    public Optional<SurfaceMove> raise(double speed, double time, double mix) {
+        return move(1, speed, time, mix);
     }
 
-    private SurfaceMove move(double share, Attitude from, Attitude to, double time, double mix) {
-        double elevatorTo = from.elevator() + mix * (to.elevator() - from.elevator());
-        PitchFlight.Schedule schedule = new PitchFlight.Schedule(share, 1 - share, time, from.elevator(), elevatorTo);
-        double sink = from.speed() * Math.sin(from.descentAngle());
-        PitchFlight.State start = new PitchFlight.State(0, from.speed(), from.descentAngle(), from.alpha(), 0, 1);
+    private Optional<SurfaceMove> move(double share, double speed, double time, double mix) {
+        Optional<Steady> from = flight.steady(share, speed, lowest, highest);
+        Optional<Steady> to = flight.steady(1 - share, speed, lowest, highest);
+        return from.flatMap(a -> to.map(b -> {
+            double elevatorTo = a.elevator() + mix * (b.elevator() - a.elevator());
+            return watched(
+                    new PitchFlight.Schedule(share, 1 - share, time, a.elevator(), elevatorTo), a.state(), mix);
+        }));
+    }
+
+    private SurfaceMove watched(PitchFlight.Schedule schedule, PitchFlight.State start, double mix) {
+        double sink = start.speed() * Math.sin(start.angle());
         double above = 0;
         double below = 0;
-        double most = 1;
-        double least = 1;
-        double slowest = from.speed();
-        double fastest = from.speed();
-        for (PitchFlight.State state : flight.fly(schedule, start, time + AFTER)) {
+        double most = start.load();
+        double least = start.load();
+        double slowest = start.speed();
+        double fastest = start.speed();
+        for (PitchFlight.State state : flight.fly(schedule, start, schedule.time() + AFTER)) {
             double offPath = state.height() + sink * state.time();
             above = Math.max(above, offPath);
             below = Math.max(below, -offPath);
@@ -97,6 +110,6 @@ public final class SurfaceMover {
             slowest = Math.min(slowest, state.speed());
             fastest = Math.max(fastest, state.speed());
         }
-        return new SurfaceMove(time, mix, above, below, most, least, slowest, fastest);
+        return new SurfaceMove(schedule.time(), mix, above, below, most, least, slowest, fastest);
     }
 }

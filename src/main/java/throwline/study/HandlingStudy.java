@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
@@ -30,7 +31,7 @@ import throwline.study.Handling.Rank;
 final class HandlingStudy {
 
     /** Entry speeds of a loop over the reference's stall speed, where none are given (PRACTICE). */
-    private static final double[] ENTRIES = {1.6, 2.1, 2.6};
+    private static final double[] ENTRIES = {1.8, 2.4, 3.0};
 
     /** Speed at which surfaces are lowered over the reference's stall speed (PRACTICE: slow down first). */
     private static final double LOWERED_AT = 1.5;
@@ -143,23 +144,24 @@ final class HandlingStudy {
     Optional<Moves> moves(Flight reference, Stall referenceStall, Flight flight, SetUp setUp, Stall stall) {
         double lowerSpeed = LOWERED_AT * referenceStall.speed();
         double raiseSpeed = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
-        Optional<SurfaceMover> down = mover(reference, referenceStall, flight, setUp, stall, lowerSpeed);
-        Optional<SurfaceMover> up = mover(reference, referenceStall, flight, setUp, stall, raiseSpeed);
-        if (down.isEmpty()) {
+        Optional<SurfaceMover> found = mover(reference, referenceStall, flight, setUp, stall, lowerSpeed);
+        if (found.isEmpty()) {
             return Optional.empty();
         }
+        SurfaceMover mover = found.get();
         Optional<Double> suggested = Arrays.stream(TIMES)
                 .boxed()
-                .filter(time -> down.get().lower(time, 0).mostLoad() <= BALLOON)
+                .filter(time -> mover.lower(lowerSpeed, time, 0)
+                        .filter(run -> run.mostLoad() <= BALLOON)
+                        .isPresent())
                 .findFirst();
         double time = suggested.map(t -> Math.max(t, USUAL_TIME)).orElse(TIMES[TIMES.length - 1]);
-        List<Move> lowering = Arrays.stream(MIXES)
-                .mapToObj(mix -> move(down.get().lower(time, mix)))
-                .toList();
-        List<Move> raising = up.stream()
-                .flatMap(mover -> Arrays.stream(MIXES).mapToObj(mix -> move(mover.raise(time, mix))))
-                .toList();
-        return Optional.of(new Moves(lowerSpeed, lowering, suggested, raiseSpeed, raising, referenceStall.speed()));
+        List<Move> lowering = runs(mix -> mover.lower(lowerSpeed, time, mix));
+        List<Move> raising = runs(mix -> mover.raise(raiseSpeed, time, mix));
+        return lowering.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Moves(
+                        lowerSpeed, lowering, suggested, raiseSpeed, raising, referenceStall.speed()));
     }
 
     private Optional<SurfaceMover> mover(
@@ -167,6 +169,14 @@ final class HandlingStudy {
         Optional<Attitude> from = reference.descent(pack, referenceStall, speed).steady();
         Optional<Attitude> to = flight.descent(pack, stall, speed).steady();
         return from.flatMap(a -> to.map(b -> new SurfaceMover(airframe, model.reference(), setUp, pack, a, b)));
+    }
+
+    private static List<Move> runs(DoubleFunction<Optional<SurfaceMove>> run) {
+        return Arrays.stream(MIXES)
+                .mapToObj(run)
+                .flatMap(Optional::stream)
+                .map(HandlingStudy::move)
+                .toList();
     }
 
     private static Move move(SurfaceMove run) {

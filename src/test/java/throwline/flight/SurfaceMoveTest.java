@@ -129,9 +129,9 @@ class SurfaceMoveTest {
     @Test
     void quickFlapsBalloon() {
         SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
-        SurfaceMove quick = mover.lower(0.2, 0);
-        SurfaceMove slow = mover.lower(3, 0);
-        SurfaceMove mixed = mover.lower(0.2, 1);
+        SurfaceMove quick = mover.lower(SPEED, 0.2, 0).orElseThrow();
+        SurfaceMove slow = mover.lower(SPEED, 3, 0).orElseThrow();
+        SurfaceMove mixed = mover.lower(SPEED, 0.2, 1).orElseThrow();
         assertThat(quick.balloon()).isPositive();
         assertThat(quick.mostLoad()).isGreaterThan(slow.mostLoad()).isGreaterThan(1.2);
         assertThat(quick.slowest()).isLessThan(SPEED);
@@ -142,9 +142,24 @@ class SurfaceMoveTest {
     @Test
     void quickRetractionDrops() {
         SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
-        assertThat(mover.raise(0.2, 1).leastLoad()).isLessThan(0.9);
-        assertThat(mover.raise(3, 1).leastLoad())
-                .isGreaterThan(mover.raise(0.2, 1).leastLoad());
+        SurfaceMove quick = mover.raise(SPEED, 0.2, 1).orElseThrow();
+        SurfaceMove slow = mover.raise(SPEED, 3, 1).orElseThrow();
+        assertThat(quick.leastLoad()).isLessThan(0.9);
+        assertThat(slow.leastLoad()).isGreaterThan(quick.leastLoad());
+    }
+
+    /** The table's own steady descents are those of the trim solution, elevator included. */
+    @Test
+    void theTableKnowsTheSteadyTrim() {
+        for (int share = 0; share < 2; share++) {
+            Attitude exact = share == 0 ? clean : flapped;
+            PitchFlight.Steady steady = flight(table)
+                    .steady(share, SPEED, clean.alpha() - 0.12, clean.alpha() + 0.15)
+                    .orElseThrow();
+            assertThat(steady.elevator()).isCloseTo(exact.elevator(), within(Math.toRadians(0.5)));
+            assertThat(steady.state().alpha()).isCloseTo(exact.alpha(), within(Math.toRadians(0.2)));
+            assertThat(steady.state().angle()).isCloseTo(exact.descentAngle(), within(Math.toRadians(0.2)));
+        }
     }
 
     /** Lift in the table is that of the model at the middle between two of its angles, to the bend of the curve. */

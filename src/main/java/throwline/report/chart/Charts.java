@@ -101,6 +101,17 @@ public final class Charts {
         return PagePictures.of(SetUpPicture.all(question, found, figures), prefix, words);
     }
 
+    private static Picture landing(ChartQuestion question) {
+        List<LandingChart.Entry> entries = question.setUps().stream()
+                .map(result -> new LandingChart.Entry(
+                        result.setUp().name(),
+                        result.field().stillAir(),
+                        result.field().landing()))
+                .toList();
+        return new LandingChart(question.model().field(), entries, question.words())
+                .draw(question.holdsFor("chart.landing.for"), question.proof());
+    }
+
     /** The charts, each drawn when it is asked for. */
     List<Supplier<Picture>> pictures(Comparison comparison, PackResult pack) {
         return pictures(new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.WIDE));
@@ -113,6 +124,7 @@ public final class Charts {
                 () -> new ElevatorChart(question).draw(),
                 () -> new SteepnessChart(question).draw(),
                 () -> new LoadChart(question).draw(),
-                () -> new DragLiftChart(question).draw());
+                () -> new DragLiftChart(question).draw(),
+                () -> landing(question));
     }
 }

@@ -36,7 +36,7 @@ final class Curves extends AbstractXYAnnotation {
     /**
      * One set-up.
      *
-     * @param name its label
+     * @param name its label; empty for none
      * @param look its colour, line and mark
      * @param points x and y, in order along the curve; the label stands at the last
      * @param spot the point of most interest
@@ -170,7 +170,7 @@ final class Curves extends AbstractXYAnnotation {
     }
 
     private static void label(Graphics2D g2, Ink ink, LabelPlacer placer, Curve curve, Pixels pixels) {
-        if (curve.points().isEmpty()) {
+        if (curve.points().isEmpty() || curve.name().isEmpty()) {
             return;
         }
         double[] end = curve.points().get(curve.points().size() - 1);

@@ -2,6 +2,7 @@ package throwline.report.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -11,6 +12,7 @@ import throwline.model.Tail;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.ReportFile;
+import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
 import throwline.study.Headline;
 import throwline.study.SetUpResult.SpeedPoint;
@@ -64,8 +66,35 @@ public final class FlyCharts {
             Headline first = result.glance().rollRates().get(0).rate();
             pictures.add(picture(result, "roll-over-speed", rolls, spot(result, first, Math.toDegrees(1))));
         }
+        landing(result).ifPresent(pictures::add);
+        if (!result.handling().loops().isEmpty()) {
+            pictures.add(new LoopChart(result.handling().loops(), words)
+                    .draw(holdsFor(result, "chart.loop.for"), words.say("chart.loop.proof")));
+        }
         new ServoLoadChart(result, words).draw().ifPresent(pictures::add);
         return pictures;
+    }
+
+    private Optional<Picture> landing(FlyResult result) {
+        FieldAnswer field = result.glance().field();
+        if (field.stillAir().isEmpty()) {
+            return Optional.empty();
+        }
+        List<LandingChart.Entry> entries = new ArrayList<>();
+        entries.add(new LandingChart.Entry(words.say("fly.landing.still"), field.stillAir(), field.landing()));
+        field.inWind()
+                .ifPresent(legs -> entries.add(new LandingChart.Entry(
+                        words.say("chart.landing.wind", String.format(Locale.ROOT, "%.1f", legs.wind())),
+                        field.inWind(),
+                        field.landingInWind())));
+        return Optional.of(new LandingChart(result.model().field(), entries, words)
+                .draw(holdsFor(result, "chart.landing.for.one"), words.say("chart.proof.assumed")));
+    }
+
+    private List<String> holdsFor(FlyResult result, String key) {
+        return List.of(
+                words.say(key, result.glance().setUp().name()),
+                words.say("chart.of", result.model().name(), result.pack().name()));
     }
 
     private static List<double[]> points(

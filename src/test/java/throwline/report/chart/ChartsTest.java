@@ -26,7 +26,7 @@ import throwline.words.Words;
 class ChartsTest {
 
     private static final List<String> NAMES =
-            List.of("descent", "speeds", "elevator", "steepness", "load", "drag-lift");
+            List.of("descent", "speeds", "elevator", "steepness", "load", "drag-lift", "landing");
 
     static List<CompareAnswer> answers() {
         return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound());

@@ -60,7 +60,7 @@ class SweepChartsTest {
         }
     }
 
-    private static void assertDrawn(List<Picture> pictures) {
+    static void assertDrawn(List<Picture> pictures) {
         for (Picture picture : pictures) {
             byte[] svg = new Drawing(picture).svg();
             assertThat(new String(svg, StandardCharsets.UTF_8)

@@ -1,0 +1,190 @@
+package throwline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
+import static throwline.study.Examples.value;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import throwline.model.Field;
+import throwline.model.Model;
+import throwline.section.MeasuredSections;
+import throwline.study.FieldAnswer.FitFor;
+import throwline.study.FieldAnswer.Legs;
+
+/** Landings that flyers ask about (TRADE-FACTS 9, stories 3, 4, 5, 13 and 14, common practice). */
+class LandingStoriesTest {
+
+    private static List<SetUpResult> results;
+
+    private static Model with(Model m, Field field) {
+        return new Model(
+                m.name(),
+                m.packs().subList(0, 1),
+                m.wing(),
+                m.tail(),
+                m.body(),
+                m.wheels(),
+                m.propeller(),
+                field,
+                m.setUps(),
+                m.sticks());
+    }
+
+    private static Field field(double obstacle, double wind) {
+        return new Field(Field.Ground.SHORT_GRASS, OptionalDouble.of(60), obstacle, 0, OptionalDouble.empty(), wind);
+    }
+
+    /** Story 4: a 60 m strip behind a 5 m hedge, short grass (friction 0.08), still air and 3 m/s. */
+    @BeforeAll
+    static void land() {
+        Model model = with(Examples.read("orchard"), field(5, 3));
+        results = Examples.compare(model, new MeasuredSections()).packs().get(0).setUps();
+    }
+
+    private static Legs still(SetUpResult result) {
+        return result.field().stillAir().orElseThrow();
+    }
+
+    /** Story 4: the legs add up to the total; the wind shortens it; steeper set-ups need less field. */
+    @Test
+    void howMuchField() {
+        for (SetUpResult result : results) {
+            Legs legs = still(result);
+            assertThat(legs.clearsObstacle()).isTrue();
+            assertThat(legs.touchdown() + legs.roll())
+                    .isCloseTo(value(result.field().landing()), withPercentage(1e-9));
+            assertThat(value(result.field().landingInWind()))
+                    .isLessThan(0.85 * value(result.field().landing()));
+            double straight = (5 - legs.roundOutHeight()) / Math.tan(value(result.descentAngle()));
+            assertThat(legs.approach()).as(result.setUp().name()).isCloseTo(straight, withPercentage(3));
+        }
+        assertThat(results.stream().map(r -> -value(r.field().landing())).toList())
+                .isSorted();
+    }
+
+    /** Story 4: a hedge lower than the round-out must be told about; its height decides. */
+    @Test
+    void theRoundOutBeginsAboveALowHedge() {
+        Model low = with(Examples.read("orchard"), field(1, 0));
+        List<SetUpResult> overLow =
+                Examples.compare(low, new MeasuredSections()).packs().get(0).setUps();
+        SetUpResult airbrake = overLow.get(3);
+        assertThat(still(airbrake).roundOutHeight()).isGreaterThan(1);
+        assertThat(still(airbrake).clearsObstacle()).isFalse();
+        assertThat(airbrake.notes().stream().map(n -> n.code())).contains("note.flare-above-obstacle");
+        assertThat(overLow.get(0).notes().stream().map(n -> n.code())).doesNotContain("note.flare-above-obstacle");
+    }
+
+    /** Methods 5 and story 4: the round-out of every set-up is near the arc of its own speed and angle at 1.3 g. */
+    @Test
+    void whereToRoundOut() {
+        for (SetUpResult result : results) {
+            double speed = value(result.approachSpeed());
+            double arc = speed * speed / (9.80665 * 0.3) * (1 - Math.cos(value(result.descentAngle())));
+            assertThat(value(result.field().flareHeight()) - 0.15)
+                    .as(result.setUp().name())
+                    .isBetween(0.7 * arc, 1.3 * arc);
+        }
+    }
+
+    /** Story 5: ranked, and set-ups less than 15 % apart are not told apart. */
+    @Test
+    void whichLandsShortest() {
+        for (SetUpResult a : results) {
+            Headline.Known band = (Headline.Known) a.field().landing();
+            assertThat(band.high() / band.value()).isCloseTo(1.15, withPercentage(0.1));
+            assertThat(band.low() / band.value()).isCloseTo(0.85, withPercentage(0.1));
+        }
+        Model model = with(Examples.read("orchard"), field(5, 3));
+        FlyResult fly = new FlyStudy(new MeasuredSections(), Bands.load())
+                .fly(
+                        model,
+                        Examples.AIRFOILS,
+                        model.packs().get(0),
+                        model.setUps().get(2),
+                        Optional.empty());
+        List<Handling.Rank> ranking = fly.handling().ranking();
+        assertThat(ranking).hasSize(4);
+        assertThat(ranking.stream().map(rank -> rank.landing().value()).toList())
+                .isSorted();
+        for (Handling.Rank rank : ranking) {
+            SetUpResult same = results.stream()
+                    .filter(r -> r.setUp().name().equals(rank.setUp()))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(rank.landing().value()).isCloseTo(value(same.field().landing()), withPercentage(1));
+        }
+    }
+
+    /**
+     * Story 14: from 1.5 m down to 0.1 m each set-up glides further with the ground below than without, and the float with
+     * it is longer; a flat glider gains more than a steep one.
+     */
+    @Test
+    void howItFloats() {
+        for (SetUpResult result : results) {
+            Legs legs = still(result);
+            double free = 1.4 / Math.tan(value(result.descentAngle()));
+            assertThat(legs.glideWithoutGround()).as(result.setUp().name()).isCloseTo(free, withPercentage(1));
+            assertThat(legs.glideLow()).isGreaterThan(legs.glideWithoutGround());
+            assertThat(legs.floated()).isGreaterThanOrEqualTo(legs.floatedWithoutGround());
+        }
+        Legs clean = still(results.get(0));
+        Legs airbrake = still(results.get(3));
+        assertThat(clean.floated()).isGreaterThan(5 * airbrake.floated());
+        assertThat(clean.glideLow() / clean.glideWithoutGround())
+                .isGreaterThan(airbrake.glideLow() / airbrake.glideWithoutGround());
+    }
+
+    /** Story 13: entry at 15, 20 and 25 m/s, with and without flaps mixed to the stick; what limits it is named. */
+    @Test
+    void howTightItLoops() {
+        Model model = Examples.read("saltmarsh");
+        throwline.flight.Airframe airframe =
+                new throwline.flight.Airframe(model, Examples.AIRFOILS, new MeasuredSections());
+        throwline.flight.Flight flight = new throwline.flight.Flight(airframe, model.reference());
+        throwline.flight.Stall stall = flight.stall(model.packs().get(0)).orElseThrow();
+        List<Handling.Loop> loops = new HandlingStudy(airframe, model.packs().get(0), Bands.load())
+                .loops(flight, model.reference(), stall, List.of(15.0, 20.0, 25.0));
+        assertThat(loops).hasSize(6);
+        for (int i = 0; i < 3; i++) {
+            Handling.Loop plain = loops.get(i);
+            Handling.Loop flapped = loops.get(i + 3);
+            assertThat(plain.speed()).isEqualTo(flapped.speed()).isEqualTo(15 + 5 * i);
+            assertThat(flapped.wingLoad()).as("flaps give the wing more").isGreaterThan(plain.wingLoad());
+            for (Handling.Loop loop : List.of(plain, flapped)) {
+                double limit =
+                        switch (loop.limit()) {
+                            case WING -> loop.wingLoad();
+                            case ELEVATOR -> loop.elevatorLoad().orElseThrow();
+                            case TAIL -> loop.tailLoad().orElseThrow();
+                        };
+                assertThat(loop.load()).isEqualTo(limit);
+                assertThat(loop.radius())
+                        .isCloseTo(loop.speed() * loop.speed() / (9.80665 * (limit - 1)), withPercentage(0.01));
+            }
+        }
+    }
+
+    /** Story 3: less than 2 m/s of gust is for calm air, and six tenths of the approach speed is the most wind. */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "ridgeline"})
+    void whatWindItTakes(String name) {
+        for (SetUpResult result : Examples.compare(name).packs().get(0).setUps()) {
+            FieldAnswer.Margins margins = result.field().margins().orElseThrow();
+            double gust = value(result.field().gustLimit());
+            assertThat(margins.fitFor() == FitFor.CALM).isEqualTo(gust < 2);
+            assertThat(result.notes().stream().anyMatch(n -> n.code().equals("note.gusts-calm")))
+                    .isEqualTo(gust < 2);
+            assertThat(margins.headwindLimit()).isCloseTo(0.6 * value(result.approachSpeed()), withPercentage(0.01));
+            assertThat(gust).isCloseTo(value(result.approachSpeed()) * Math.tan(margins.angle()), withPercentage(0.01));
+            assertThat(margins.speed() / value(result.approachSpeed())).isCloseTo(0.3 / 1.3, withPercentage(0.1));
+        }
+    }
+}
