@@ -28,6 +28,9 @@ final class Servos {
     /** Speeds at which loads are looked at, over the stall speed; one of them is the speed to come in at. */
     private static final double[] SPEEDS = {1.05, SetUpAnswer.APPROACH_OVER_STALL, 1.6, 2.0, 2.4, 2.8};
 
+    /** The last of them: a limit beyond it is said to be none. */
+    private static final double FASTEST = SPEEDS[SPEEDS.length - 1];
+
     private final Model model;
     private final SetUp setUp;
     private final Bands bands;
@@ -45,9 +48,12 @@ final class Servos {
      */
     ServoAnswer answer(Flight flight, Pack pack, Stall stall, Headline change) {
         Optional<ServoLimit> limit = anyRated() ? flight.servoLimit(pack, stall) : Optional.empty();
-        Headline speed = limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
-        return new ServoAnswer(
-                speed, limit.map(ServoLimit::surface).orElse(""), loads(flight, pack, stall), positions(), mix(change));
+        boolean suffices = limit.isPresent() && limit.get().speed() > FASTEST * stall.speed();
+        Headline speed = suffices
+                ? new Headline.Unknown("why.servo-suffices")
+                : limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
+        String by = suffices ? "" : limit.map(ServoLimit::surface).orElse("");
+        return new ServoAnswer(speed, by, loads(flight, pack, stall), positions(), mix(change));
     }
 
     /** Where no stall was found there are positions all the same. */

@@ -130,9 +130,9 @@ class ServoStoriesTest {
     @Test
     void fourTimesTheServoTwiceTheSpeed() {
         double small =
-                value(landingFlap(plain(List.of(servo("flaps", 0.15)))).servos().flapSpeedLimit());
+                value(landingFlap(plain(List.of(servo("flaps", 0.05)))).servos().flapSpeedLimit());
         double large =
-                value(landingFlap(plain(List.of(servo("flaps", 0.6)))).servos().flapSpeedLimit());
+                value(landingFlap(plain(List.of(servo("flaps", 0.2)))).servos().flapSpeedLimit());
         assertThat(large / small).isCloseTo(2, withPercentage(6));
     }
 

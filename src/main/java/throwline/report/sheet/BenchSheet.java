@@ -183,22 +183,32 @@ final class BenchSheet {
     }
 
     private List<String> remarks(String setUp, String stick, List<Position> sides) {
+        List<String> was = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         for (Position p : sides) {
-            String side = p.side() == Side.BOTH
-                    ? ""
-                    : words.say(p.side() == Side.LEFT ? "sheet.changed.left" : "sheet.changed.right");
+            String side = side(p.side());
             Optional<SheetEntry> angle = entry(setUp, stick, p, "angle");
             angle.flatMap(e -> changes.was(e, this::degrees))
-                    .ifPresent(was -> remarks.add(words.say("sheet.changed.angle", side, was)));
+                    .ifPresent(then -> was.add(words.say("sheet.changed.angle", side, then)));
             entry(setUp, stick, p, "servo")
                     .flatMap(e -> changes.was(e, this::servo))
-                    .ifPresent(was -> remarks.add(words.say("sheet.changed.servo", side, was)));
+                    .ifPresent(then -> was.add(words.say("sheet.changed.servo", side, then)));
             angle.filter(changes::isNew).ifPresent(e -> remarks.add(words.say("sheet.changed.new", side)));
             if (p.atItsStop()) {
                 remarks.add(words.say("sheet.bench.stop", side));
             }
         }
+        if (!was.isEmpty()) {
+            remarks.add(0, words.say("sheet.changed", String.join("; ", was)));
+        }
         return remarks.isEmpty() ? List.of() : List.of(String.join(" ", remarks));
+    }
+
+    private String side(Side side) {
+        return switch (side) {
+            case BOTH -> "";
+            case LEFT -> words.say("sheet.changed.left");
+            case RIGHT -> words.say("sheet.changed.right");
+        };
     }
 }

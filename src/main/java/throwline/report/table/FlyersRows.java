@@ -79,7 +79,7 @@ final class FlyersRows {
                 setUps.stream()
                         .map(result -> limit.apply(result) instanceof Headline.Known known
                                 ? figures.speed(known.value())
-                                : result.setUp().isClean() ? "-" : none(limit.apply(result)))
+                                : result.setUp().isClean() ? "-" : noFlapLimit((Headline.Unknown) limit.apply(result)))
                         .toList());
         more("row.or", limit, v -> figures.speedBeside(v.value()));
         more("row.likely", limit, figures::speedBand);
@@ -119,6 +119,12 @@ final class FlyersRows {
             grid.more(
                     fit.heading(), setUps.stream().map(r -> fit.cell(r.field())).toList());
         }
+    }
+
+    private String noFlapLimit(Headline.Unknown why) {
+        return why.why().equals("why.servo-suffices")
+                ? words.say("row.flap-limit.suffices", footnotes.mark(sentences.why(why)))
+                : none(why);
     }
 
     private void speed(String key, Function<SetUpResult, Headline> number) {

@@ -180,7 +180,7 @@ class SheetsTest {
                 "\n",
                 texts(new Sheets(METRIC, WORDS, Size.Paper.A4).documents(now).get(0)));
         assertThat(said)
-                .contains("CHANGED: the angle was 30.0\u00b0 down.")
+                .contains("CHANGED, before: 30.0\u00b0 down.")
                 .contains("NEW: not on the earlier sheet.")
                 .contains("no more: reflex flaps both");
     }
