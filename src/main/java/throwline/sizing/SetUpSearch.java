@@ -27,7 +27,10 @@ import throwline.sizing.TrialBench.Place;
 public final class SetUpSearch {
 
     private static final int FLAP_ANGLES = 6;
-    private static final int MOST_CANDIDATES = 4;
+    /** Edges that are looked into: the most promising; more where two wants must meet somewhere between. */
+    private static final int MOST_CANDIDATES = 2;
+
+    private static final int MOST_WITH_TWO_WANTS = 4;
     private static final double DEGREE = Math.toRadians(1);
 
     /** An answer this near counts as met: far inside what is promised (1 per cent, 0.2 degrees). */
@@ -116,7 +119,7 @@ public final class SetUpSearch {
         boolean angle = wants.descent().isPresent();
         List<Trial> roots = edges.stream()
                 .sorted(Comparator.comparingDouble(e -> e.estimate(zero, cost)))
-                .limit(MOST_CANDIDATES)
+                .limit(angle && wants.stallSpeed().isPresent() ? MOST_WITH_TWO_WANTS : MOST_CANDIDATES)
                 .toList()
                 .parallelStream()
                 .flatMap(e -> lattice.root(e, zero).stream())

@@ -30,7 +30,7 @@ public final class FindCharts {
     private static final double PERCENT = 100;
     private static final double ROOM = 0.12;
     /** Room between a point and its label over the height of the plot. */
-    private static final double LABEL = 0.025;
+    private static final double LABEL = 0.015;
     /** What an axis in per cent goes beyond its ends, so that marks there are whole. */
     private static final double BEYOND = 1.5;
 
@@ -103,7 +103,7 @@ public final class FindCharts {
         XYTextAnnotation note = new XYTextAnnotation(text, PERCENT * point.lever(), place);
         note.setFont(HouseStyle.SMALL);
         note.setPaint(HouseStyle.QUIET_INK);
-        note.setTextAnchor(down ? TextAnchor.BOTTOM_CENTER : TextAnchor.TOP_CENTER);
+        note.setTextAnchor(down ? TextAnchor.BOTTOM_RIGHT : TextAnchor.TOP_RIGHT);
         plot.addAnnotation(note);
     }
 
