@@ -160,18 +160,20 @@ class ComparePageTest {
             }
         }
         assertThat(contrast("ffffff", colors.get("link"))).isGreaterThanOrEqualTo(4.5);
+        Pattern fill = Pattern.compile("(?:^|[; ])fill:(?<color>[^;]+)");
         List<String> inCharts = new ArrayList<>();
         for (Element text : pages().get(1).all("text")) {
-            for (Element at = text; !at.getTagName().equals("svg"); at = (Element) at.getParentNode()) {
-                if (!at.getAttribute("fill").isEmpty()) {
-                    inCharts.add(at.getAttribute("fill"));
+            for (Element at = text; at != null; at = (Element) at.getParentNode()) {
+                Matcher found = fill.matcher(at.getAttribute("style"));
+                if (found.find()) {
+                    inCharts.add(found.group("color"));
                     break;
                 }
             }
         }
         assertThat(inCharts).isNotEmpty();
-        inCharts.stream().distinct().forEach(fill -> assertThat(contrast(hex(fill), "ffffff"))
-                .as(fill)
+        inCharts.stream().distinct().forEach(color -> assertThat(contrast(hex(color), "ffffff"))
+                .as(color)
                 .isGreaterThanOrEqualTo(4.5));
     }
 
