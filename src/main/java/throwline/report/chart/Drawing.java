@@ -29,6 +29,9 @@ final class Drawing {
     private static final int SCALE = 2;
     private static final int DECIMALS = 2;
     private static final String SVG = "http://www.w3.org/2000/svg";
+    /** The one name that the drawing library gives to every picture. */
+    private static final String SHARED = "genericDefs";
+
     private static final String DECLARATION = "<\\?xml[^>]*>\\s*";
     private static final String DOCTYPE = "(?s)<!DOCTYPE[^>]*>\\s*";
 
@@ -79,6 +82,13 @@ final class Drawing {
         root.removeAttribute("height");
         root.setAttribute("role", "img");
         String id = picture.name();
+        NodeList definitions = root.getElementsByTagName("defs");
+        for (int i = 0; i < definitions.getLength(); i++) {
+            Element shared = (Element) definitions.item(i);
+            if (shared.getAttribute("id").equals(SHARED)) {
+                shared.setAttribute("id", id + "-" + SHARED);
+            }
+        }
         root.setAttribute("aria-labelledby", id + "-title " + id + "-desc");
         first(root, "desc", id + "-desc", description);
         first(root, "title", id + "-title", title);

@@ -3,20 +3,22 @@ package throwline.report.chart;
 /** For which place a chart is drawn: how wide it is and how much of that goes to names. Points. */
 enum Layout {
     /** A file of its own, looked at on a large screen or on paper. */
-    WIDE(960, 168, 40),
+WIDE(960, 168, 40, 2),
     /** The same for rows with long names. */
-    BOOK(960, 300, 40),
+    BOOK(960, 300, 40, 2),
     /** A page that is also read on a telephone, where nothing may be scrolled sideways. */
-    NARROW(440, 104, 14);
+    NARROW(440, 104, 14, 3);
 
     private final int width;
     private final int names;
     private final int right;
+    private final int nameLines;
 
-    Layout(int width, int names, int right) {
+    Layout(int width, int names, int right, int nameLines) {
         this.width = width;
         this.names = names;
         this.right = right;
+        this.nameLines = nameLines;
     }
 
     /** Width of a chart. */
@@ -32,5 +34,10 @@ enum Layout {
     /** Room for labels that reach out on the right. */
     int right() {
         return right;
+    }
+
+    /** Lines that the name of a set-up may take. */
+    int nameLines() {
+        return nameLines;
     }
 }

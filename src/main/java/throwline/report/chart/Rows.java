@@ -137,7 +137,7 @@ final class Rows extends AbstractXYAnnotation {
     }
 
     private void name(Ink ink, Row row, double x, double y) {
-        List<String> lines = ink.wrapped(row.name(), HouseStyle.STRONG, layout.names() - 20, 2);
+        List<String> lines = ink.wrapped(row.name(), HouseStyle.STRONG, layout.names() - 20, layout.nameLines());
         double step = ink.height(HouseStyle.STRONG);
         for (int i = 0; i < lines.size(); i++) {
             double at = y + (i - (lines.size() - 1) / 2.0) * step;

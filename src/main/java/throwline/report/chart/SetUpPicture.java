@@ -16,7 +16,7 @@ import throwline.words.Words;
 final class SetUpPicture {
 
     /** Title, lines and margins above and below the view, points. */
-    private static final int AROUND = 112;
+    private static final int AROUND = 92;
 
     private final ChartQuestion question;
     private final int index;

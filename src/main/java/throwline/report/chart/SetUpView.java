@@ -8,6 +8,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
@@ -146,21 +147,32 @@ final class SetUpView extends AbstractXYAnnotation {
         g2.setPaint(look.color());
         g2.setStroke(look.whisker());
         g2.draw(carried);
-        names(ink, foot, unit, left);
+        names(ink, place, foot, unit);
     }
 
-    /** Names of both curves, on the left wing. */
-    private void names(Ink ink, double foot, double unit, double left) {
-        double highest = result.load().stream()
-                .limit(result.load().size() / 4)
+    /** Names of both curves on the left wing: over the one, inside the other where it is highest. */
+    private void names(Ink ink, PlanOutline.Place place, double foot, double unit) {
+        List<SetUpResult.LoadStation> left = result.load().stream()
+                .filter(station -> station.at() < 0)
+                .toList();
+        double highest = left.stream()
+                .limit(left.size() / 2)
                 .mapToDouble(SetUpResult.LoadStation::limit)
                 .max()
                 .orElse(0);
+        double tip = place.x(-question.model().wing().semiSpan());
         String canCarry = question.words().say("chart.load.limit");
-        String carries = question.words().say("chart.load.carried");
-        double y = foot - highest * unit - 9;
-        ink.textOnGround(canCarry, HouseStyle.SMALL, HouseStyle.QUIET_INK, left + 4, y, Ink.Side.RIGHT);
-        ink.textOnGround(carries, HouseStyle.SMALL, HouseStyle.INK, left + 24, foot - 8, Ink.Side.RIGHT);
+        double above = foot - highest * unit - 9;
+        ink.text(canCarry, HouseStyle.SMALL, HouseStyle.QUIET_INK, tip + 4, above, Ink.Side.RIGHT);
+        left.stream()
+                .max(Comparator.comparingDouble(SetUpResult.LoadStation::lift))
+                .ifPresent(station -> ink.text(
+                        question.words().say("chart.load.carried"),
+                        HouseStyle.SMALL,
+                        HouseStyle.INK,
+                        Math.min(place.x(station.at()), place.middle() - 40),
+                        foot - station.lift() * unit / 2,
+                        Ink.Side.MIDDLE));
     }
 
     private static void point(Path2D path, double x, double y, boolean first) {

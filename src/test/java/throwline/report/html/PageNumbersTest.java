@@ -1,0 +1,165 @@
+package throwline.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Element;
+import throwline.Parsed;
+import throwline.model.Tail;
+import throwline.report.CompareAnswer;
+import throwline.report.Fixture;
+import throwline.report.Page;
+import throwline.report.Sentences;
+import throwline.report.data.CompareJson;
+import throwline.report.table.GlanceRows;
+import throwline.study.SetUpResult;
+import throwline.units.Display;
+import throwline.words.Words;
+
+/** Every number on the page is the one in JSON, and can be opened to where it comes from. */
+class PageNumbersTest {
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?<decimals>\\.\\d+)?");
+
+    private final Words words = Words.load();
+    private final CompareAnswer answer = Fixture.orchard();
+    private final PageDom page = PageDom.of("", answer);
+    private final Parsed json = Parsed.of(
+            new CompareJson(new Sentences(words, Display.metric())).write(List.of(answer)));
+
+    /** A card, the key of its numbers in JSON, and the stick where it is a roll. */
+    private record Row(Element card, HowFound how, String stick) {}
+
+    private Row row(HowFound how, String label, String stick) {
+        return new Row(page.card(label), how, stick);
+    }
+
+    private List<Row> rows(HowFound how) {
+        if (how != HowFound.ROLL) {
+            String label = new GlanceRows(Page.of(80, true, false, Display.metric()), words)
+                    .of(answer.comparison().model(), setUps(0)).stream()
+                            .filter(row -> HowFound.of(row.key()).equals(java.util.Optional.of(how)))
+                            .findFirst()
+                            .orElseThrow()
+                            .label();
+            return List.of(row(how, label, ""));
+        }
+        return List.of(
+                row(how, "Full aileron: low rates", "low rates"), row(how, "Full aileron: high rates", "high rates"));
+    }
+
+    private List<SetUpResult> setUps(int pack) {
+        return answer.comparison().packs().get(pack).setUps();
+    }
+
+    /** What JSON says of a row, pack by pack and set-up by set-up; the reference has no mix. */
+    private List<Parsed> inJson(Row row) {
+        List<Parsed> numbers = new ArrayList<>();
+        for (int p = 0; p < json.at("packs").size(); p++) {
+            Parsed setUps = json.at("packs").at(p).at("setups");
+            for (int i = 0; i < setUps.size(); i++) {
+                if (row.how() == HowFound.MIX && i == 0) {
+                    continue;
+                }
+                Parsed number = setUps.at(i).at(row.how().json());
+                numbers.add(row.stick().isEmpty() ? number : number.at(row.stick()));
+            }
+        }
+        return numbers;
+    }
+
+    @ParameterizedTest
+    @EnumSource(HowFound.class)
+    void every_number_of_a_row_is_the_one_in_json(HowFound how) {
+        for (Row row : rows(how)) {
+            List<Element> shown = PageDom.all(row.card(), "data");
+            List<Parsed> expected = inJson(row);
+            assertThat(shown).hasSameSizeAs(expected).isNotEmpty();
+            for (int i = 0; i < shown.size(); i++) {
+                Element number = shown.get(i);
+                assertThat(Double.parseDouble(number.getAttribute("value")))
+                        .isEqualTo(expected.get(i).at("value").number());
+                assertThat(Double.parseDouble(number.getAttribute("data-low")))
+                        .isEqualTo(expected.get(i).at("low").number());
+                assertThat(Double.parseDouble(number.getAttribute("data-high")))
+                        .isEqualTo(expected.get(i).at("high").number());
+                assertReads(number, expected.get(i).at("value").number());
+            }
+        }
+    }
+
+    /** What a person reads is that number in the unit shown, rounded to the digits shown. */
+    private void assertReads(Element shown, double inJson) {
+        String text = PageDom.said(shown);
+        if (text.equals("none")) {
+            assertThat(Double.parseDouble(shown.getAttribute("data-low"))).isLessThanOrEqualTo(0);
+            assertThat(Double.parseDouble(shown.getAttribute("data-high"))).isGreaterThanOrEqualTo(0);
+            return;
+        }
+        Matcher number = NUMBER.matcher(text);
+        assertThat(number.find()).as(text).isTrue();
+        int decimals = number.group("decimals") == null ? 0 : number.group("decimals").length() - 1;
+        assertThat(Double.parseDouble(number.group()))
+                .as(text)
+                .isCloseTo(asShown(text, shown, inJson), within(0.5 * Math.pow(10, -decimals) + 1e-3));
+    }
+
+    /** The throw at the trailing edge is a chord of the circle about the hinge; the mix is half of the change. */
+    private double asShown(String text, Element shown, double inJson) {
+        if (!text.contains("mm")) {
+            return Math.abs(inJson);
+        }
+        Tail tail = answer.comparison().model().tail();
+        boolean mix = PageDom.said((Element) shown.getParentNode().getParentNode().getParentNode().getParentNode())
+                .startsWith("Mix");
+        double angle = Math.toRadians(Math.abs(inJson)) / (mix ? 2 : 1);
+        return 1000 * 2 * tail.chord() * tail.elevator().chordFraction() * Math.sin(angle / 2);
+    }
+
+    @Test
+    void every_number_in_the_verdict_stands_in_a_card_too() {
+        Set<String> inCards = new TreeSet<>();
+        for (Element card : PageDom.ofClass(page.root(), "card")) {
+            numbers(PageDom.said(card)).forEach(inCards::add);
+        }
+        List<String> inVerdict = new ArrayList<>();
+        for (Element verdict : PageDom.ofClass(page.root(), "verdict")) {
+            inVerdict.addAll(numbers(PageDom.said(verdict)));
+        }
+        assertThat(inVerdict).hasSizeGreaterThan(5);
+        assertThat(inCards).containsAll(inVerdict);
+    }
+
+    private static List<String> numbers(String text) {
+        return NUMBER.matcher(text).results().map(result -> result.group()).toList();
+    }
+
+    @Test
+    void every_headline_number_opens_to_formula_inputs_source_band_and_basis() {
+        for (Element number : page.all("data")) {
+            Element line = (Element) number.getParentNode().getParentNode();
+            assertThat(line.getTagName()).isEqualTo("details");
+            assertThat(PageDom.all(line, "dt").stream().map(PageDom::said))
+                    .containsExactly("How", "From", "Source", "Band", "In full");
+            assertThat(PageDom.all(line, "dd").stream().map(PageDom::said)).noneMatch(String::isEmpty);
+        }
+    }
+
+    @Test
+    void every_row_with_numbers_is_known_to_the_page() {
+        assertThat(new GlanceRows(Page.of(80, true, false, Display.metric()), words)
+                        .of(answer.comparison().model(), setUps(0)).stream()
+                                .filter(row -> row.cells().stream()
+                                        .anyMatch(cell -> cell.number().isPresent())))
+                .allMatch(row -> HowFound.of(row.key()).isPresent());
+    }
+}
