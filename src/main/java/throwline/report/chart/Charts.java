@@ -108,7 +108,7 @@ public final class Charts {
                         result.field().stillAir(),
                         result.field().landing()))
                 .toList();
-        return new LandingChart(question.model().field(), entries, question.words())
+        return new LandingChart(question.layout(), question.model().field(), entries, question.words())
                 .draw(question.holdsFor("chart.landing.for"), question.proof());
     }
 

@@ -87,7 +87,7 @@ public final class FlyCharts {
                         words.say("chart.landing.wind", String.format(Locale.ROOT, "%.1f", legs.wind())),
                         field.inWind(),
                         field.landingInWind())));
-        return Optional.of(new LandingChart(result.model().field(), entries, words)
+        return Optional.of(new LandingChart(Layout.WIDE, result.model().field(), entries, words)
                 .draw(holdsFor(result, "chart.landing.for.one"), words.say("chart.proof.assumed")));
     }
 

@@ -24,16 +24,19 @@ final class LandingChart {
     /** Room above the highest path, as a factor. */
     private static final double ABOVE = 1.25;
 
+    private final Layout layout;
     private final Field field;
     private final Words words;
     private final List<Entry> entries;
 
     /**
+     * @param layout for which place
      * @param field where it lands
      * @param entries one a row
      * @param words the sentences
      */
-    LandingChart(Field field, List<Entry> entries, Words words) {
+    LandingChart(Layout layout, Field field, List<Entry> entries, Words words) {
+        this.layout = layout;
         this.field = field;
         this.entries = List.copyOf(entries);
         this.words = words;
@@ -61,10 +64,10 @@ final class LandingChart {
                 words.say(field.obstacle() > 0 ? "chart.axis.behind.obstacle" : "chart.axis.behind.start"),
                 behind,
                 farthest,
-                10);
+                layout == Layout.NARROW ? 5 : 10);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
         plot.setGap(6);
-        plot.setInsets(Rows.room());
+        plot.setInsets(Rows.room(layout));
         plot.add(ways(), VIEW);
         plot.add(rows(across, farthest), Rows.HEIGHT * entries.size() + LegBars.KEY);
         HouseStyle.dress(plot);
@@ -72,7 +75,7 @@ final class LandingChart {
         return new Picture(
                 "landing",
                 title,
-                HouseStyle.WIDTH,
+                layout.width(),
                 210 + VIEW + LegBars.KEY + Rows.HEIGHT * entries.size(),
                 HouseStyle.chart(plot, title, holdsFor, proof));
     }
@@ -115,7 +118,7 @@ final class LandingChart {
                             legs.touchdown(),
                             legs.touchdown() + legs.roll())));
         }
-        XYPlot plot = Rows.plot(across, rows, " ");
+        XYPlot plot = Rows.plot(layout, across, rows, " ");
         plot.addAnnotation(new LegBars(bars, rows.size(), words), false);
         return plot;
     }

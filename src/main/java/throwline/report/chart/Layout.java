@@ -3,7 +3,7 @@ package throwline.report.chart;
 /** For which place a chart is drawn: how wide it is and how much of that goes to names. Points. */
 enum Layout {
     /** A file of its own, looked at on a large screen or on paper. */
-WIDE(960, 168, 40, 2),
+    WIDE(960, 168, 40, 2),
     /** The same for rows with long names. */
     BOOK(960, 300, 40, 2),
     /** A page that is also read on a telephone, where nothing may be scrolled sideways. */
