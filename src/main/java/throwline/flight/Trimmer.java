@@ -79,7 +79,7 @@ final class Trimmer {
     /** The balanced model. */
     Attitude at(Pack pack, double speed, double alpha) {
         Moment at = new Moment(pack, speed, alpha);
-        return at.with(elevators.hold(at.tailplane, at.parts.moment(), alpha));
+        return at.with(elevators.hold(at.tailplane, at.parts.moment()));
     }
 
     /** The model at an angle of attack with the elevator held: not balanced. */
@@ -253,6 +253,11 @@ final class Trimmer {
 
         Tailplane turned(double more) {
             return new Tailplane(alpha, angle + more, reynolds, air, back, up);
+        }
+
+        @Override
+        public double angle() {
+            return angle - meanDownwash(air);
         }
 
         @Override
