@@ -32,8 +32,8 @@ final class ElevatorSearch {
     /** First guess of the moment coefficient per rad of elevator; the real one is found at the first balance. */
     private static final double USUAL_POWER = -1;
 
-    /** Least change of the angle of attack, rad, from which the elevator's trend is taken. */
-    private static final double TREND_STEP = 1e-3;
+    /** Least change of the tail's angle, rad, from which its answer to that is taken. */
+    private static final double ANGLE_STEP = 1e-3;
 
     private static final int MOST_SECANTS = 8;
     private static final int MOST_EVALUATIONS = 100;
@@ -41,9 +41,8 @@ final class ElevatorSearch {
     private final double up;
     private final double down;
     private Optional<TailForces> perRadian = Optional.empty();
-    private double elevator;
-    private double atAlpha = Double.NaN;
-    private double trend;
+    private Optional<TailForces> perAngle = Optional.empty();
+    private Optional<Known> last = Optional.empty();
 
     /** The search within an elevator's travel. */
     ElevatorSearch(Elevator elevator) {
@@ -56,6 +55,9 @@ final class ElevatorSearch {
 
         /** Its forces with the elevator at an angle, rad. */
         TailForces forces(double elevator);
+
+        /** Angle of attack of the tail in its own air, rad. */
+        double angle();
 
         /** Moment coefficient of such forces about the balance point: linear in them. */
         double moment(TailForces forces);
@@ -70,22 +72,24 @@ final class ElevatorSearch {
      */
     record Held(double elevator, ElevatorLimit limit, TailForces forces) {}
 
+    /** A balanced tail. */
+    private record Known(double elevator, double angle, TailForces forces) {}
+
     /**
      * Balances a moment.
      *
      * @param tail the tail, its moment falling with the elevator
      * @param fixed moment coefficient of all else
-     * @param alpha the model's angle of attack, rad, which lets the search expect where the elevator will stand
      */
-    Held hold(Tail tail, double fixed, double alpha) {
-        double x = inside(Double.isNaN(atAlpha) ? elevator : elevator + trend * (alpha - atAlpha));
+    Held hold(Tail tail, double fixed) {
+        double x = inside(expected(tail, fixed));
         double stretch = REMEMBERED_STRETCH;
         TailForces forces = tail.forces(x);
         for (int k = 0; k < MOST_SECANTS; k++) {
             double power = perRadian.map(tail::moment).orElse(USUAL_POWER);
             double step = -(fixed + tail.moment(forces)) / power;
             if (perRadian.isPresent() && Math.abs(step) < stretch && x + step == inside(x + step)) {
-                return found(alpha, x + step, forces.along(perRadian.get(), step));
+                return found(tail, x + step, forces.along(perRadian.get(), step));
             }
             double next = inside(x + step);
             if (next == x) {
@@ -101,31 +105,46 @@ final class ElevatorSearch {
             x = next;
             forces = there;
         }
-        return searched(tail, fixed, alpha);
+        return searched(tail, fixed);
+    }
+
+    /** Where the forces of the last balance, carried on to the tail's angle now, let expect the elevator. */
+    private double expected(Tail tail, double fixed) {
+        if (last.isEmpty() || perRadian.isEmpty() || perAngle.isEmpty()) {
+            return last.map(Known::elevator).orElse(0.0);
+        }
+        Known before = last.get();
+        TailForces carried = before.forces.along(perAngle.get(), tail.angle() - before.angle);
+        return before.elevator - (fixed + tail.moment(carried)) / tail.moment(perRadian.get());
     }
 
     private double inside(double wanted) {
         return Math.max(up, Math.min(down, wanted));
     }
 
-    private Held searched(Tail tail, double fixed, double alpha) {
+    private Held searched(Tail tail, double fixed) {
         UnivariateFunction moment = at -> fixed + tail.moment(tail.forces(at));
         double atUp = moment.value(up);
         if (atUp * moment.value(down) <= 0) {
             double root = new BracketingNthOrderBrentSolver(TOLERANCE, 5).solve(MOST_EVALUATIONS, moment, up, down);
-            return found(alpha, root, tail.forces(root));
+            return found(tail, root, tail.forces(root));
         }
         return atUp <= 0
                 ? new Held(up, ElevatorLimit.UP, tail.forces(up))
                 : new Held(down, ElevatorLimit.DOWN, tail.forces(down));
     }
 
-    private Held found(double alpha, double root, TailForces forces) {
-        if (Math.abs(alpha - atAlpha) > TREND_STEP) {
-            trend = (root - elevator) / (alpha - atAlpha);
+    private Held found(Tail tail, double root, TailForces forces) {
+        Known here = new Known(root, tail.angle(), forces);
+        if (last.isPresent() && perRadian.isPresent()) {
+            Known before = last.get();
+            double turned = here.angle - before.angle;
+            if (Math.abs(turned) > ANGLE_STEP) {
+                TailForces carried = before.forces.along(perRadian.get(), root - before.elevator);
+                perAngle = Optional.of(forces.perRadian(carried, turned));
+            }
         }
-        atAlpha = alpha;
-        elevator = root;
+        last = Optional.of(here);
         return new Held(root, ElevatorLimit.NONE, forces);
     }
 }

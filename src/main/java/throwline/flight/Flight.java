@@ -1,6 +1,8 @@
 package throwline.flight;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -23,7 +25,7 @@ public final class Flight {
     private final StallFinder stalls;
     private final Roller roller;
     private final ServoLoads servos;
-    private Optional<Glider> glider = Optional.empty();
+    private final Map<Pack, Glider> gliders = new HashMap<>();
 
     /**
      * @param airframe the model
@@ -75,13 +77,15 @@ public final class Flight {
         return glider(pack, stall).noseDownSpeed(4 * stall.speed());
     }
 
-    /** The same glider while pack and stall stay the same, so that each descent starts from the one before. */
+    /** The same glider while the stall stays the same, so that each descent starts from those before. */
     private Glider glider(Pack pack, Stall stall) {
         double alpha = stall.attitude().alpha();
-        if (glider.isEmpty() || !glider.get().serves(pack, alpha)) {
-            glider = Optional.of(new Glider(trimmer, pack, alpha));
+        Glider glider = gliders.computeIfAbsent(pack, wanted -> new Glider(trimmer, wanted, alpha));
+        if (!glider.serves(alpha)) {
+            glider = new Glider(trimmer, pack, alpha);
+            gliders.put(pack, glider);
         }
-        return glider.get();
+        return glider;
     }
 
     /** Landings from a steady approach. */

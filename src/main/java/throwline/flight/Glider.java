@@ -1,5 +1,8 @@
 package throwline.flight;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -32,7 +35,7 @@ final class Glider {
     private final SteadyDescent balance;
     private final WarmRoot speedRoot;
     private Optional<Attitude> last = Optional.empty();
-    private Optional<Attitude> descent = Optional.empty();
+    private final List<Found> known = new ArrayList<>();
 
     /**
      * @param trimmer the model in its set-up
@@ -47,9 +50,9 @@ final class Glider {
         speedRoot = new WarmRoot(ANGLE_TOLERANCE, stallAlpha - Math.toRadians(5), USUAL_SLOPE);
     }
 
-    /** True where it was made for this pack and stall. */
-    boolean serves(Pack otherPack, double otherStallAlpha) {
-        return pack.equals(otherPack) && stallAlpha == otherStallAlpha;
+    /** True where it was made for this stall. */
+    boolean serves(double otherStallAlpha) {
+        return stallAlpha == otherStallAlpha;
     }
 
     /** The descent at a speed. */
@@ -57,14 +60,16 @@ final class Glider {
         double wanted = balance.resultantFor(speed);
         // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
         UnivariateFunction excess = alpha -> excess(attitude(speed, alpha), wanted);
-        descent.ifPresent(before -> speedRoot.expect(excess(before, wanted)));
+        nearest(wanted)
+                .ifPresent(near ->
+                        speedRoot.expect(near.attitude.alpha(), excess(near.attitude, wanted), near.slope));
         OptionalDouble alpha = speedRoot.solve(excess, stallAlpha - WIDEST, stallAlpha);
         if (alpha.isEmpty()) {
             Outcome outcome = excess.value(stallAlpha) < 0 ? Outcome.TOO_SLOW : Outcome.NOT_FOUND;
             return new Descent(outcome, Optional.empty());
         }
         Attitude attitude = attitude(speed, alpha.getAsDouble());
-        descent = Optional.of(attitude);
+        known.add(new Found(attitude, speedRoot.slope()));
         if (Math.abs(attitude.resultant() - wanted) > RESULTANT_TOLERANCE * wanted) {
             return new Descent(Outcome.TOO_FAST, Optional.empty());
         }
@@ -73,6 +78,14 @@ final class Glider {
                 : attitude.elevatorLimit() == Attitude.ElevatorLimit.NONE ? Outcome.STEADY : Outcome.ELEVATOR_SHORT;
         return new Descent(outcome, Optional.of(attitude));
     }
+
+    /** The descent found before whose lift is nearest. */
+    private Optional<Found> nearest(double wanted) {
+        return known.stream().min(Comparator.comparingDouble(found -> Math.abs(found.attitude.resultant() - wanted)));
+    }
+
+    /** A descent, and the slope of lift over angle of attack there. */
+    private record Found(Attitude attitude, double slope) {}
 
     private static double excess(Attitude a, double wanted) {
         return a.lift() - Math.sqrt(Math.max(0, wanted * wanted - a.drag() * a.drag()));
@@ -85,7 +98,7 @@ final class Glider {
      * @param firstGuess m/s, where no descent was found before
      */
     Optional<Double> noseDownSpeed(double firstGuess) {
-        Attitude here = descent.orElseGet(() -> attitude(firstGuess, stallAlpha - Math.toRadians(15)));
+        Attitude here = nearest(0).map(Found::attitude).orElseGet(() -> attitude(firstGuess, stallAlpha - Math.toRadians(15)));
         double slope = speedRoot.slope();
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double shift = here.lift() / slope;

@@ -36,6 +36,7 @@ final class Roller {
     private final Airframe airframe;
     private final LiftingLineSolver solver;
     private final Map<Deflections, WingCurves> curves = new HashMap<>();
+    private Optional<LiftingLineSolution> start = Optional.empty();
     private final WarmRoot root = new WarmRoot(HELIX_TOLERANCE, USUAL_HELIX, USUAL_DAMPING);
 
     Roller(Airframe airframe) {
@@ -60,6 +61,7 @@ final class Roller {
         if (atRest <= 0 || helix.isEmpty() || !rolling.isSolvedAt(helix.getAsDouble())) {
             return Optional.empty();
         }
+        start = rolling.last;
         double rate = helix.getAsDouble() * speed / semiSpan;
         double damping = -atRest / helix.getAsDouble();
         double yawing =
@@ -104,7 +106,7 @@ final class Roller {
         private final List<SectionCurve> curves;
         private final double incidence;
         private final double semiSpan;
-        private Optional<LiftingLineSolution> last = Optional.empty();
+        private Optional<LiftingLineSolution> last = start;
 
         Rolling(List<SectionCurve> curves, double incidence, double semiSpan) {
             this.curves = curves;

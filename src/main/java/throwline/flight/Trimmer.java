@@ -112,7 +112,7 @@ final class Trimmer {
     /** The balanced model while it pitches; the rate is over the speed, rad/m, nose up positive. */
     Attitude at(Pack pack, double speed, double alpha, double pitch) {
         Moment at = new Moment(pack, speed, alpha, pitch);
-        return at.with(elevators.hold(at.tailplane, at.parts.moment(), alpha));
+        return at.with(elevators.hold(at.tailplane, at.parts.moment()));
     }
 
     /** The model at an angle of attack with the elevator held: not balanced. */
@@ -308,6 +308,11 @@ final class Trimmer {
 
         Tailplane turned(double more) {
             return new Tailplane(alpha, angle + more, reynolds, air, back, up);
+        }
+
+        @Override
+        public double angle() {
+            return angle - meanDownwash(air);
         }
 
         @Override

@@ -66,9 +66,10 @@ final class WarmRoot {
         return slope;
     }
 
-    /** Moves the remembered root by as much as a change of the function there moves it. */
-    void expect(double change) {
-        guess -= change / slope;
+    /** Expects the next root near a point, as far from it as this slope makes of the function's value there. */
+    void expect(double near, double value, double slopeThere) {
+        slope = slopeThere;
+        guess = near - value / slope;
     }
 
     private OptionalDouble bracketed(UnivariateFunction function, double low, double high) {

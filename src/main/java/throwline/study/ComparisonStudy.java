@@ -42,17 +42,14 @@ public final class ComparisonStudy {
      */
     public Comparison compare(Model model, AirfoilLibrary airfoils, List<Pack> packs) {
         Airframe airframe = new Airframe(model, airfoils, sections);
-        List<SetUp> setUps = model.setUps();
-        int reference = setUps.indexOf(model.reference());
-        Flight referenceFlight = new Flight(airframe, setUps.get(reference));
-        List<Optional<Stall>> referenceStalls =
-                packs.stream().map(referenceFlight::stall).toList();
         GroundLadder ladder = new GroundLadder(airframe);
-        List<List<SetUpResult>> bySetUp = IntStream.range(0, setUps.size())
-                .parallel()
-                .mapToObj(i -> new Column(airframe, airfoils, ladder, setUps.get(i), setUps.get(reference))
-                        .results(packs, referenceStalls))
+        List<Column> columns = model.setUps().parallelStream()
+                .map(setUp -> new Column(airframe, airfoils, ladder, setUp, packs))
                 .toList();
+        Column reference = columns.get(model.setUps().indexOf(model.reference()));
+        columns.forEach(column -> column.compareWith(reference));
+        List<List<SetUpResult>> bySetUp =
+                columns.parallelStream().map(Column::results).toList();
         List<PackResult> results = new ArrayList<>();
         for (int p = 0; p < packs.size(); p++) {
             List<SetUpResult> row = new ArrayList<>();
@@ -69,38 +66,58 @@ public final class ComparisonStudy {
     private final class Column {
         private final SetUp setUp;
         private final Flight flight;
-        private final Flight referenceFlight;
-        private final boolean isReference;
         private final AirfoilLibrary airfoils;
         private final GroundLadder ladder;
+        private final List<Approach> approaches;
+        private final List<Optional<Descent>> elsewhere = new ArrayList<>();
 
-        Column(Airframe airframe, AirfoilLibrary airfoils, GroundLadder ladder, SetUp setUp, SetUp reference) {
+        Column(
+                Airframe airframe,
+                AirfoilLibrary airfoils,
+                GroundLadder ladder,
+                SetUp setUp,
+                List<Pack> packs) {
             this.ladder = ladder;
             this.setUp = setUp;
             this.airfoils = airfoils;
             flight = new Flight(airframe, setUp);
-            isReference = setUp.equals(reference);
-            referenceFlight = isReference ? flight : new Flight(airframe, reference);
+            approaches = packs.stream().map(this::approach).toList();
         }
 
-        List<SetUpResult> results(List<Pack> packs, List<Optional<Stall>> referenceStalls) {
-            return IntStream.range(0, packs.size())
-                    .mapToObj(p -> result(packs.get(p), referenceStalls.get(p)))
-                    .toList();
+        private Approach approach(Pack pack) {
+            Optional<Stall> stall = flight.stall(pack);
+            return new Approach(
+                    pack, stall, stall.map(s -> flight.descent(pack, s, SetUpAnswer.APPROACH_OVER_STALL * s.speed())));
         }
 
-        private SetUpResult result(Pack pack, Optional<Stall> referenceStall) {
-            SetUpAnswer answer = new SetUpAnswer(flight.airframe().model(), setUp, bands);
-            Optional<Stall> stall = isReference ? referenceStall : flight.stall(pack);
-            if (stall.isEmpty()) {
-                return answer.withoutStall();
+        /** How the reference set-up comes down at this one's speeds. */
+        void compareWith(Column reference) {
+            for (int p = 0; p < approaches.size(); p++) {
+                Approach own = approaches.get(p);
+                Approach other = reference.approaches.get(p);
+                elsewhere.add(
+                        reference == this ? own.descent : own.stall.flatMap(stall -> reference.descent(other, stall)));
             }
-            double approach = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
-            Descent descent = flight.descent(pack, stall.get(), approach);
-            Optional<Descent> elsewhere = isReference
-                    ? Optional.of(descent)
-                    : referenceStall.map(s -> referenceFlight.descent(pack, s, approach));
-            return likely(answer.of(flight, ladder, pack, stall.get(), descent, elsewhere), pack);
+        }
+
+        private Optional<Descent> descent(Approach own, Stall other) {
+            return own.stall.map(
+                    stall -> flight.descent(own.pack, stall, SetUpAnswer.APPROACH_OVER_STALL * other.speed()));
+        }
+
+        List<SetUpResult> results() {
+            return IntStream.range(0, approaches.size()).mapToObj(this::result).toList();
+        }
+
+        private SetUpResult result(int p) {
+            SetUpAnswer answer = new SetUpAnswer(flight.airframe().model(), setUp, bands);
+            Approach own = approaches.get(p);
+            return own.stall.isEmpty() || own.descent.isEmpty()
+                    ? answer.withoutStall()
+                    : likely(
+                            answer.of(
+                                    flight, ladder, own.pack, own.stall.get(), own.descent.get(), elsewhere.get(p)),
+                            own.pack);
         }
 
         /**
@@ -116,4 +133,7 @@ public final class ComparisonStudy {
             return LikelyBands.of(trial, unknowns.in(setUp)).widened(result);
         }
     }
+
+    /** One set-up with one pack: its stall, and the descent at the speed that follows from it. */
+    private record Approach(Pack pack, Optional<Stall> stall, Optional<Descent> descent) {}
 }
