@@ -14,7 +14,7 @@ final class Approach {
     /** It begins here or at the obstacle, whichever is higher: below the wind is told at this height, m. */
     private static final double FROM = 10;
 
-    private static final double STEP = 0.05;
+    private static final double STEP = 0.1;
     private static final int MOST_STEPS = 20_000;
 
     private final List<double[]> states = new ArrayList<>();

@@ -10,12 +10,12 @@ import throwline.liftingline.SpanGrid;
 /**
  * The few heights at which a model is solved with its image below the ground. What the ground does is a smooth function of
  * nearness, the lowest height of the wing over its height, from 1 with the wheels on the ground to 0 in free air; between the
- * rungs a cubic through all of them holds (its error is measured in a test). Made once for a model; immutable.
+ * rungs a parabola through all of them holds (its error is measured in a test). Made once for a model; immutable.
  */
 public final class GroundLadder {
 
-    /** Rungs by nearness: wheels on the ground, two between, free air. */
-    private static final double[] NEARNESS = {1, 0.5, 0.2, 0};
+    /** Rungs by nearness: wheels on the ground, one between, free air. */
+    private static final double[] NEARNESS = {1, 0.4, 0};
 
     /**
      * The image is not brought closer than this, in mean chords: the loss of speed by the bound image was compared with an
@@ -47,6 +47,11 @@ public final class GroundLadder {
 
     int size() {
         return NEARNESS.length;
+    }
+
+    /** True for the rung in free air. */
+    boolean isFree(int rung) {
+        return NEARNESS[rung] == 0;
     }
 
     /** The wing's influence matrix at a rung. */

@@ -21,8 +21,8 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
     /** A gust from below that a model meets on a usual day, m/s (FLIGHT-METHODS 4). */
     public static final double USUAL = 2;
 
-    private static final double STEP = Math.toRadians(1);
-    private static final int MOST_STEPS = 40;
+    private static final double STEP = Math.toRadians(2);
+    private static final int MOST_STEPS = 20;
 
     /** Walks up from an attitude, tail and elevator left alone; empty where a solve failed or no stall was met. */
     static Optional<GustMargin> of(Trimmer trimmer, Pack pack, Attitude attitude) {

@@ -42,8 +42,12 @@ final class LowPath implements FirstOrderDifferentialEquations {
 
     /** Change of the path's angle over time, rad/s. */
     double turning(double[] y) {
+        return turning(y, lift(y));
+    }
+
+    private double turning(double[] y, double lift) {
         double windTurn = flight.windGradient(y[HEIGHT]) * Math.pow(Math.sin(y[ANGLE]), 2);
-        return (Gravity.STANDARD * Math.cos(y[ANGLE]) - lift(y) / flight.mass()) / y[SPEED] + windTurn;
+        return (Gravity.STANDARD * Math.cos(y[ANGLE]) - lift / flight.mass()) / y[SPEED] + windTurn;
     }
 
     @Override
@@ -52,10 +56,11 @@ final class LowPath implements FirstOrderDifferentialEquations {
         double down = Math.sin(y[ANGLE]);
         double ahead = Math.cos(y[ANGLE]);
         double area = flight.pressureArea(speed);
-        double drag = area * flight.polar().drag(lift(y) / area, y[HEIGHT]);
+        double lift = lift(y);
+        double drag = area * flight.polar().drag(lift / area, y[HEIGHT]);
         double windPull = flight.windGradient(y[HEIGHT]) * speed * down * ahead;
         change[SPEED] = Gravity.STANDARD * down - drag / flight.mass() - windPull;
-        change[ANGLE] = turning(y);
+        change[ANGLE] = turning(y, lift);
         change[HEIGHT] = -speed * down;
         change[ALONG] = speed * ahead - flight.windAt(y[HEIGHT]);
     }

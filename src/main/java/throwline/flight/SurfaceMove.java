@@ -11,6 +11,7 @@ package throwline.flight;
  * @param leastLoad smallest load
  * @param slowest lowest airspeed, m/s
  * @param fastest highest airspeed, m/s
+ * @param followed false where the angle of attack left the range that was solved: the numbers then end there
  */
 public record SurfaceMove(
         double time,
@@ -20,4 +21,5 @@ public record SurfaceMove(
         double mostLoad,
         double leastLoad,
         double slowest,
-        double fastest) {}
+        double fastest,
+        boolean followed) {}

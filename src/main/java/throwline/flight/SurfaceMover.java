@@ -88,8 +88,7 @@ public final class SurfaceMover {
         Optional<Steady> to = flight.steady(1 - share, speed, lowest, highest);
         return from.flatMap(a -> to.map(b -> {
             double elevatorTo = a.elevator() + mix * (b.elevator() - a.elevator());
-            return watched(
-                    new PitchFlight.Schedule(share, 1 - share, time, a.elevator(), elevatorTo), a.state(), mix);
+            return watched(new PitchFlight.Schedule(share, 1 - share, time, a.elevator(), elevatorTo), a.state(), mix);
         }));
     }
 
@@ -101,7 +100,12 @@ public final class SurfaceMover {
         double least = start.load();
         double slowest = start.speed();
         double fastest = start.speed();
+        boolean followed = true;
         for (PitchFlight.State state : flight.fly(schedule, start, schedule.time() + AFTER)) {
+            followed = lowest <= state.alpha() && state.alpha() <= highest;
+            if (!followed) {
+                break;
+            }
             double offPath = state.height() + sink * state.time();
             above = Math.max(above, offPath);
             below = Math.max(below, -offPath);
@@ -110,6 +114,6 @@ public final class SurfaceMover {
             slowest = Math.min(slowest, state.speed());
             fastest = Math.max(fastest, state.speed());
         }
-        return new SurfaceMove(schedule.time(), mix, above, below, most, least, slowest, fastest);
+        return new SurfaceMove(schedule.time(), mix, above, below, most, least, slowest, fastest, followed);
     }
 }

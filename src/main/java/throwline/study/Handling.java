@@ -119,7 +119,15 @@ public record Handling(List<Rank> ranking, List<Loop> loops, Optional<Moves> mov
      * @param mostLoad largest load
      * @param leastLoad smallest load
      * @param slowest lowest airspeed, m/s
+     * @param followed false where it pitched beyond the angles that are known, so that its numbers are not to be used
      */
     public record Move(
-            double time, double mix, double balloon, double drop, double mostLoad, double leastLoad, double slowest) {}
+            double time,
+            double mix,
+            double balloon,
+            double drop,
+            double mostLoad,
+            double leastLoad,
+            double slowest,
+            boolean followed) {}
 }

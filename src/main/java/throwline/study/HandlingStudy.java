@@ -152,7 +152,7 @@ final class HandlingStudy {
         Optional<Double> suggested = Arrays.stream(TIMES)
                 .boxed()
                 .filter(time -> mover.lower(lowerSpeed, time, 0)
-                        .filter(run -> run.mostLoad() <= BALLOON)
+                        .filter(run -> run.followed() && run.mostLoad() <= BALLOON)
                         .isPresent())
                 .findFirst();
         double time = suggested.map(t -> Math.max(t, USUAL_TIME)).orElse(TIMES[TIMES.length - 1]);
@@ -160,8 +160,7 @@ final class HandlingStudy {
         List<Move> raising = runs(mix -> mover.raise(raiseSpeed, time, mix));
         return lowering.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Moves(
-                        lowerSpeed, lowering, suggested, raiseSpeed, raising, referenceStall.speed()));
+                : Optional.of(new Moves(lowerSpeed, lowering, suggested, raiseSpeed, raising, referenceStall.speed()));
     }
 
     private Optional<SurfaceMover> mover(
@@ -181,6 +180,13 @@ final class HandlingStudy {
 
     private static Move move(SurfaceMove run) {
         return new Move(
-                run.time(), run.mix(), run.balloon(), run.drop(), run.mostLoad(), run.leastLoad(), run.slowest());
+                run.time(),
+                run.mix(),
+                run.balloon(),
+                run.drop(),
+                run.mostLoad(),
+                run.leastLoad(),
+                run.slowest(),
+                run.followed());
     }
 }

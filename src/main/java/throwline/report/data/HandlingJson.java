@@ -159,14 +159,18 @@ final class HandlingJson {
             json.shortObject();
             json.key("time").value(run.time());
             json.key("mix").value(run.mix());
-            json.key("rise").value(run.balloon());
-            json.key("drop").value(run.drop());
-            json.key("mostLoad").value(run.mostLoad());
-            json.key("leastLoad").value(run.leastLoad());
-            json.key("slowest").value(run.slowest());
+            number("rise", known(run, run.balloon()));
+            number("drop", known(run, run.drop()));
+            number("mostLoad", known(run, run.mostLoad()));
+            number("leastLoad", known(run, run.leastLoad()));
+            number("slowest", known(run, run.slowest()));
             json.end();
         }
         json.end();
+    }
+
+    private static Optional<Double> known(Move run, double number) {
+        return run.followed() ? Optional.of(number) : Optional.empty();
     }
 
     private void number(String key, Optional<Double> number) {

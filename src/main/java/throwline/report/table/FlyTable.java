@@ -102,10 +102,11 @@ public final class FlyTable {
         HandlingLines lines = new HandlingLines(page, words, figures);
         List<Loop> loops = result.handling().loops();
         section(text, "fly.section.loop", lines.loops(loops) + lines(lines.loopRemarks(loops)));
+        double stall = result.glance().stallSpeed() instanceof Headline.Known known ? known.value() : 0;
         result.handling()
                 .moves()
                 .ifPresent(moves ->
-                        section(text, "fly.section.move", lines.moves(moves) + lines(lines.moveRemarks(moves))));
+                        section(text, "fly.section.move", lines.moves(moves) + lines(lines.moveRemarks(moves, stall))));
     }
 
     private String lines(List<String> sentences) {

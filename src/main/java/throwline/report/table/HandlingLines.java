@@ -93,19 +93,23 @@ final class HandlingLines {
     /** Lowering and raising, a column a mix. */
     String moves(Moves moves) {
         Grid down = grid(moves.lowering());
-        row(down, moves.lowering(), "fly.move.rises", move -> figures.height(move.balloon()));
-        row(down, moves.lowering(), "fly.move.most", move -> figures.load(move.mostLoad()));
-        row(down, moves.lowering(), "fly.move.slowest", move -> figures.speed(move.slowest()));
+        runs(down, moves.lowering(), "fly.move.rises", move -> figures.height(move.balloon()));
+        runs(down, moves.lowering(), "fly.move.most", move -> figures.load(move.mostLoad()));
+        runs(down, moves.lowering(), "fly.move.slowest", move -> figures.speed(move.slowest()));
         if (moves.raising().isEmpty()) {
             return down.render(page);
         }
         Grid up = grid(moves.raising());
-        row(up, moves.raising(), "fly.move.sinks", move -> figures.height(move.drop()));
-        row(up, moves.raising(), "fly.move.least", move -> figures.load(move.leastLoad()));
+        runs(up, moves.raising(), "fly.move.sinks", move -> figures.height(move.drop()));
+        runs(up, moves.raising(), "fly.move.least", move -> figures.load(move.leastLoad()));
         return heading("fly.move.lower", moves.lowerSpeed(), moves.lowering())
                 + down.render(page)
                 + heading("fly.move.raise", moves.raiseSpeed(), moves.raising())
                 + up.render(page);
+    }
+
+    private void runs(Grid grid, List<Move> moves, String key, Function<Move, String> cell) {
+        row(grid, moves, key, move -> move.followed() ? cell.apply(move) : words.say("fly.move.lost"));
     }
 
     private String heading(String key, double speed, List<Move> moves) {
@@ -122,13 +126,22 @@ final class HandlingLines {
                 .toList());
     }
 
-    /** How long the surfaces should take, and when not to raise them. */
-    List<String> moveRemarks(Moves moves) {
+    /**
+     * How long the surfaces should take, and when not to raise them.
+     *
+     * @param moves what happens
+     * @param stall stall speed of the set-up, m/s
+     */
+    List<String> moveRemarks(Moves moves, double stall) {
         List<String> lines = new ArrayList<>();
         lines.add(moves.suggestedTime()
                 .map(time -> words.say("fly.move.time", figures.seconds(time)))
                 .orElse(words.say("fly.move.time.none")));
         lines.add(words.say("fly.move.mix"));
+        if (moves.lowering().stream()
+                .anyMatch(move -> move.mix() > 0 && move.mix() < 1 && move.followed() && move.slowest() < stall)) {
+            lines.add(words.say("fly.move.push", figures.speed(stall)));
+        }
         if (moves.raiseSpeed() < SAFE_TO_RAISE * moves.referenceStall()) {
             lines.add(words.say("fly.move.slow", figures.speed(SAFE_TO_RAISE * moves.referenceStall())));
         }
