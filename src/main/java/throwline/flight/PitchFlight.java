@@ -78,8 +78,8 @@ record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double
         if (excess.value(lowest) * excess.value(highest) >= 0) {
             return Optional.empty();
         }
-        double alpha = new BracketingNthOrderBrentSolver(ANGLE_TOLERANCE, 5)
-                .solve(MOST_EVALUATIONS, excess, lowest, highest);
+        double alpha =
+                new BracketingNthOrderBrentSolver(ANGLE_TOLERANCE, 5).solve(MOST_EVALUATIONS, excess, lowest, highest);
         double elevator = elevator(share, alpha);
         double lift = coefficients.lift(share, alpha, elevator, 0);
         double angle = SteadyDescent.angle(lift, coefficients.drag(share, alpha));

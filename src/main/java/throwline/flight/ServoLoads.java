@@ -110,8 +110,7 @@ final class ServoLoads {
     }
 
     private List<ServoLoad> wing(Pack pack, Stall stall, double speed, Optional<Attitude> descent) {
-        Optional<LiftingLineSolution> level =
-                descent.map(Attitude::wing).or(() -> level(pack, stall, speed));
+        Optional<LiftingLineSolution> level = descent.map(Attitude::wing).or(() -> level(pack, stall, speed));
         if (level.isEmpty()) {
             return List.of();
         }
@@ -185,9 +184,8 @@ final class ServoLoads {
 
     /** The wing where it alone carries the weight; at its stall where it is too slow for that. */
     private Optional<LiftingLineSolution> level(Pack pack, Stall stall, double speed) {
-        double wanted = pack.mass()
-                * Gravity.STANDARD
-                / (pressure(speed) * model.wing().area());
+        double wanted =
+                pack.mass() * Gravity.STANDARD / (pressure(speed) * model.wing().area());
         double most = stall.attitude().alpha() + model.wing().incidence();
         Level level = new Level(stall.attitude().wing());
         OptionalDouble incidence = new WarmRoot(ANGLE_TOLERANCE, most - WIDEST / 4, USUAL_SLOPE)

@@ -88,8 +88,7 @@ public final class SurfaceMover {
         Optional<Steady> to = flight.steady(1 - share, speed, lowest, highest);
         return from.flatMap(a -> to.map(b -> {
             double elevatorTo = a.elevator() + mix * (b.elevator() - a.elevator());
-            return watched(
-                    new PitchFlight.Schedule(share, 1 - share, time, a.elevator(), elevatorTo), a.state(), mix);
+            return watched(new PitchFlight.Schedule(share, 1 - share, time, a.elevator(), elevatorTo), a.state(), mix);
         }));
     }
 

@@ -57,8 +57,8 @@ final class LoopChart {
             curves.add(new Curves.Curve(
                     label(loop), HouseStyle.look(i), points.subList(0, highest + 1), Optional.empty()));
             // A curve has its label at its end: the way down from the top goes on without one.
-            curves.add(new Curves.Curve(
-                    "", HouseStyle.look(i), points.subList(highest, points.size()), Optional.empty()));
+            curves.add(
+                    new Curves.Curve("", HouseStyle.look(i), points.subList(highest, points.size()), Optional.empty()));
         }
         double room = ROOM * Math.max(right - left, top - bottom);
         double wide = right - left + 2 * room;

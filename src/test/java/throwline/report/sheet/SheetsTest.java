@@ -138,7 +138,10 @@ class SheetsTest {
                     .map(file -> new String(file.content(), StandardCharsets.UTF_8))
                     .findFirst()
                     .orElseThrow();
-            assertThat(html).contains("@page { size: 612.00pt 792.00pt").doesNotContain("http").doesNotContain("src=");
+            assertThat(html)
+                    .contains("@page { size: 612.00pt 792.00pt")
+                    .doesNotContain("http")
+                    .doesNotContain("src=");
             String inOneLine = html.replace("&#34;", "\"").replaceAll("\\s+", "");
             texts(document).forEach(said -> assertThat(inOneLine).contains(said.replaceAll("\\s+", "")));
         }
