@@ -178,13 +178,17 @@ public final class Flight {
         return new StickStall(trimmer, rolling(stick), stall.speed()).find(pack);
     }
 
-    /** What each servo has to hold at a speed, m/s, worst over the sticks; surfaces whose load was not found are left out. */
-    public List<ServoLoad> servoLoads(Pack pack, Stall stall, double speed) {
-        return servos.at(pack, stall, speed, descent(pack, stall, speed).steady());
+    /**
+     * What each servo has to hold at a speed, worst over the sticks; surfaces whose load was not found are left out.
+     *
+     * @param descent the steady descent at that speed, where there is one; without it nothing is known of the elevator
+     */
+    public List<ServoLoad> servoLoads(Pack pack, Stall stall, double speed, Optional<Attitude> descent) {
+        return servos.at(pack, stall, speed, descent);
     }
 
     /** The highest speed at which the servos of the wing surfaces that are moved have twice the torque that they need. */
     public Optional<ServoLimit> servoLimit(Pack pack, Stall stall) {
-        return servos.limit(pack, stall);
+        return servos.limit(pack, stall, 2 * stall.speed());
     }
 }

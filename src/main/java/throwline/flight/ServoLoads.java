@@ -2,9 +2,11 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -22,6 +24,7 @@ import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
+import throwline.section.SectionCurve;
 
 /**
  * Torque that each servo of a model has to hold in one set-up: hinge moments from the lifting line at set-up plus stick,
@@ -33,11 +36,12 @@ final class ServoLoads {
     /** A servo is to be twice as strong as the torque that it has to hold (FLIGHT-METHODS 13, common practice). */
     static final double RESERVE = 2;
 
+    /** Speed whose Reynolds number the sections are taken at, m/s: hinge moments hardly depend on it. */
+    private static final double TYPICAL_SPEED = 15;
+
     private static final double ANGLE_TOLERANCE = 1e-4;
     private static final double WIDEST = Math.toRadians(40);
     private static final double USUAL_SLOPE = 5;
-    private static final double SPEED_TOLERANCE = 1e-3;
-    private static final int MOST_PASSES = 12;
 
     private final Trimmer trimmer;
     private final Airframe airframe;
@@ -46,7 +50,7 @@ final class ServoLoads {
     private final Map<String, ControlRun> runs;
     private final Deflections alone;
     private final LiftingLineSolver solver;
-    private final WarmRoot levelRoot = new WarmRoot(ANGLE_TOLERANCE, 0, USUAL_SLOPE);
+    private final Map<String, List<SectionCurve>> curvesByStick = new HashMap<>();
 
     ServoLoads(Trimmer trimmer, SetUp setUp) {
         this.trimmer = trimmer;
@@ -68,7 +72,7 @@ final class ServoLoads {
      * @param descent the steady descent at that speed, where there is one
      */
     List<ServoLoad> at(Pack pack, Stall stall, double speed, Optional<Attitude> descent) {
-        List<ServoLoad> all = new ArrayList<>(wing(pack, stall, speed));
+        List<ServoLoad> all = new ArrayList<>(wing(pack, stall, speed, descent));
         descent.ifPresent(attitude -> all.addAll(elevator(pack, attitude)));
         Map<String, ServoLoad> worst = new LinkedHashMap<>();
         all.forEach(load -> worst.merge(load.surface(), load, (a, b) -> b.size() > a.size() ? b : a));
@@ -78,30 +82,26 @@ final class ServoLoads {
     /**
      * The highest speed at which every servo of a wing surface that the set-up moves has its reserve.
      *
+     * @param pack the pack
+     * @param stall the stall of this set-up with it
+     * @param near a speed near by, m/s
      * @return empty where no such surface has a rating, or none was found
      */
-    Optional<ServoLimit> limit(Pack pack, Stall stall) {
-        double speed = 2 * stall.speed();
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
-            double at = speed;
-            Optional<ServoLimit> next = wing(pack, stall, at).stream()
-                    .filter(load -> setUp.deflection(load.surface()) != 0)
-                    .flatMap(load -> limit(load, at).stream())
-                    .min(Comparator.comparingDouble(ServoLimit::speed));
-            if (next.isEmpty()) {
-                return next;
-            }
-            speed = next.get().speed();
-            if (Math.abs(speed - at) < SPEED_TOLERANCE * speed) {
-                return next;
-            }
-        }
-        return Optional.empty();
+    Optional<ServoLimit> limit(Pack pack, Stall stall, double near) {
+        Optional<ServoLimit> first = limitFrom(pack, stall, near);
+        return first.flatMap(limit -> limitFrom(pack, stall, limit.speed()));
+    }
+
+    private Optional<ServoLimit> limitFrom(Pack pack, Stall stall, double speed) {
+        return wing(pack, stall, speed, Optional.empty()).stream()
+                .filter(load -> setUp.deflection(load.surface()) != 0)
+                .flatMap(load -> limit(load, speed).stream())
+                .min(Comparator.comparingDouble(ServoLimit::speed));
     }
 
     /** Loads grow nearly with the square of the speed. */
     private Optional<ServoLimit> limit(ServoLoad load, double speed) {
-        OptionalDouble rating = runs.get(load.surface()).rating();
+        OptionalDouble rating = run(load.surface()).rating();
         if (rating.isEmpty() || load.servo().isEmpty() || load.servo().getAsDouble() == 0) {
             return Optional.empty();
         }
@@ -109,32 +109,30 @@ final class ServoLoads {
         return Optional.of(new ServoLimit(speed * Math.sqrt(share), load.surface()));
     }
 
-    private List<ServoLoad> wing(Pack pack, Stall stall, double speed) {
-        OptionalDouble level = levelAlpha(pack, stall, speed);
+    private List<ServoLoad> wing(Pack pack, Stall stall, double speed, Optional<Attitude> descent) {
+        Optional<LiftingLineSolution> level = descent.map(Attitude::wing).or(() -> level(pack, stall, speed));
         if (level.isEmpty()) {
             return List.of();
         }
+        double incidence = level.get().problem().incidence();
+        double atStall = stall.attitude().alpha() + model.wing().incidence();
         List<ServoLoad> loads = new ArrayList<>();
-        add(loads, "", alone, speed, trimmer.wing(speed, level.getAsDouble()));
+        add(loads, "", alone, speed, level.get());
         for (Stick stick : model.sticks()) {
             Deflections with = Deflections.of(model.wing(), setUp, stick, 1);
             if (stick.worksIn(setUp) && !with.equals(alone)) {
-                double alpha = stick instanceof Stick.Roll
-                        ? level.getAsDouble()
-                        : stall.attitude().alpha();
-                add(loads, stick.name(), with, speed, solve(with, speed, alpha));
+                double at = stick instanceof Stick.Roll ? incidence : atStall;
+                add(loads, stick.name(), with, speed, solve(stick.name(), with, at, level));
             }
         }
         return loads;
     }
 
-    private LiftingLineSolution solve(Deflections deflections, double speed, double alpha) {
-        return solver.solve(
-                LiftingLineProblem.of(
-                        airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(speed)),
-                        alpha + model.wing().incidence(),
-                        Motion.straight()),
-                Optional.empty());
+    private LiftingLineSolution solve(
+            String stick, Deflections deflections, double incidence, Optional<LiftingLineSolution> start) {
+        List<SectionCurve> curves = curvesByStick.computeIfAbsent(
+                stick, s -> airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(TYPICAL_SPEED)));
+        return solver.solve(LiftingLineProblem.of(curves, incidence, Motion.straight()), start);
     }
 
     /** Loads of the surfaces that the stick moves, of all without one. */
@@ -157,8 +155,12 @@ final class ServoLoads {
         }
     }
 
+    private ControlRun run(String surface) {
+        return Objects.requireNonNull(runs.get(surface));
+    }
+
     private ServoLoad load(String surface, String stick, int side, double deflection, double hinge) {
-        OptionalDouble servo = runs.get(surface).servoTorque(deflection, hinge);
+        OptionalDouble servo = run(surface).servoTorque(deflection, hinge);
         return new ServoLoad(surface, stick, side, deflection, hinge, servo);
     }
 
@@ -180,14 +182,40 @@ final class ServoLoads {
                 .toList();
     }
 
-    /** Angle of attack at which the wing alone carries the weight. */
-    private OptionalDouble levelAlpha(Pack pack, Stall stall, double speed) {
+    /** The wing where it alone carries the weight; at its stall where it is too slow for that. */
+    private Optional<LiftingLineSolution> level(Pack pack, Stall stall, double speed) {
         double wanted =
                 pack.mass() * Gravity.STANDARD / (pressure(speed) * model.wing().area());
-        double most = stall.attitude().alpha();
-        OptionalDouble alpha = levelRoot.solve(
-                a -> StripForces.of(trimmer.wing(speed, a)).liftCoefficient() - wanted, most - WIDEST, most);
-        return alpha.isPresent() || speed > stall.speed() ? alpha : OptionalDouble.of(most);
+        double most = stall.attitude().alpha() + model.wing().incidence();
+        Level level = new Level(stall.attitude().wing());
+        OptionalDouble incidence = new WarmRoot(ANGLE_TOLERANCE, most - WIDEST / 4, USUAL_SLOPE)
+                .solve(i -> level.lift(i) - wanted, most - WIDEST, most);
+        if (incidence.isPresent()) {
+            return Optional.of(level.at(incidence.getAsDouble()));
+        }
+        return speed <= stall.speed() ? Optional.of(stall.attitude().wing()) : Optional.empty();
+    }
+
+    /** The wing alone, each solution started from the one before. */
+    private final class Level {
+        private LiftingLineSolution last;
+        private double lastIncidence = Double.NaN;
+
+        Level(LiftingLineSolution start) {
+            last = start;
+        }
+
+        LiftingLineSolution at(double incidence) {
+            if (incidence != lastIncidence) {
+                last = solve("", alone, incidence, Optional.of(last));
+                lastIncidence = incidence;
+            }
+            return last;
+        }
+
+        double lift(double incidence) {
+            return StripForces.of(at(incidence)).liftCoefficient();
+        }
     }
 
     private double pressure(double speed) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.ServoLimit;
 import throwline.flight.ServoLoad;
@@ -25,8 +26,8 @@ import throwline.words.Note;
 /** Turns the loads of the servos into what a person reads. */
 final class Servos {
 
-    /** Speeds at which loads are looked at, over the stall speed; one of them is the speed to come in at. */
-    private static final double[] SPEEDS = {1.05, SetUpAnswer.APPROACH_OVER_STALL, 1.6, 2.0, 2.4, 2.8};
+    /** Speeds at which loads are looked at, over the stall speed; the first is the speed to come in at. */
+    private static final double[] SPEEDS = {SetUpAnswer.APPROACH_OVER_STALL, 2, 2.8};
 
     /** The last of them: a limit beyond it is said to be none. */
     private static final double FASTEST = SPEEDS[SPEEDS.length - 1];
@@ -44,16 +45,17 @@ final class Servos {
     /**
      * The answer.
      *
+     * @param approach the descent at the speed to come in at
      * @param change the elevator's expected change against the reference set-up
      */
-    ServoAnswer answer(Flight flight, Pack pack, Stall stall, Headline change) {
+    ServoAnswer answer(Flight flight, Pack pack, Stall stall, Descent approach, Headline change) {
         Optional<ServoLimit> limit = anyRated() ? flight.servoLimit(pack, stall) : Optional.empty();
         boolean suffices = limit.isPresent() && limit.get().speed() > FASTEST * stall.speed();
         Headline speed = suffices
                 ? new Headline.Unknown("why.servo-suffices")
                 : limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
         String by = suffices ? "" : limit.map(ServoLimit::surface).orElse("");
-        return new ServoAnswer(speed, by, loads(flight, pack, stall), positions(), mix(change));
+        return new ServoAnswer(speed, by, loads(flight, pack, stall, approach), positions(), mix(change));
     }
 
     /** Where no stall was found there are positions all the same. */
@@ -106,11 +108,12 @@ final class Servos {
                 .orElseGet(() -> new Headline.Unknown("why.servo-locked"));
     }
 
-    private List<SurfaceLoad> loads(Flight flight, Pack pack, Stall stall) {
+    private List<SurfaceLoad> loads(Flight flight, Pack pack, Stall stall, Descent comingIn) {
         Map<String, List<LoadPoint>> bySurface = new LinkedHashMap<>();
         for (double ratio : SPEEDS) {
             double speed = ratio * stall.speed();
-            for (ServoLoad load : flight.servoLoads(pack, stall, speed)) {
+            Descent descent = ratio == SPEEDS[0] ? comingIn : flight.descent(pack, stall, speed);
+            for (ServoLoad load : flight.servoLoads(pack, stall, speed, descent.steady())) {
                 bySurface
                         .computeIfAbsent(load.surface(), s -> new ArrayList<>())
                         .add(new LoadPoint(

@@ -92,7 +92,7 @@ final class SetUpAnswer {
                 .orElseGet(() -> why(approach));
         Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
-        ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall, change);
+        ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall, approach, change);
         FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
         FieldAnswer field = fields.of(flight, pack, stall, approach);
         return new SetUpResult(

@@ -71,7 +71,7 @@ public final class Fixture {
     /** No number could be found for any set-up. */
     public static CompareAnswer nothingFound() {
         CompareAnswer found = orchard();
-        Headline none = new Headline.Unknown("row.not-worked-out");
+        Headline none = new Headline.Unknown("why.no-stall");
         List<Comparison.PackResult> packs = found.comparison().packs().stream()
                 .map(pack -> new Comparison.PackResult(
                         pack.pack(),
@@ -98,7 +98,7 @@ public final class Fixture {
                 new FirstStall(Side.BOTH, 0, "", Manner.SAGS),
                 List.of(),
                 List.of(),
-                ServoAnswer.none("row.not-worked-out"),
+                ServoAnswer.none("why.no-stall"),
                 FieldAnswer.none(none),
                 List.of());
     }
@@ -151,7 +151,7 @@ public final class Fixture {
                 banded(angle, flap > 50 ? 0.2 : 0.15),
                 banded(approach * Math.sin(angle), 0.2),
                 banded(1 / Math.tan(angle) * 1.1, 0.15),
-                flap > 50 ? new Headline.Unknown("row.not-worked-out") : banded(28 / Math.sqrt(drag * 10), 0.1),
+                flap > 50 ? new Headline.Unknown("why.no-stall") : banded(28 / Math.sqrt(drag * 10), 0.1),
                 around(elevator, 2 * DEG),
                 clean ? new Headline.Known(0, 0, 0, Basis.ASSUMED) : around(change, Math.max(2 * DEG, 0.4 * change)),
                 rolls,

@@ -22,6 +22,7 @@ final class ServoLoadChart {
 
     private static final int HEIGHT = 500;
     private static final double ROOM = 1.08;
+    private static final int PARTS = 8;
     private static final double PER_CENT = 100;
     /** Share of a rating that a servo should be asked for (common practice). */
     private static final double HALF = 50;
@@ -95,12 +96,32 @@ final class ServoLoadChart {
         return rated ? PER_CENT * torque / load.rating().orElse(Double.POSITIVE_INFINITY) : torque;
     }
 
+    /** Between the speeds looked at, torque over the square of the speed runs straight. */
     private List<double[]> points(SurfaceLoad load) {
         List<double[]> points = new ArrayList<>();
+        Optional<LoadPoint> before = Optional.empty();
         for (LoadPoint point : load.overSpeed()) {
-            point.torque().ifPresent(torque -> points.add(new double[] {point.speed(), shown(load, torque)}));
+            if (point.torque().isEmpty()) {
+                continue;
+            }
+            for (int k = 1; k < PARTS && before.isPresent(); k++) {
+                points.add(between(load, before.get(), point, (double) k / PARTS));
+            }
+            points.add(new double[] {point.speed(), shown(load, point.torque().get())});
+            before = Optional.of(point);
         }
         return points;
+    }
+
+    private double[] between(SurfaceLoad load, LoadPoint slow, LoadPoint fast, double part) {
+        double speed = slow.speed() + part * (fast.speed() - slow.speed());
+        double low = perSquare(slow);
+        double torque = (low + part * (perSquare(fast) - low)) * speed * speed;
+        return new double[] {speed, shown(load, torque)};
+    }
+
+    private static double perSquare(LoadPoint point) {
+        return point.torque().orElse(0.0) / (point.speed() * point.speed());
     }
 
     private Optional<Curves.Spot> spot(SurfaceLoad load) {

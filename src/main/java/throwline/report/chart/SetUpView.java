@@ -152,9 +152,8 @@ final class SetUpView extends AbstractXYAnnotation {
 
     /** Names of both curves on the left wing: over the one, inside the other where it is highest. */
     private void names(Ink ink, PlanOutline.Place place, double foot, double unit) {
-        List<SetUpResult.LoadStation> left = result.load().stream()
-                .filter(station -> station.at() < 0)
-                .toList();
+        List<SetUpResult.LoadStation> left =
+                result.load().stream().filter(station -> station.at() < 0).toList();
         double highest = left.stream()
                 .limit(left.size() / 2)
                 .mapToDouble(SetUpResult.LoadStation::limit)

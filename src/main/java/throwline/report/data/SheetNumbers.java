@@ -62,6 +62,10 @@ public final class SheetNumbers {
         headline(all, setUp, "", "elevator", "deg", DEGREE, r.elevator());
         headline(all, setUp, "", "elevatorChange", "deg", DEGREE, r.elevatorChange());
         headline(all, setUp, "", "flapSpeedLimit", "m/s", 1, r.servos().flapSpeedLimit());
+        headline(all, setUp, "", "flareHeight", "m", 1, r.field().flareHeight());
+        headline(all, setUp, "", "float", "m", 1, r.field().floatDistance());
+        headline(all, setUp, "", "landingDistance", "m", 1, r.field().landing());
+        headline(all, setUp, "", "gustLimit", "m/s", 1, r.field().gustLimit());
         for (RollRate roll : r.rollRates()) {
             headline(all, setUp, roll.stick(), "rollRate", "deg/s", DEGREE, roll.rate());
         }

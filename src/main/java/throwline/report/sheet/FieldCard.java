@@ -101,7 +101,15 @@ final class FieldCard {
         }
         row(rows, "row.first", setUps, this::first);
         row(rows, "row.flap-limit", setUps, r -> speed(r.servos().flapSpeedLimit()));
+        row(rows, "row.roundout", setUps, r -> length(r.field().flareHeight(), 1));
+        row(rows, "row.floats", setUps, r -> length(r.field().floatDistance(), 0));
+        row(rows, "row.stops", setUps, r -> length(r.field().landing(), 0));
+        row(rows, "row.bumps", setUps, r -> speed(r.field().gustLimit()));
         return new Table(columns, rows);
+    }
+
+    private String length(Headline headline, int decimals) {
+        return number(headline, v -> SheetFigures.number(v, decimals) + " m", 1, decimals);
     }
 
     private void row(List<Row> rows, String key, List<SetUpResult> setUps, Function<SetUpResult, String> cell) {

@@ -1,6 +1,8 @@
 package throwline.report.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What stands on one sheet, whatever it is drawn with.
@@ -50,7 +52,45 @@ public record SheetDocument(String name, String title, String below, String foot
             columns = List.copyOf(columns);
             rows = List.copyOf(rows);
         }
+
+        /** Widths of the columns as a style sheet has them. */
+        public List<String> widths() {
+            double total = columns.stream().mapToDouble(Column::weight).sum();
+            return columns.stream()
+                    .map(c -> String.format(Locale.ROOT, "%.2f%%", 100 * c.weight() / total))
+                    .toList();
+        }
+
+        /** True where a column begins or follows a group. */
+        public boolean beginsGroup(int column) {
+            return column > 0
+                    && !columns.get(column)
+                            .group()
+                            .equals(columns.get(column - 1).group());
+        }
+
+        /** Neighbours of the same group, from left to right; empty where no column has a group. */
+        public List<Group> groups() {
+            List<Group> groups = new ArrayList<>();
+            for (Column column : columns) {
+                int last = groups.size() - 1;
+                if (last >= 0 && groups.get(last).name().equals(column.group())) {
+                    groups.set(last, new Group(column.group(), groups.get(last).columns() + 1));
+                } else {
+                    groups.add(new Group(column.group(), 1));
+                }
+            }
+            return groups.stream().allMatch(group -> group.name().isEmpty()) ? List.of() : groups;
+        }
     }
+
+    /**
+     * Columns side by side.
+     *
+     * @param name above them; may be empty
+     * @param columns how many
+     */
+    public record Group(String name, int columns) {}
 
     /**
      * A column.
@@ -92,6 +132,11 @@ public record SheetDocument(String name, String title, String below, String foot
     public record Cell(String text, Kind kind) {
         static Cell of(String text) {
             return new Cell(text, Kind.PLAIN);
+        }
+
+        /** Its kind as a style sheet has it. */
+        public String style() {
+            return kind.name().toLowerCase(Locale.ROOT);
         }
     }
 

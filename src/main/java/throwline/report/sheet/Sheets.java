@@ -3,9 +3,11 @@ package throwline.report.sheet;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.data.SheetCsv;
+import throwline.report.html.Templates;
 import throwline.words.Words;
 
 /** All sheets of a model: for the bench, the field and the transmitter's tray, and their numbers for a spreadsheet. */
@@ -39,7 +41,12 @@ public final class Sheets {
     /** The files. */
     public List<ReportFile> files(SheetAnswer answer) {
         List<ReportFile> files = new ArrayList<>();
-        documents(answer).forEach(document -> files.add(PdfSheet.of(document)));
+        Templates templates = new Templates();
+        for (SheetDocument document : documents(answer)) {
+            files.add(PdfSheet.of(document));
+            String html = templates.fill("sheet.jte", Map.of("sheet", document));
+            files.add(new ReportFile(document.name() + ".html", html.getBytes(StandardCharsets.UTF_8)));
+        }
         String csv = SheetCsv.write(answer.model().name(), answer.pack().pack().name(), answer.numbers());
         files.add(new ReportFile("throws.csv", csv.getBytes(StandardCharsets.UTF_8)));
         return files;

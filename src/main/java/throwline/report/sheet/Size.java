@@ -1,5 +1,7 @@
 package throwline.report.sheet;
 
+import java.util.Locale;
+
 /**
  * Paper and what of it is used, in points of 1/72 inch.
  *
@@ -54,5 +56,34 @@ public record Size(double width, double height, double cardWidth, double cardHei
     /** Top edge of the part that is used, from the top of the paper. */
     double top() {
         return cut ? MARGIN : (height - cardHeight) / 2;
+    }
+
+    /** Width of the paper as a style sheet has it. */
+    public String paperWidth() {
+        return points(width);
+    }
+
+    /** Height of the paper as a style sheet has it. */
+    public String paperHeight() {
+        return points(height);
+    }
+
+    /** Width of the part that is used as a style sheet has it. */
+    public String usedWidth() {
+        return points(cardWidth);
+    }
+
+    /** Height of the part that is used as a style sheet has it. */
+    public String usedHeight() {
+        return points(cardHeight);
+    }
+
+    /** Size of the letters as a style sheet has it. */
+    public String letters() {
+        return points(font);
+    }
+
+    private static String points(double points) {
+        return String.format(Locale.ROOT, "%.2fpt", points);
     }
 }

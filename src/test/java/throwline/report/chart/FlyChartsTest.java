@@ -30,7 +30,7 @@ class FlyChartsTest {
         FlyResult result = new FlyStudy(new MeasuredSections(), Bands.load())
                 .fly(model, AIRFOILS, model.packs().get(0), model.setUps().get(setUp), Optional.empty());
         var pictures = new FlyCharts(Words.load()).pictures(result);
-        assertThat(pictures.stream().map(Picture::name)).contains("landing", "loop");
+        assertThat(pictures.stream().map(Picture::name)).contains("landing", "loop", "servo-load");
         SweepChartsTest.assertDrawn(pictures);
     }
 }

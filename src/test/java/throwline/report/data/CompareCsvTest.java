@@ -25,7 +25,7 @@ class CompareCsvTest {
 
     @Test
     void a_number_that_was_not_found_says_why() {
-        assertThat(lines).contains("Orchard,small,airbrake,noseDownSpeed,,m/s,,,,,This version does not work it out.");
+        assertThat(lines).contains("Orchard,small,airbrake,noseDownSpeed,,m/s,,,,,No lowest steady speed was found.");
     }
 
     @Test

@@ -3,6 +3,7 @@ package throwline.report.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -123,6 +124,26 @@ class SheetsTest {
                     }
                 }
             }
+        }
+    }
+
+    /** The HTML holds every word too, and fetches nothing. */
+    @Test
+    void the_html_says_the_same() {
+        SheetAnswer answer = answer(Fixture.crowded(), Optional.empty());
+        List<ReportFile> files = new Sheets(METRIC, WORDS, Size.Paper.LETTER).files(answer);
+        for (SheetDocument document : documents(Fixture.crowded(), Size.Paper.LETTER)) {
+            String html = files.stream()
+                    .filter(file -> file.name().equals(document.name() + ".html"))
+                    .map(file -> new String(file.content(), StandardCharsets.UTF_8))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(html)
+                    .contains("@page { size: 612.00pt 792.00pt")
+                    .doesNotContain("http")
+                    .doesNotContain("src=");
+            String inOneLine = html.replace("&#34;", "\"").replaceAll("\\s+", "");
+            texts(document).forEach(said -> assertThat(inOneLine).contains(said.replaceAll("\\s+", "")));
         }
     }
 
