@@ -13,7 +13,14 @@ import java.util.List;
  * @param pairs values for the statistics
  * @param traces measured points and predictions, for pictures
  */
-public record CaseResult(String name, String title, String source, String notes, List<Check> checks, List<Pair> pairs, List<Trace> traces) {
+public record CaseResult(
+        String name,
+        String title,
+        String source,
+        String notes,
+        List<Check> checks,
+        List<Pair> pairs,
+        List<Trace> traces) {
 
     public CaseResult {
         checks = List.copyOf(checks);
@@ -28,7 +35,11 @@ public record CaseResult(String name, String title, String source, String notes,
     static CaseResult of(CaseFile file, List<Check> checks, List<Pair> pairs, List<Trace> traces)
             throws UnreadableCase {
         return new CaseResult(
-                file.name(), file.required("case"), file.required("source"), file.optional("notes"), checks,
+                file.name(),
+                file.required("case"),
+                file.required("source"),
+                file.optional("notes"),
+                checks,
                 pairs,
                 traces);
     }

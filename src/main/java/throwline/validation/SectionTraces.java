@@ -20,10 +20,8 @@ final class SectionTraces {
     /** Adds a run with its prediction; drag only where it was measured. */
     void add(PolarRun run, SectionCurve curve, boolean lift) {
         String name = String.format(Locale.ROOT, "Re %.0f", run.reynolds());
-        double from = run.points().stream()
-                .mapToDouble(PolarRun.Point::alpha)
-                .min()
-                .orElse(0);
+        double from =
+                run.points().stream().mapToDouble(PolarRun.Point::alpha).min().orElse(0);
         List<double[]> lifting = new ArrayList<>();
         List<double[]> dragging = new ArrayList<>();
         for (double alpha = from; alpha <= curve.stallAngle() + PAST; alpha += STEP) {

@@ -111,8 +111,8 @@ public final class BookCharts {
         List<List<double[]>> measured = new ArrayList<>();
         List<double[]> all = new ArrayList<>();
         for (Trace.Line line : trace.lines()) {
-            curves.add(new Curves.Curve(
-                    line.name(), HouseStyle.look(curves.size()), line.predicted(), Optional.empty()));
+            curves.add(
+                    new Curves.Curve(line.name(), HouseStyle.look(curves.size()), line.predicted(), Optional.empty()));
             measured.add(line.measured());
             all.addAll(line.measured());
             all.addAll(line.predicted());
