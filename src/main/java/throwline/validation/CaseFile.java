@@ -87,7 +87,8 @@ record CaseFile(Path path, Map<String, String> head, List<CaseRow> rows) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
-        for (char c : line.toCharArray()) {
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
             if (c == '"') {
                 quoted = !quoted;
             } else if (c == ',' && !quoted) {

@@ -11,17 +11,37 @@ import java.util.List;
  * @param notes what was assumed, and what is known about failures
  * @param checks the values that must be met
  * @param pairs values for the statistics
+ * @param traces measured points and predictions, for pictures
  */
-public record CaseResult(String name, String title, String source, String notes, List<Check> checks, List<Pair> pairs) {
+public record CaseResult(
+        String name,
+        String title,
+        String source,
+        String notes,
+        List<Check> checks,
+        List<Pair> pairs,
+        List<Trace> traces) {
 
     public CaseResult {
         checks = List.copyOf(checks);
         pairs = List.copyOf(pairs);
+        traces = List.copyOf(traces);
     }
 
     static CaseResult of(CaseFile file, List<Check> checks, List<Pair> pairs) throws UnreadableCase {
+        return of(file, checks, pairs, List.of());
+    }
+
+    static CaseResult of(CaseFile file, List<Check> checks, List<Pair> pairs, List<Trace> traces)
+            throws UnreadableCase {
         return new CaseResult(
-                file.name(), file.required("case"), file.required("source"), file.optional("notes"), checks, pairs);
+                file.name(),
+                file.required("case"),
+                file.required("source"),
+                file.optional("notes"),
+                checks,
+                pairs,
+                traces);
     }
 
     /** True where every check was met. */

@@ -44,21 +44,27 @@ final class ReynoldsLeftOut implements CaseKind {
     @Override
     public CaseResult run(CaseFile file) throws UnreadableCase {
         List<String> without = List.of(file.optional("but not").split(" "));
-        List<Pair> pairs = library.names().parallelStream()
+        List<Found> found = library.names().parallelStream()
                 .filter(name -> !without.contains(name))
                 .flatMap(name -> library.find(new AirfoilName(name)).stream())
-                .flatMap(airfoil -> of(airfoil).stream())
+                .map(this::of)
                 .toList();
-        return CaseResult.of(file, new PairStudy(pairs).checks(file.rows()), pairs);
+        List<Pair> pairs = found.stream().flatMap(f -> f.pairs().stream()).toList();
+        List<Trace> traces = found.stream().flatMap(f -> f.traces().stream()).toList();
+        return CaseResult.of(file, new PairStudy(pairs).checks(file.rows()), pairs, traces);
     }
 
+    /** What one airfoil gives. */
+    private record Found(List<Pair> pairs, List<Trace> traces) {}
+
     /** All pairs of one airfoil; none where it was measured at fewer than three speeds. */
-    private List<Pair> of(Airfoil airfoil) {
+    private Found of(Airfoil airfoil) {
         List<PolarRun> clean = airfoil.runs().stream()
                 .filter(run -> run.deflection() == 0 && run.kind() != Kind.TABLE)
                 .toList();
         List<Double> speeds = speeds(clean);
         List<Pair> pairs = new ArrayList<>();
+        SectionTraces traces = new SectionTraces();
         for (int i = 0; i < speeds.size() && speeds.size() >= FEWEST_SPEEDS; i++) {
             double speed = speeds.get(i);
             Basis basis = i == 0 || i == speeds.size() - 1 ? Basis.MOVED : Basis.BETWEEN;
@@ -68,20 +74,28 @@ final class ReynoldsLeftOut implements CaseKind {
                 List<PolarRun> here = clean.stream()
                         .filter(run -> same(run, speed) && run.kind() != Kind.LIFT_DOWN)
                         .toList();
-                compare(airfoil, rest, here, basis, pairs);
+                compare(airfoil, rest, here, basis, pairs, traces);
             }
         }
-        return pairs;
+        return new Found(pairs, traces.traces(airfoil.name()));
     }
 
-    private void compare(Airfoil airfoil, List<PolarRun> rest, List<PolarRun> here, Basis basis, List<Pair> pairs) {
+    private void compare(
+            Airfoil airfoil,
+            List<PolarRun> rest,
+            List<PolarRun> here,
+            Basis basis,
+            List<Pair> pairs,
+            SectionTraces traces) {
         Airfoil without =
                 new Airfoil(airfoil.name(), "", airfoil.thickness(), airfoil.camber(), airfoil.nominalMoment(), rest);
         boolean lift = here.stream().anyMatch(run -> run.kind() == Kind.LIFT_UP);
         for (PolarRun run : here) {
             SectionCurve curve = sections.curve(SectionPlace.of(without), SurfaceState.none(), run.reynolds());
             One one = new One(airfoil.name(), run, basis, curve);
-            if (run.kind() == Kind.LIFT_UP || !lift) {
+            boolean best = run.kind() == Kind.LIFT_UP || !lift;
+            traces.add(run, curve, best);
+            if (best) {
                 one.landmarks(pairs);
             }
             one.drags(pairs);

@@ -38,6 +38,7 @@ final class SurfaceByMethod implements CaseKind {
     public CaseResult run(CaseFile file) throws UnreadableCase {
         List<Check> checks = new ArrayList<>();
         List<Pair> pairs = new ArrayList<>();
+        SectionTraces traces = new SectionTraces();
         for (CaseRow row : file.rows()) {
             Airfoil airfoil = library.find(new AirfoilName(row.text("airfoil")))
                     .orElseThrow(() -> row.wrong("airfoil", "case.airfoil"));
@@ -50,9 +51,10 @@ final class SurfaceByMethod implements CaseKind {
             checks.add(Check.of(row, one.read(row)));
             if (row.text("quantity").equals("maximum lift")) {
                 one.count(pairs);
+                traces.add(run, one.curve(), true);
             }
         }
-        return CaseResult.of(file, checks, pairs);
+        return CaseResult.of(file, checks, pairs, traces.traces(file.name()));
     }
 
     private SectionCurve byMethod(Airfoil airfoil, PolarRun run, double chord) {

@@ -17,6 +17,7 @@ import throwline.validation.Book;
 import throwline.validation.CaseResult;
 import throwline.validation.Check;
 import throwline.validation.Pair;
+import throwline.validation.Trace;
 import throwline.words.Words;
 
 /**
@@ -68,6 +69,7 @@ public final class BookCharts {
             if (!single.isEmpty()) {
                 pictures.add(() -> rows(result, single));
             }
+            result.traces().forEach(trace -> pictures.add(() -> trace(result, trace)));
             Map<String, List<Pair>> kinds = result.pairs().stream()
                     .collect(Collectors.groupingBy(
                             p -> p.figure().key() + " " + p.basis(), LinkedHashMap::new, Collectors.toList()));
@@ -92,17 +94,38 @@ public final class BookCharts {
             predicted.add(new double[] {at, check.predicted()});
         }
         predicted.sort((a, b) -> Double.compare(a[0], b[0]));
-        List<Curves.Curve> curves = List.of(
-                new Curves.Curve(words.say("book.chart.ours"), HouseStyle.look(0), predicted, Optional.empty()));
         Check.Place place = checks.get(0).place().orElseThrow();
-        double[] across = range(measured, predicted, 0);
-        double[] up = range(measured, predicted, 1);
+        Trace.Line line = new Trace.Line(words.say("book.chart.ours"), measured, predicted);
+        return trace(
+                result,
+                new Trace(
+                        name,
+                        words.say("book.chart.degrees", place.across()),
+                        checks.get(0).quantity(),
+                        List.of(line)));
+    }
+
+    /** Runs as measured marks and predicted lines. */
+    private Picture trace(CaseResult result, Trace trace) {
+        List<Curves.Curve> curves = new ArrayList<>();
+        List<List<double[]>> measured = new ArrayList<>();
+        List<double[]> all = new ArrayList<>();
+        for (Trace.Line line : trace.lines()) {
+            curves.add(
+                    new Curves.Curve(line.name(), HouseStyle.look(curves.size()), line.predicted(), Optional.empty()));
+            measured.add(line.measured());
+            all.addAll(line.measured());
+            all.addAll(line.predicted());
+        }
+        double[] across = range(all, all, 0);
+        double[] up = range(all, all, 1);
         XYPlot plot = Curves.plot(
-                HouseStyle.axis(words.say("book.chart.degrees", place.across()), across[0], across[1], 9),
-                HouseStyle.axis(checks.get(0).quantity(), up[0], up[1], 8),
+                HouseStyle.axis(trace.across(), across[0], across[1], 9),
+                HouseStyle.axis(trace.up(), up[0], up[1], 8),
                 curves);
-        Curves.measured(plot, curves, List.of(measured));
-        return picture(fileName(result.name(), name), result, words.say("book.chart.series", name), plot, HEIGHT);
+        Curves.measured(plot, curves, measured);
+        String what = words.say("book.chart.series", trace.name());
+        return picture(fileName(result.name(), trace.name()), result, what, plot, HEIGHT);
     }
 
     /** Every check as a mark between its limits. */
