@@ -55,6 +55,7 @@ class FindCommandTest {
         said.append(refused(bare.toString(), "bare.yaml", List.of("--roll", "60 deg/s", "--at", "12 m/s")));
         Path noFlaps = variant("no-flaps", NO_FLAPS);
         said.append(refused(noFlaps.toString(), "no-flaps.yaml", List.of("--roll-help")));
+        said.append(refused(noFlaps.toString(), "no-flaps.yaml", List.of("--tightest-loop")));
         Golden.check("wrong-input-find.txt", said.toString());
     }
 

@@ -73,6 +73,7 @@ class FindGridTest {
                 Optional.of(wants),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         return new FindStudy(new MeasuredSections(), Bands.load())
                 .find(model, Examples.AIRFOILS, question)
