@@ -123,7 +123,8 @@ public final class FindStudy {
                     model.propeller(),
                     model.field(),
                     Stream.concat(Stream.of(model.reference()), found.stream()).toList(),
-                    Stream.concat(model.sticks().stream(), sticks.stream()).toList());
+                    Stream.concat(model.sticks().stream(), sticks.stream()).toList(),
+                    model.servos());
         }
 
         private SetUpFound setUp(SetUpWants wants) {
@@ -135,11 +136,17 @@ public final class FindStudy {
                     .orElse(new Headline.Unknown("why.no-stall"));
             Optional<Headline> angle = wants.descent()
                     .map(d -> trial.elevator().isPresent()
-                            ? bands.around("descentAngle." + kind, trial.angle())
+                            ? atMostStraightDown(bands.around("descentAngle." + kind, trial.angle()))
                             : new Headline.Unknown(why(trial)));
             Optional<Headline> change = wants.descent().map(d -> change(trial, d));
             wants.descent().ifPresent(d -> margin(d.speed(), trial));
             return new SetUpFound(found, stall, angle, change, new ThrowBandOf(bands, wants).around(found));
+        }
+
+        /** Nothing comes down more steeply than straight. */
+        private static Headline atMostStraightDown(Headline.Known angle) {
+            return new Headline.Known(
+                    angle.value(), angle.low(), Math.min(Math.PI / 2, angle.high()), angle.basis(), angle.shared());
         }
 
         private static String why(Trial trial) {

@@ -96,6 +96,22 @@ class FindCommandTest {
         assertThat(run.exitCode()).isIn(0, 3);
     }
 
+    /** With less down elevator than an airbrake takes, both answers end where the elevator does, and say so. */
+    @Test
+    void an_elevator_that_ends_early_is_what_stops() throws IOException {
+        Path file = folder.resolve("short.yaml");
+        Files.writeString(
+                file,
+                Files.readString(Path.of("examples", "ridgeline.yaml"))
+                        .replace("travel: {up: 22 deg, down: 20 deg}", "travel: {up: 22 deg, down: 6 deg}"));
+        ProgramRun run = ProgramRun.of(
+                "find", file.toString(), "--come-down", "15", "--at", "10 m/s", "--level-trim", "airbrake");
+        assertThat(run.exitCode()).isEqualTo(3);
+        assertThat(run.out())
+                .containsPattern("(?s)Come down 15° at 10.0 m/s: not to be had.*?the elevator's travel does not")
+                .contains("The lever may come only 50 % of its way");
+    }
+
     @Test
     void a_file_that_is_there_is_never_written_to() throws IOException {
         Path taken = folder.resolve("taken.yaml");
