@@ -45,7 +45,7 @@ final class FoundFile {
      */
     String write(Path place, FindResult result, AirfoilLibrary library) {
         List<SetUp> setUps = setUps(result);
-        List<Stick.Roll> sticks = result.sticks();
+        List<Stick> sticks = result.sticks();
         if (setUps.isEmpty() && sticks.isEmpty()) {
             return say("cli.find.write.nothing");
         }
@@ -54,7 +54,7 @@ final class FoundFile {
         for (SetUp setUp : setUps) {
             copy = copy.flatMap(c -> c.with(setUp, comment));
         }
-        for (Stick.Roll stick : sticks) {
+        for (Stick stick : sticks) {
             copy = copy.flatMap(c -> c.with(stick, comment));
         }
         String text = copy.filter(c -> c.read(place.toString(), library) instanceof ReadModel.Project)

@@ -31,7 +31,8 @@ final class WantOptions {
     private static final String ROLL = "--roll";
     private static final String ROLL_HELP = "--roll-help";
     private static final String LEVEL_TRIM = "--level-trim";
-    private static final List<String> AT_A_SPEED = List.of(COME_DOWN, ROLL, ROLL_HELP, LEVEL_TRIM);
+    private static final String TIGHTEST_LOOP = "--tightest-loop";
+    private static final List<String> AT_A_SPEED = List.of(COME_DOWN, ROLL, ROLL_HELP, LEVEL_TRIM, TIGHTEST_LOOP);
 
     @Option(names = "--stall-at", paramLabel = "SPEED", order = 1, description = "${bundle:cli.find.stall-at}")
     private @Nullable String stallAt;
@@ -50,6 +51,9 @@ final class WantOptions {
 
     @Option(names = ROLL_HELP, order = 6, description = "${bundle:cli.find.roll-help}")
     private boolean rollHelp;
+
+    @Option(names = TIGHTEST_LOOP, order = 7, description = "${bundle:cli.find.tightest-loop}")
+    private boolean tightestLoop;
 
     @Option(names = AT, paramLabel = "SPEED", order = 8, description = "${bundle:cli.find.at}")
     private List<String> at = new ArrayList<>();
@@ -110,6 +114,9 @@ final class WantOptions {
                                 count(context, quantities))),
                 rollHelp
                         ? Optional.of(new FindQuestion.RollHelpWanted(Optional.ofNullable(speeds.get(ROLL_HELP))))
+                        : Optional.empty(),
+                tightestLoop
+                        ? Optional.of(new FindQuestion.LoopWanted(Optional.ofNullable(speeds.get(TIGHTEST_LOOP))))
                         : Optional.empty());
         if (question.isEmpty()) {
             throw new WrongInput(context.words().say("cli.find.nothing"));

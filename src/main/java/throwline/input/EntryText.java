@@ -27,7 +27,11 @@ final class EntryText {
         return name(setUp.name()) + ": {" + String.join(", ", parts) + "}";
     }
 
-    static String of(Stick.Roll stick) {
+    static String of(Stick stick) {
+        return stick instanceof Stick.Roll roll ? roll(roll) : pull((Stick.Pull) stick);
+    }
+
+    private static String roll(Stick.Roll stick) {
         List<String> parts = new ArrayList<>(List.of("does: roll"));
         for (Map.Entry<String, Stick.Throws> moved : new TreeMap<>(stick.throwsBySurface()).entrySet()) {
             parts.add(name(moved.getKey()) + ": {up: " + size(moved.getValue().up()) + ", down: "
@@ -36,7 +40,7 @@ final class EntryText {
         return name(stick.name()) + ": {" + String.join(", ", parts) + in(stick) + "}";
     }
 
-    static String of(Stick.Pull stick) {
+    private static String pull(Stick.Pull stick) {
         List<String> parts = new ArrayList<>(List.of("does: pull"));
         if (stick.elevator() != 0) {
             parts.add("elevator: " + QuantityPrinter.deflection(stick.elevator()));

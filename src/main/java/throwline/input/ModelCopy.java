@@ -36,12 +36,7 @@ public final class ModelCopy {
     }
 
     /** The same with one more stick; empty where the file's layout leaves no place for it. */
-    public Optional<ModelCopy> with(Stick.Roll stick, String comment) {
-        return inserted("sticks", EntryText.of(stick), comment);
-    }
-
-    /** The same with one more stick; empty where the file's layout leaves no place for it. */
-    public Optional<ModelCopy> with(Stick.Pull stick, String comment) {
+    public Optional<ModelCopy> with(Stick stick, String comment) {
         return inserted("sticks", EntryText.of(stick), comment);
     }
 

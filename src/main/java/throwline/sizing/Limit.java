@@ -26,6 +26,12 @@ public enum Limit {
     BEST_REACHED,
     /** Flaps move no further than the ailerons they help. */
     AILERON_THROW,
+    /** Full stick keeps so little angle before the wing stalls that no more is safe. */
+    WING_MARGIN,
+    /** The elevator goes all the way up already. */
+    ELEVATOR_TRAVEL_USED,
+    /** Flaps move no further than the elevator they help. */
+    ELEVATOR_THROW,
     /** The flight calculation found no answer there. */
     NO_SOLUTION
 }

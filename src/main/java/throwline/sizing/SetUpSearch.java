@@ -182,10 +182,11 @@ public final class SetUpSearch {
 
     /** Why the nearest is not nearer. */
     private List<Limit> reasons(Trial nearest) {
-        return nearest.fault().map(List::of).orElseGet(() -> stops(nearest));
+        return nearest.fault().map(List::of).orElseGet(() -> stops(nearest, t -> -Math.abs(miss(t))));
     }
 
-    private List<Limit> stops(Trial trial) {
+    /** What a set-up stands at, and what keeps its neighbours that would be better from flying. */
+    private List<Limit> stops(Trial trial, ToDoubleFunction<Trial> better) {
         List<Limit> stops = new ArrayList<>();
         Range flaps = groups.flapTravel();
         Range ailerons = groups.aileronReserve();
@@ -208,6 +209,7 @@ public final class SetUpSearch {
         lattice.edges().stream()
                 .filter(e -> touches(e, trial))
                 .flatMap(e -> Stream.of(e.from(), e.to()))
+                .filter(t -> !(better.applyAsDouble(t) <= better.applyAsDouble(trial)))
                 .flatMap(t -> t.fault().stream())
                 .distinct()
                 .forEach(stops::add);
@@ -242,7 +244,7 @@ public final class SetUpSearch {
                 why,
                 least,
                 most,
-                stops(most),
+                stops(most, reach),
                 oneDegree,
                 line(trial, flaps),
                 flaps,

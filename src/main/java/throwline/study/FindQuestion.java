@@ -15,6 +15,7 @@ import throwline.sizing.SetUpWants.WantedRoll;
  * @param roll ailerons for a roll rate; in the set-up that is found where one is wanted, else in the reference set-up
  * @param levelTrim elevator mixed to a lever
  * @param rollHelp flaps that move with the ailerons
+ * @param tightestLoop flaps that move with the elevator
  */
 public record FindQuestion(
         Pack pack,
@@ -22,11 +23,12 @@ public record FindQuestion(
         Optional<SetUpWants> setUp,
         Optional<WantedRoll> roll,
         Optional<LevelTrim> levelTrim,
-        Optional<RollHelpWanted> rollHelp) {
+        Optional<RollHelpWanted> rollHelp,
+        Optional<LoopWanted> tightestLoop) {
 
     /** True where nothing is wanted. */
     public boolean isEmpty() {
-        return setUp.isEmpty() && roll.isEmpty() && levelTrim.isEmpty() && rollHelp.isEmpty();
+        return setUp.isEmpty() && roll.isEmpty() && levelTrim.isEmpty() && rollHelp.isEmpty() && tightestLoop.isEmpty();
     }
 
     /**
@@ -44,4 +46,11 @@ public record FindQuestion(
      * @param speed at which it rolls, m/s; empty for the speed to come in at
      */
     public record RollHelpWanted(Optional<Double> speed) {}
+
+    /**
+     * The tightest loop.
+     *
+     * @param speed at its entry, m/s; empty for a usual one
+     */
+    public record LoopWanted(Optional<Double> speed) {}
 }

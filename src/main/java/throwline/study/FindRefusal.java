@@ -35,6 +35,9 @@ public final class FindRefusal {
         if (question.rollHelp().isPresent() && groups.flaps().isEmpty()) {
             return Optional.of(Note.of("note.find.no-flaps", model.name()));
         }
+        if (question.tightestLoop().isPresent() && groups.flaps().isEmpty()) {
+            return Optional.of(Note.of("note.find.no-flaps-loop", model.name()));
+        }
         if (question.rollHelp().isPresent()
                 && question.roll().isEmpty()
                 && model.sticks().stream().noneMatch(Stick.Roll.class::isInstance)) {

@@ -8,6 +8,7 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
+import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
 import throwline.words.Note;
@@ -22,6 +23,7 @@ import throwline.words.Note;
  * @param roll aileron throw; empty where none was asked for
  * @param levelTrim elevator mix; empty where none was asked for
  * @param rollHelp flaps with the ailerons; empty where they were not asked for
+ * @param loop flaps with the elevator; empty where no loop was asked for
  * @param sticks the sticks that were found
  * @param flown the reference set-up and the one that was found, as a comparison of set-ups flies them; empty where
  *     neither a set-up nor a stick was found
@@ -35,7 +37,8 @@ public record FindResult(
         Optional<RollFound> roll,
         Optional<TrimFound> levelTrim,
         Optional<HelpFound> rollHelp,
-        List<Stick.Roll> sticks,
+        Optional<LoopFound> loop,
+        List<Stick> sticks,
         Optional<Comparison> flown,
         List<Note> notes) {
 
@@ -51,7 +54,8 @@ public record FindResult(
                 && levelTrim
                         .map(t -> t.curve().isPresent() && t.shortOf().isEmpty())
                         .orElse(true)
-                && rollHelp.map(h -> h.help().isPresent()).orElse(true);
+                && rollHelp.map(h -> h.help().isPresent()).orElse(true)
+                && loop.map(l -> l.help().isPresent()).orElse(true);
     }
 
     /**
@@ -110,4 +114,14 @@ public record FindResult(
      * @param with roll rate with the best flaps, rad/s
      */
     public record HelpFound(SetUp in, Stick.Roll helped, Optional<RollHelp> help, Headline without, Headline with) {}
+
+    /**
+     * Flaps with the elevator.
+     *
+     * @param in the set-up in which it loops
+     * @param help the answer; empty where the model does not fly or pull so
+     * @param without radius with the elevator alone, m
+     * @param radius with the best flaps, m
+     */
+    public record LoopFound(SetUp in, Optional<LoopHelp> help, Headline without, Headline radius) {}
 }

@@ -16,6 +16,8 @@ import throwline.section.SectionAerodynamics;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
+import throwline.sizing.LoopHelp;
+import throwline.sizing.LoopSearch;
 import throwline.sizing.MixCurve;
 import throwline.sizing.MixSearch;
 import throwline.sizing.RollHelp;
@@ -28,6 +30,7 @@ import throwline.sizing.SetUpWants.WantedRoll;
 import throwline.sizing.SurfaceGroups;
 import throwline.sizing.Trial;
 import throwline.study.FindResult.HelpFound;
+import throwline.study.FindResult.LoopFound;
 import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.TrimFound;
@@ -93,18 +96,23 @@ public final class FindStudy {
             Optional<HelpFound> help = question.rollHelp().map(h -> rollHelp(h, rolling, roll));
             Optional<TrimFound> trim =
                     question.levelTrim().map(t -> trim(t, t.setUp().orElse(rolling)));
-            List<Stick.Roll> sticks = new ArrayList<>();
+            List<Stick> sticks = new ArrayList<>();
             roll.flatMap(RollFound::found).map(FoundThrow::stick).ifPresent(sticks::add);
             help.flatMap(this::helpingStick).ifPresent(sticks::add);
+            boolean flies = setUp.isPresent() || !sticks.isEmpty();
+            Optional<LoopFound> loop = question.tightestLoop().map(l -> loop(l, rolling));
+            loop.flatMap(l -> l.help().map(h -> loops(l.in()).stick(h.best(), loopName(flies))))
+                    .ifPresent(sticks::add);
             Model changed = with(setUp.map(s -> s.found().trial().setUp()), sticks);
-            Optional<Comparison> flown = setUp.isEmpty() && sticks.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(
-                            new ComparisonStudy(sections, bands).compare(changed, airfoils, List.of(question.pack())));
-            return new FindResult(question, changed, question.pack(), setUp, roll, trim, help, sticks, flown, notes);
+            Optional<Comparison> flown = flies
+                    ? Optional.of(
+                            new ComparisonStudy(sections, bands).compare(changed, airfoils, List.of(question.pack())))
+                    : Optional.empty();
+            return new FindResult(
+                    question, changed, question.pack(), setUp, roll, trim, help, loop, sticks, flown, notes);
         }
 
-        private Model with(Optional<SetUp> found, List<Stick.Roll> sticks) {
+        private Model with(Optional<SetUp> found, List<Stick> sticks) {
             return new Model(
                     model.name(),
                     model.packs(),
@@ -115,7 +123,8 @@ public final class FindStudy {
                     model.propeller(),
                     model.field(),
                     Stream.concat(Stream.of(model.reference()), found.stream()).toList(),
-                    Stream.concat(model.sticks().stream(), sticks.stream()).toList());
+                    Stream.concat(model.sticks().stream(), sticks.stream()).toList(),
+                    model.servos());
         }
 
         private SetUpFound setUp(SetUpWants wants) {
@@ -127,11 +136,17 @@ public final class FindStudy {
                     .orElse(new Headline.Unknown("why.no-stall"));
             Optional<Headline> angle = wants.descent()
                     .map(d -> trial.elevator().isPresent()
-                            ? bands.around("descentAngle." + kind, trial.angle())
+                            ? atMostStraightDown(bands.around("descentAngle." + kind, trial.angle()))
                             : new Headline.Unknown(why(trial)));
             Optional<Headline> change = wants.descent().map(d -> change(trial, d));
             wants.descent().ifPresent(d -> margin(d.speed(), trial));
             return new SetUpFound(found, stall, angle, change, new ThrowBandOf(bands, wants).around(found));
+        }
+
+        /** Nothing comes down more steeply than straight. */
+        private static Headline atMostStraightDown(Headline.Known angle) {
+            return new Headline.Known(
+                    angle.value(), angle.low(), Math.min(Math.PI / 2, angle.high()), angle.basis(), angle.shared());
         }
 
         private static String why(Trial trial) {
@@ -214,6 +229,35 @@ public final class FindStudy {
             return question.roll().isEmpty() && question.setUp().isEmpty()
                     ? question.name()
                     : question.name() + " with flaps";
+        }
+
+        private LoopSearch loops(SetUp in) {
+            return new LoopSearch(airframe, question.pack(), groups, in);
+        }
+
+        private String loopName(boolean taken) {
+            return taken ? question.name() + " loop" : question.name();
+        }
+
+        private LoopFound loop(FindQuestion.LoopWanted wanted, SetUp in) {
+            double own = model.sticks().stream()
+                    .filter(Stick.Pull.class::isInstance)
+                    .mapToDouble(s -> -((Stick.Pull) s).elevator())
+                    .filter(e -> e > 0)
+                    .findFirst()
+                    .orElse(model.tail().elevator().travelUp());
+            List<Double> entries = referenceStall.map(HandlingStudy::entries).orElse(List.of());
+            Optional<Double> speed =
+                    wanted.speed().or(() -> entries.stream().skip(1).findFirst());
+            Optional<LoopHelp> help = speed.flatMap(v -> loops(in).at(own, v, entries));
+            return new LoopFound(in, help, radius(help.map(h -> h.points().get(0))), radius(help.map(LoopHelp::best)));
+        }
+
+        private Headline radius(Optional<LoopHelp.Pull> pull) {
+            return pull.map(LoopHelp.Pull::radius)
+                    .filter(r -> !r.isInfinite())
+                    .<Headline>map(r -> bands.around("loopRadius", r))
+                    .orElse(new Headline.Unknown("why.no-loop"));
         }
 
         private List<Stick.Roll> rollSticks() {

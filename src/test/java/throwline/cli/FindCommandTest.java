@@ -55,6 +55,7 @@ class FindCommandTest {
         said.append(refused(bare.toString(), "bare.yaml", List.of("--roll", "60 deg/s", "--at", "12 m/s")));
         Path noFlaps = variant("no-flaps", NO_FLAPS);
         said.append(refused(noFlaps.toString(), "no-flaps.yaml", List.of("--roll-help")));
+        said.append(refused(noFlaps.toString(), "no-flaps.yaml", List.of("--tightest-loop")));
         Golden.check("wrong-input-find.txt", said.toString());
     }
 
@@ -93,6 +94,22 @@ class FindCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("ailerons", "Come down 8.0");
         assertThat(run.exitCode()).isIn(0, 3);
+    }
+
+    /** With less down elevator than an airbrake takes, both answers end where the elevator does, and say so. */
+    @Test
+    void an_elevator_that_ends_early_is_what_stops() throws IOException {
+        Path file = folder.resolve("short.yaml");
+        Files.writeString(
+                file,
+                Files.readString(Path.of("examples", "ridgeline.yaml"))
+                        .replace("travel: {up: 22 deg, down: 20 deg}", "travel: {up: 22 deg, down: 6 deg}"));
+        ProgramRun run = ProgramRun.of(
+                "find", file.toString(), "--come-down", "15", "--at", "10 m/s", "--level-trim", "airbrake");
+        assertThat(run.exitCode()).isEqualTo(3);
+        assertThat(run.out())
+                .containsPattern("(?s)Come down 15° at 10.0 m/s: not to be had.*?the elevator's travel does not")
+                .contains("The lever may come only 50 % of its way");
     }
 
     @Test

@@ -9,6 +9,7 @@ import throwline.model.Stick;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
+import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
 import throwline.sizing.SetUpWants;
@@ -19,6 +20,7 @@ import throwline.study.Comparison;
 import throwline.study.FindQuestion;
 import throwline.study.FindResult;
 import throwline.study.FindResult.HelpFound;
+import throwline.study.FindResult.LoopFound;
 import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.ThrowBand;
@@ -70,7 +72,8 @@ public final class FindFixture {
                 Optional.of(wants),
                 Optional.of(new WantedRoll(60 * DEG, 12)),
                 Optional.of(new FindQuestion.LevelTrim(Optional.empty(), Optional.of(12.0), Optional.empty())),
-                Optional.of(new FindQuestion.RollHelpWanted(Optional.of(12.0))));
+                Optional.of(new FindQuestion.RollHelpWanted(Optional.of(12.0))),
+                Optional.of(new FindQuestion.LoopWanted(Optional.of(19.0))));
         Comparison flown =
                 new Comparison(MODEL, ORCHARD.density(), List.of(ORCHARD.packs().get(0)), List.of());
         return new FindResult(
@@ -81,6 +84,7 @@ public final class FindFixture {
                 Optional.of(roll(true)),
                 Optional.of(trim(7, 2.8, Optional.empty())),
                 Optional.of(help()),
+                Optional.of(loop()),
                 List.of(stick()),
                 Optional.of(flown),
                 List.of(Note.of("note.find.near-stall", speed(11), new Quantity(1.21, Dimension.NUMBER))));
@@ -110,7 +114,8 @@ public final class FindFixture {
                 Optional.of(new WantedRoll(300 * DEG, 12)),
                 Optional.of(new FindQuestion.LevelTrim(
                         Optional.of(MODEL.setUps().get(1)), Optional.of(9.0), Optional.empty())),
-                Optional.of(new FindQuestion.RollHelpWanted(Optional.empty())));
+                Optional.of(new FindQuestion.RollHelpWanted(Optional.empty())),
+                Optional.of(new FindQuestion.LoopWanted(Optional.empty())));
         return new FindResult(
                 question,
                 MODEL,
@@ -125,6 +130,11 @@ public final class FindFixture {
                         Optional.empty(),
                         new Headline.Unknown("why.no-roll"),
                         new Headline.Unknown("why.no-roll"))),
+                Optional.of(new LoopFound(
+                        CLEAN,
+                        Optional.empty(),
+                        new Headline.Unknown("why.no-loop"),
+                        new Headline.Unknown("why.no-loop"))),
                 List.of(),
                 Optional.empty(),
                 List.of());
@@ -175,6 +185,27 @@ public final class FindFixture {
                 Optional.of(new RollHelp(12, points, points.get(2), Limit.AILERON_THROW)),
                 around(60 * DEG, 12 * DEG),
                 around(74 * DEG, 15 * DEG));
+    }
+
+    private static LoopFound loop() {
+        List<LoopHelp.Pull> points =
+                List.of(pull(0, 16, 4.0, 12.1), pull(4, 15, 4.3, 11.2), pull(8, 15, 4.6, 10.2), pull(12, 14, 4.9, 9.4));
+        LoopHelp.Pull stalls = new LoopHelp.Pull(0, 14 * DEG, 2.2, 19.1, LoopHelp.SetBy.WING, 0);
+        return new LoopFound(
+                CLEAN,
+                Optional.of(new LoopHelp(
+                        19,
+                        pull(0, 12, 3.6, 14.2),
+                        points,
+                        points.get(3),
+                        List.of(Limit.WING_MARGIN, Limit.ELEVATOR_THROW),
+                        List.of(new LoopHelp.AtSpeed(15, stalls, pull(12, 14, 2.9, 12.1))))),
+                around(12.1, 2.4),
+                around(9.4, 1.9));
+    }
+
+    private static LoopHelp.Pull pull(double flap, double elevator, double load, double radius) {
+        return new LoopHelp.Pull(flap * DEG, elevator * DEG, load, radius, LoopHelp.SetBy.ELEVATOR, 2.4 * DEG);
     }
 
     private static TrimFound trim(double elevator, double width, Optional<Note> shortOf) {

@@ -24,8 +24,8 @@ class FindStoriesTest {
     private static final double DEGREE = Math.toRadians(1);
 
     private static FindResult find(Model model, Optional<WantedRoll> roll, Optional<FindQuestion.LevelTrim> trim) {
-        FindQuestion question =
-                new FindQuestion(model.packs().get(0), "found", Optional.empty(), roll, trim, Optional.empty());
+        FindQuestion question = new FindQuestion(
+                model.packs().get(0), "found", Optional.empty(), roll, trim, Optional.empty(), Optional.empty());
         return new FindStudy(new MeasuredSections(), Bands.load()).find(model, Examples.AIRFOILS, question);
     }
 
@@ -134,7 +134,8 @@ class FindStoriesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(new FindQuestion.RollHelpWanted(Optional.empty())));
+                Optional.of(new FindQuestion.RollHelpWanted(Optional.empty())),
+                Optional.empty());
         FindResult result =
                 new FindStudy(new MeasuredSections(), Bands.load()).find(model, Examples.AIRFOILS, question);
         RollHelp help = result.rollHelp().orElseThrow().help().orElseThrow();

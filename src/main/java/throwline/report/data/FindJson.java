@@ -13,11 +13,13 @@ import throwline.report.Sentences;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
+import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
 import throwline.sizing.Trial;
 import throwline.study.FindResult;
 import throwline.study.FindResult.HelpFound;
+import throwline.study.FindResult.LoopFound;
 import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.ThrowBand;
@@ -56,6 +58,8 @@ public final class FindJson {
         result.roll().ifPresentOrElse(r -> roll(json, result.model(), r), json::nothing);
         json.key("rollHelp");
         result.rollHelp().ifPresentOrElse(h -> help(json, h), json::nothing);
+        json.key("tightestLoop");
+        result.loop().ifPresentOrElse(l -> loop(json, l), json::nothing);
         json.key("levelTrim");
         result.levelTrim().ifPresentOrElse(t -> trim(json, result.model(), t), json::nothing);
         json.key("flown").array();
@@ -176,6 +180,47 @@ public final class FindJson {
             json.end();
         }
         json.end();
+        json.end();
+    }
+
+    private void loop(JsonWriter json, LoopFound answer) {
+        json.object();
+        json.key("setup").value(answer.in().name());
+        number(json, "speed", answer.help().map(LoopHelp::speed));
+        compare.plain(json, "without", answer.without());
+        compare.plain(json, "radius", answer.radius());
+        codes(json, "stoppedBy", answer.help().map(LoopHelp::stoppedBy).orElse(List.of()));
+        answer.help().ifPresent(help -> {
+            json.key("own");
+            pull(json, help.own());
+            json.key("best");
+            pull(json, help.best());
+            json.key("points").array();
+            help.points().forEach(p -> pull(json, p));
+            json.end();
+            json.key("atSpeeds").array();
+            for (LoopHelp.AtSpeed at : help.atSpeeds()) {
+                json.object();
+                json.key("speed").value(at.speed());
+                json.key("without");
+                pull(json, at.without());
+                json.key("with");
+                pull(json, at.with());
+                json.end();
+            }
+            json.end();
+        });
+        json.end();
+    }
+
+    private static void pull(JsonWriter json, LoopHelp.Pull pull) {
+        json.shortObject();
+        json.key("flapDown").value(pull.flap() * DEGREE);
+        json.key("elevatorUp").value(pull.elevator() * DEGREE);
+        json.key("load").value(pull.load());
+        json.key("radius").value(pull.radius());
+        json.key("setBy").value(Codes.of(pull.setBy()));
+        json.key("angleLeft").value(pull.angleLeft() * DEGREE);
         json.end();
     }
 

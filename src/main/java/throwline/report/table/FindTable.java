@@ -53,6 +53,7 @@ public final class FindTable {
                 .ifPresent(
                         r -> text.append(rolls.roll(r, result.question().roll().orElseThrow())));
         result.rollHelp().ifPresent(h -> text.append(rolls.help(h)));
+        result.loop().ifPresent(l -> text.append(new FoundLoopText(result.model(), say, words, sentences).write(l)));
         result.levelTrim().ifPresent(t -> text.append(new MixText(result.model(), say, words, sentences).write(t)));
         result.flown().ifPresent(flown -> flown(text, flown, result));
         notes(text, result, say);

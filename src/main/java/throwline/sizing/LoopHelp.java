@@ -1,0 +1,54 @@
+package throwline.sizing;
+
+import java.util.List;
+
+/**
+ * The tightest loop with flaps mixed to the elevator, throttle shut, trimmed for straight flight at the entry.
+ *
+ * @param speed at the entry, m/s
+ * @param own the model's own elevator throw, no flaps
+ * @param points by rising flap throw, the first without flaps, each with as much elevator as keeps the margin
+ * @param best the point with the highest load
+ * @param stoppedBy what keeps it from being tighter
+ * @param atSpeeds the best point's throws at other speeds, with and without its flaps
+ */
+public record LoopHelp(
+        double speed, Pull own, List<Pull> points, Pull best, List<Limit> stoppedBy, List<AtSpeed> atSpeeds) {
+
+    public LoopHelp {
+        points = List.copyOf(points);
+        stoppedBy = List.copyOf(stoppedBy);
+        atSpeeds = List.copyOf(atSpeeds);
+    }
+
+    /** What sets the load of a pull. */
+    public enum SetBy {
+        /** The wing gives no more lift: full stick stalls it. */
+        WING,
+        /** The stick is at full. */
+        ELEVATOR,
+        /** The tail stalls. */
+        TAIL
+    }
+
+    /**
+     * One pull.
+     *
+     * @param flap flaps at full stick, rad, down positive
+     * @param elevator throw of the elevator at full stick, rad, up positive
+     * @param load lift over weight
+     * @param radius at the bottom of the loop, m; infinite where the path does not bend
+     * @param setBy what sets the load
+     * @param angleLeft angle of attack left before the wing's most lift, rad
+     */
+    public record Pull(double flap, double elevator, double load, double radius, SetBy setBy, double angleLeft) {}
+
+    /**
+     * Another entry speed.
+     *
+     * @param speed m/s
+     * @param without the elevator throw alone
+     * @param with elevator and flaps
+     */
+    public record AtSpeed(double speed, Pull without, Pull with) {}
+}

@@ -1,0 +1,182 @@
+package throwline.sizing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import throwline.flight.Airframe;
+import throwline.flight.Flight;
+import throwline.flight.PullUp;
+import throwline.flight.Stall;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+import throwline.sizing.LoopHelp.AtSpeed;
+import throwline.sizing.LoopHelp.Pull;
+import throwline.sizing.LoopHelp.SetBy;
+
+/**
+ * Finds how far flaps should go down with full up elevator for the tightest pull. For each flap throw the elevator's
+ * throw is the largest, up to its travel, with which the stick at full still leaves a margin before wing and tail stall;
+ * of these pulls the one with the highest load is taken.
+ */
+public final class LoopSearch {
+
+    /** Angle of attack that full stick must leave before the wing stalls, rad (PRACTICE). */
+    public static final double MARGIN = Math.toRadians(2);
+
+    private static final int FLAP_STEPS = 4;
+
+    /** Halvings of the elevator's throw: to a fifth of a degree out of twenty-five. */
+    private static final int HALVINGS = 7;
+
+    private final Airframe airframe;
+    private final Pack pack;
+    private final SurfaceGroups groups;
+    private final SetUp setUp;
+    private final double travel;
+
+    /**
+     * @param airframe the model
+     * @param pack with this battery
+     * @param groups its flaps
+     * @param setUp in which it loops
+     */
+    public LoopSearch(Airframe airframe, Pack pack, SurfaceGroups groups, SetUp setUp) {
+        this.airframe = airframe;
+        this.pack = pack;
+        this.groups = groups;
+        this.setUp = setUp;
+        travel = airframe.model().tail().elevator().travelUp();
+    }
+
+    /**
+     * The search.
+     *
+     * @param ownElevator throw of the model's own pull stick, rad, up positive
+     * @param speed at the entry, m/s
+     * @param otherSpeeds at which the answer is shown too, m/s
+     * @return empty where the model does not fly or pull at that speed
+     */
+    public Optional<LoopHelp> at(double ownElevator, double speed, List<Double> otherSpeeds) {
+        Puller puller = new Puller();
+        Optional<Pull> own = puller.pull(0, ownElevator, speed);
+        Optional<Pull> alone = widest(puller, 0, speed);
+        if (own.isEmpty() || alone.isEmpty()) {
+            return Optional.empty();
+        }
+        double most = Math.min(free(), alone.get().elevator());
+        List<Pull> points = new ArrayList<>(List.of(alone.get()));
+        points.addAll(IntStream.rangeClosed(1, most > 0 ? FLAP_STEPS : 0)
+                .parallel()
+                .mapToObj(i -> widest(new Puller(), most * i / FLAP_STEPS, speed))
+                .flatMap(Optional::stream)
+                .toList());
+        Pull best = points.stream().max(Comparator.comparingDouble(Pull::load)).orElseThrow();
+        List<AtSpeed> others = new ArrayList<>();
+        for (double other : otherSpeeds) {
+            Optional<Pull> without = puller.pull(0, best.elevator(), other);
+            Optional<Pull> with = puller.pull(best.flap(), best.elevator(), other);
+            if (without.isPresent() && with.isPresent()) {
+                others.add(new AtSpeed(other, without.get(), with.get()));
+            }
+        }
+        return Optional.of(new LoopHelp(speed, own.get(), points, best, stops(puller, best, most, speed), others));
+    }
+
+    /** The stick of a pull. */
+    public Stick.Pull stick(Pull pull, String name) {
+        return stick(pull.flap(), pull.elevator(), name);
+    }
+
+    private Stick.Pull stick(double flap, double elevator, String name) {
+        Map<String, Double> moved = new HashMap<>();
+        if (flap > 0) {
+            groups.flaps().forEach(s -> moved.put(s.name(), Math.min(flap, free(s))));
+        }
+        return new Stick.Pull(name, moved, -elevator, List.of());
+    }
+
+    private double free() {
+        return groups.flaps().stream().mapToDouble(this::free).max().orElse(0);
+    }
+
+    private double free(Surface surface) {
+        return surface.travelDown() - surface.reached(setUp.deflection(surface.name()));
+    }
+
+    /** The pull with the largest elevator throw that keeps the margins. */
+    private Optional<Pull> widest(Puller puller, double flap, double speed) {
+        Optional<Pull> whole = puller.pull(flap, travel, speed);
+        if (whole.isEmpty() || keepsMargin(whole.get())) {
+            return whole;
+        }
+        double low = 0;
+        double high = travel;
+        Optional<Pull> best = Optional.empty();
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (low + high) / 2;
+            Optional<Pull> pull = puller.pull(flap, middle, speed);
+            if (pull.isPresent() && keepsMargin(pull.get())) {
+                low = middle;
+                best = pull;
+            } else {
+                high = middle;
+            }
+        }
+        return best;
+    }
+
+    private static boolean keepsMargin(Pull pull) {
+        return pull.setBy() == SetBy.ELEVATOR && pull.angleLeft() >= MARGIN;
+    }
+
+    private List<Limit> stops(Puller puller, Pull best, double mostFlap, double speed) {
+        List<Limit> stops = new ArrayList<>();
+        if (best.elevator() >= travel) {
+            stops.add(Limit.ELEVATOR_TRAVEL_USED);
+        } else {
+            boolean tail = puller.pull(best.flap(), Math.min(travel, best.elevator() + Math.toRadians(1)), speed)
+                    .filter(p -> p.setBy() == SetBy.TAIL)
+                    .isPresent();
+            stops.add(tail ? Limit.TAIL_MARGIN : Limit.WING_MARGIN);
+        }
+        if (mostFlap <= 0) {
+            stops.add(Limit.FLAPS_DOWN);
+        } else if (best.flap() >= mostFlap) {
+            stops.add(mostFlap < free() ? Limit.ELEVATOR_THROW : Limit.FLAPS_DOWN);
+        } else {
+            stops.add(Limit.BEST_REACHED);
+        }
+        return stops;
+    }
+
+    /** One thread's flight in the set-up. */
+    private final class Puller {
+        private final Flight flight = new Flight(airframe, setUp);
+        private final Optional<Stall> stall = flight.stall(pack);
+
+        Optional<Pull> pull(double flap, double elevator, double speed) {
+            return stall.flatMap(s -> flight.pull(stick(flap, elevator, ""), pack, s, speed))
+                    .map(p -> new Pull(
+                            flap,
+                            elevator,
+                            p.load(),
+                            p.radius(),
+                            setBy(p.limit()),
+                            p.limit() == PullUp.Limit.WING ? 0 : p.angleLeft()));
+        }
+
+        private SetBy setBy(PullUp.Limit limit) {
+            return switch (limit) {
+                case WING -> SetBy.WING;
+                case ELEVATOR -> SetBy.ELEVATOR;
+                case TAIL -> SetBy.TAIL;
+            };
+        }
+    }
+}
