@@ -160,8 +160,7 @@ final class HandlingStudy {
         List<Move> raising = runs(mix -> mover.raise(raiseSpeed, time, mix));
         return lowering.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Moves(
-                        lowerSpeed, lowering, suggested, raiseSpeed, raising, referenceStall.speed()));
+                : Optional.of(new Moves(lowerSpeed, lowering, suggested, raiseSpeed, raising, referenceStall.speed()));
     }
 
     private Optional<SurfaceMover> mover(

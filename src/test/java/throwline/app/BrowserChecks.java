@@ -27,7 +27,8 @@ class BrowserChecks {
     void no_page_cuts_or_covers_text_or_scrolls_sideways_or_breaks_a_rule_of_accessibility() {
         List<String> look = new ArrayList<>(List.of("node", SCRIPTS + "/look.mjs", OUT.resolve("pictures") + ""));
         look.add(page("one", "orchard.html", "compare", "examples/orchard.yaml"));
-        look.add(page("two", "ridgeline-saltmarsh.html", "compare", "examples/ridgeline.yaml", "examples/saltmarsh.yaml"));
+        look.add(page(
+                "two", "ridgeline-saltmarsh.html", "compare", "examples/ridgeline.yaml", "examples/saltmarsh.yaml"));
         look.add(page("fly", "orchard-airbrake.html", "fly", "examples/orchard.yaml", "--setup", "airbrake"));
         JarRun looked = JarRun.process(look, "");
         assertThat(looked.exitCode()).as(looked.err()).isZero();

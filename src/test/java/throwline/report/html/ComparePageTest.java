@@ -28,9 +28,9 @@ class ComparePageTest {
     private static final Pattern COLOR = Pattern.compile("--(?<name>[a-z]+): #(?<rgb>[0-9a-f]{6})");
 
     private static final List<PageDom> PAGES = List.of(
-                PageDom.of(FILE, Fixture.orchard()),
-                PageDom.of(FILE, Fixture.crowded()),
-                PageDom.of(FILE, Fixture.nothingFound()),
+            PageDom.of(FILE, Fixture.orchard()),
+            PageDom.of(FILE, Fixture.crowded()),
+            PageDom.of(FILE, Fixture.nothingFound()),
             PageDom.of(FILE, Fixture.orchard(), Fixture.crowded()));
 
     static List<PageDom> pages() {
@@ -95,9 +95,8 @@ class ComparePageTest {
     void each_chart_names_its_set_ups() {
         CompareAnswer answer = Fixture.crowded();
         PageDom page = PageDom.of(FILE, answer);
-        List<String> names = answer.comparison().model().setUps().stream()
-                .map(SetUp::name)
-                .toList();
+        List<String> names =
+                answer.comparison().model().setUps().stream().map(SetUp::name).toList();
         List<Element> pictures = page.all("figure");
         assertThat(pictures).hasSizeGreaterThan(15);
         for (Element figure : pictures) {
@@ -127,7 +126,8 @@ class ComparePageTest {
         for (Element verdict : PageDom.ofClass(page.root(), "verdict")) {
             List<Element> sentences = PageDom.all(verdict, "li");
             assertThat(PageDom.said(sentences.get(sentences.size() - 1)))
-                    .isEqualTo("An estimate for planning, not proof. Try it high, and take an experienced pilot with you.");
+                    .isEqualTo(
+                            "An estimate for planning, not proof. Try it high, and take an experienced pilot with you.");
         }
         assertThat(PageDom.said(PageDom.ofClass(page.root(), "caution").get(0)))
                 .contains("propeller")
@@ -172,9 +172,10 @@ class ComparePageTest {
             }
         }
         assertThat(inCharts).isNotEmpty();
-        inCharts.stream().distinct().forEach(color -> assertThat(contrast(hex(color), "ffffff"))
-                .as(color)
-                .isGreaterThanOrEqualTo(4.5));
+        inCharts.stream()
+                .distinct()
+                .forEach(color ->
+                        assertThat(contrast(hex(color), "ffffff")).as(color).isGreaterThanOrEqualTo(4.5));
     }
 
     private static String hex(String fill) {
@@ -214,6 +215,7 @@ class ComparePageTest {
                         "Crowded House of Set-ups, pack large");
         assertThat(PageDom.ofClass(card, "close")).isNotEmpty();
         assertThat(PageDom.ofClass(card, "tooclose").stream().map(PageDom::said))
-                .anyMatch(said -> said.startsWith("Orchard, pack small against Crowded House of Set-ups, pack small: too"));
+                .anyMatch(said ->
+                        said.startsWith("Orchard, pack small against Crowded House of Set-ups, pack small: too"));
     }
 }

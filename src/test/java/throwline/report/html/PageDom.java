@@ -57,7 +57,8 @@ record PageDom(String text, Element root) {
     /** Elements of a class, in order. */
     static List<Element> ofClass(Element from, String name) {
         return all(from, "*").stream()
-                .filter(element -> List.of(element.getAttribute("class").split(" ")).contains(name))
+                .filter(element ->
+                        List.of(element.getAttribute("class").split(" ")).contains(name))
                 .toList();
     }
 
