@@ -19,6 +19,7 @@ import throwline.report.ReportFile;
 import throwline.report.Sentences;
 import throwline.report.chart.FlyCharts;
 import throwline.report.data.FlyJson;
+import throwline.report.html.FlyPage;
 import throwline.report.table.FlyTable;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
@@ -115,6 +116,16 @@ final class FlyCommand implements Callable<Integer> {
         java.util.List<ReportFile> files = new java.util.ArrayList<>();
         files.add(new ReportFile("fly.txt", table.getBytes(StandardCharsets.UTF_8)));
         files.addAll(new FlyCharts(context.words()).draw(result));
+        String html = new FlyPage(context.words())
+                .write(
+                        result,
+                        Page.of(FILE_WIDTH, true, false, project.display()),
+                        Airfoils.besides(model),
+                        CompareFiles.fileName(model, project),
+                        project.text());
+        String name = CompareFiles.plain(
+                result.model().name() + " " + result.glance().setUp().name());
+        files.add(new ReportFile((name.isEmpty() ? "fly" : name) + ".html", html.getBytes(StandardCharsets.UTF_8)));
         output.add("", files);
         output.write();
     }

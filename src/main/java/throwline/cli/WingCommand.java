@@ -74,7 +74,7 @@ final class WingCommand implements Callable<Integer> {
     @Option(names = "--strips", paramLabel = "N", order = 8, description = "${bundle:cli.wing.strips}")
     private @Nullable String strips;
 
-    @Option(names = "--out", paramLabel = "DIR", order = 9, description = "${bundle:cli.compare.out}")
+    @Option(names = "--out", paramLabel = "DIR", order = 9, description = "${bundle:cli.wing.out}")
     private @Nullable Path out;
 
     @Option(names = "--replace", order = 10, description = "${bundle:cli.replace}")

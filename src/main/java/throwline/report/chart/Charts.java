@@ -82,22 +82,18 @@ public final class Charts {
     /**
      * A picture of every set-up with one pack for a page.
      *
-     * @param comparison the result
-     * @param pack which pack
+     * @param model the aeroplane
+     * @param pack its set-ups with one pack
      * @param airfoils where the model's airfoils are found
      * @param figures numbers as the page shows them
      * @param prefix what the names inside a picture begin with, so that they are its own on the page
      */
     public List<PagePicture> setUps(
-            Comparison comparison, PackResult pack, AirfoilLibrary airfoils, Figures figures, String prefix) {
-        ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
+            Model model, PackResult pack, AirfoilLibrary airfoils, Figures figures, String prefix) {
+        ChartQuestion question = new ChartQuestion(model, pack, besideSpeed, words, Layout.NARROW);
         Map<String, Airfoil> found = new TreeMap<>();
-        comparison
-                .model()
-                .wing()
-                .sections()
-                .forEach(section -> airfoils.find(section.airfoil())
-                        .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
+        model.wing().sections().forEach(section -> airfoils.find(section.airfoil())
+                .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
         return PagePictures.of(SetUpPicture.all(question, found, figures), prefix, words);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleAnchor;
@@ -35,6 +36,21 @@ public final class FlyCharts {
     /** All charts, each as SVG and as PNG. */
     public List<ReportFile> draw(FlyResult result) {
         return PictureFiles.ofReady(pictures(result));
+    }
+
+    /**
+     * All charts for a page.
+     *
+     * @param result what was found
+     * @param prefix what the names inside a picture begin with, so that they are its own on the page
+     */
+    public List<PagePicture> onPage(FlyResult result, String prefix) {
+        return PagePictures.of(
+                pictures(result).stream()
+                        .<Supplier<Picture>>map(picture -> () -> picture)
+                        .toList(),
+                prefix,
+                words);
     }
 
     List<Picture> pictures(FlyResult result) {

@@ -35,7 +35,7 @@ final class SetUpView extends AbstractXYAnnotation {
     private static final double SIDE = 34;
     private static final double TALLEST = 300;
     private static final double LABEL = 15;
-    private static final double SECTION = 84;
+    private static final double SECTION = 92;
     private static final double MARK = 5;
     private static final Stroke OUTLINE = new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
 
@@ -210,10 +210,17 @@ final class SetUpView extends AbstractXYAnnotation {
         double angle = reached(surface);
         EdgeThrow edge = new EdgeThrow(model.wing().chordAt(surface.from()) * surface.chordFraction());
         String name = question.words().say("chart.setup.surface", surface.name(), figures.deflection(angle));
-        inside(ink, name, place.x(middle), y, place);
+        beside(ink, name, middle, y, place);
         if (angle != 0) {
-            inside(ink, figures.edge(angle, edge), place.x(-middle), y, place);
+            beside(ink, figures.edge(angle, edge), -middle, y, place);
         }
+    }
+
+    /** Text with its middle near a distance from the middle, clear of the body. */
+    private void beside(Ink ink, String text, double at, double y, PlanOutline.Place place) {
+        double clear = question.model().body().width() / 2 * scale + 6 + ink.width(text, HouseStyle.SMALL) / 2;
+        double away = Math.max(clear, Math.abs(at) * scale);
+        inside(ink, text, place.middle() + Math.copySign(away, at), y, place);
     }
 
     private double edge(double y) {
@@ -290,7 +297,7 @@ final class SetUpView extends AbstractXYAnnotation {
         }
         double chord = cell.getWidth() - 48;
         AffineTransform place =
-                AffineTransform.getTranslateInstance(cell.getMinX() + 12, cell.getMinY() + 0.42 * SECTION);
+                AffineTransform.getTranslateInstance(cell.getMinX() + 12, cell.getMinY() + 0.38 * SECTION);
         place.scale(chord, chord);
         SectionOutline outline = new SectionOutline(airfoil.thickness(), airfoil.camber(), 1 - surface.chordFraction());
         ThrowShade shade = new ThrowShade(g2, OUTLINE);

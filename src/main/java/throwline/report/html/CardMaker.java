@@ -116,7 +116,12 @@ final class CardMaker {
             Strip one = strips.get(0);
             Strip other = strips.get(i);
             closeCalls
-                    .between(one.flown().who(), one.entries(), other.flown().who(), other.entries())
+                    .between(
+                            one.flown().who(),
+                            one.entries(),
+                            other.flown().who(),
+                            other.entries(),
+                            one.flown().model().equals(other.flown().model()))
                     .ifPresent(said::add);
         }
         return new Card(first.label(), said, groups);
@@ -148,10 +153,11 @@ final class CardMaker {
                 close.stream().anyMatch(group -> group.contains(name)));
     }
 
-    private String figure(GlanceCell cell) {
+    /** Where there is no number, what is said instead, without the mark of a footnote: the reason stands below. */
+    private static String figure(GlanceCell cell) {
         boolean unknown =
                 cell.number().filter(Headline.Unknown.class::isInstance).isPresent();
-        return unknown ? words.say("page.no-answer") : cell.text();
+        return unknown ? cell.text().replaceFirst(" ?\\(\\d+\\)$", "") : cell.text();
     }
 
     private List<String> more(GlanceCell cell, Sentences sentences) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import throwline.report.Headlines;
 import throwline.report.TooCloseToCall;
+import throwline.study.Headline;
 import throwline.words.Words;
 
 /** Sentences about numbers that cannot be told apart. */
@@ -34,16 +35,24 @@ final class CloseCalls {
         return Optional.of(who.isEmpty() ? words.say("page.close", names) : words.say("page.close.with", who, names));
     }
 
-    /** In which set-ups of the same name two packs or models cannot be told apart. */
+    /**
+     * In which set-ups of the same name two packs or models cannot be told apart.
+     *
+     * @param sameModel true for two packs of one model, whose numbers share errors
+     */
     Optional<String> between(
-            String one, List<TooCloseToCall.Entry> first, String other, List<TooCloseToCall.Entry> second) {
+            String one,
+            List<TooCloseToCall.Entry> first,
+            String other,
+            List<TooCloseToCall.Entry> second,
+            boolean sameModel) {
         List<String> close = new ArrayList<>();
         int shared = 0;
         for (TooCloseToCall.Entry a : first) {
             for (TooCloseToCall.Entry b : second) {
                 if (a.name().equals(b.name())) {
                     shared++;
-                    if (Headlines.tooClose(a.value(), b.value())) {
+                    if (Headlines.tooClose(own(a.value(), sameModel), own(b.value(), sameModel))) {
                         close.add(a.name());
                     }
                 }
@@ -54,6 +63,10 @@ final class CloseCalls {
         }
         String where = close.size() == shared ? words.say("page.close.everywhere") : and(close);
         return Optional.of(words.say("page.close.between", one, other, where));
+    }
+
+    private static Headline.Known own(Headline.Known known, boolean sameModel) {
+        return sameModel ? known : new Headline.Known(known.value(), known.low(), known.high(), known.basis());
     }
 
     /** Names as a sentence lists them. */

@@ -2,6 +2,7 @@ package throwline.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -59,12 +60,7 @@ public final class ComparePage {
                 words.say("page.caution"), List.of(words.say("row.caution"), words.say("row.meaning.likely"))));
         parts.add(new Part.Folded(words.say("page.curious"), curious));
         for (Compared model : models) {
-            parts.add(new Part.Enclosed(
-                    words.say("page.file", model.fileName()),
-                    words.say("page.file.intro"),
-                    words.say("page.file.save", model.fileName()),
-                    model.fileName(),
-                    model.fileText()));
+            parts.add(Part.Enclosed.of(words, model.fileName(), model.fileText()));
         }
         return new Leaf(title(models), under(models), parts).html();
     }
@@ -83,8 +79,12 @@ public final class ComparePage {
             QuantityPrinter printer = new QuantityPrinter(model.page().units());
             String air = new FlownIn(words, printer).say(comparison);
             String name = comparison.model().name();
-            lines.add(models.size() > 1 ? words.say("page.of", name, air) : air);
-            comparison.packs().forEach(pack -> lines.add(pack(pack.pack(), printer)));
+            boolean several = models.size() > 1;
+            lines.add(several ? words.say("page.named", name, air) : air);
+            comparison.packs().forEach(pack -> {
+                String line = pack(pack.pack(), printer);
+                lines.add(several ? words.say("page.named", name, line) : line);
+            });
         }
         return lines;
     }
@@ -103,7 +103,8 @@ public final class ComparePage {
         boolean packs = comparison.packs().size() > 1;
         String with = words.say("page.pack", pack.pack().name());
         String who = several ? packs ? words.say("page.of", name, with) : name : packs ? with : "";
-        return new Flown(who, comparison.model(), pack, comparison.density(), model.page());
+        String air = words.say("page.air", String.format(Locale.ROOT, "%.3f", comparison.density()));
+        return new Flown(who, comparison.model(), pack, air, model.page());
     }
 
     private void verdicts(List<Part> parts, Compared model, boolean several) {
@@ -128,7 +129,7 @@ public final class ComparePage {
                         comparison.model().name(),
                         pack.pack().name()),
                 new Charts(words, model.page().besideSpeed())
-                        .setUps(comparison, pack, model.airfoils(), new Figures(model.page(), words), prefix)));
+                        .setUps(comparison.model(), pack, model.airfoils(), new Figures(model.page(), words), prefix)));
     }
 
     private void charts(List<Part> parts, List<Part> curious, Compared model, String prefix) {

@@ -10,7 +10,7 @@ import throwline.study.Comparison.PackResult;
  * @param who what tells it from the others; empty where there is one only
  * @param model the aeroplane
  * @param result its set-ups
- * @param density of the air, kg/m^3
+ * @param air what is said of it
  * @param page units and looks
  */
-record Flown(String who, Model model, PackResult result, double density, Page page) {}
+record Flown(String who, Model model, PackResult result, String air, Page page) {}

@@ -12,7 +12,12 @@ enum HowFound {
     SINK("row.sink", "sinkRate", "m/s", false),
     ELEVATOR("row.elevator", "elevator", "deg", false),
     MIX("row.mix", "elevatorChange", "deg", false),
-    ROLL("row.roll", "rollRate", "deg/s", false);
+    ROLL("row.roll", "rollRate", "deg/s", false),
+    ROUND_OUT("row.roundout", "flareHeight", "m", true),
+    FLOAT("row.floats", "float", "m", true),
+    BUMPS("row.bumps", "gustLimit", "m/s", false),
+    LANDING("row.stops", "landingDistance", "m", false),
+    SURFACE_SPEED("row.flap-limit", "flapSpeedLimit", "m/s", false);
 
     private final String row;
     private final String json;
@@ -58,6 +63,11 @@ enum HowFound {
 
     /** The name of its band in the file of bands. */
     String band(boolean clean) {
-        return this == SINK ? DESCENT.band(clean) : byKind ? json + (clean ? ".clean" : ".moved") : json;
+        return switch (this) {
+            case SINK -> DESCENT.band(clean);
+            case LANDING -> "landing";
+            case SURFACE_SPEED -> "servoTorque";
+            default -> byKind ? json + (clean ? ".clean" : ".moved") : json;
+        };
     }
 }

@@ -95,6 +95,6 @@ final class HowWorkedOut {
                 printer.print(model.wing().area(), Dimension.AREA),
                 airfoils,
                 stand.isEmpty() ? words.say("page.input.no-surfaces") : stand,
-                String.format(Locale.ROOT, "%.3f", flown.density()));
+                flown.air());
     }
 }

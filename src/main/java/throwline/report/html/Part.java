@@ -2,6 +2,7 @@ package throwline.report.html;
 
 import java.util.List;
 import throwline.report.chart.PagePicture;
+import throwline.words.Words;
 
 /** A part of a page. All text is escaped where it is shown; only drawings are taken as they are. */
 public sealed interface Part {
@@ -132,6 +133,16 @@ public sealed interface Part {
      * @param text what is in it
      */
     record Enclosed(String heading, String intro, String save, String name, String text) implements Part {
+
+        /** A model file. */
+        static Enclosed of(Words words, String name, String text) {
+            return new Enclosed(
+                    words.say("page.file", name),
+                    words.say("page.file.intro"),
+                    words.say("page.file.save", name),
+                    name,
+                    text);
+        }
 
         /** The file as an address that holds it. */
         public String address() {

@@ -25,6 +25,7 @@ final class Verdicts {
     private final CloseCalls names;
     private final List<Function<Situation, List<String>>> rules = List.of(
             this::noAnswer,
+            this::alone,
             this::slowest,
             this::steepness,
             this::noSteeper,
@@ -57,6 +58,22 @@ final class Verdicts {
                 .map(setUp -> setUp.setUp().name())
                 .toList();
         return about("page.verdict.no-answer", none);
+    }
+
+    /** Where there is nothing to compare with: the set-up by itself. */
+    private List<String> alone(Situation s) {
+        if (s.setUps().size() > 1) {
+            return List.of();
+        }
+        SetUpResult only = s.setUps().get(0);
+        Optional<Has> speed = s.has(only, SetUpResult::approachSpeed);
+        Optional<Has> path = s.has(only, SetUpResult::descentAngle)
+                .filter(has -> has.number().value() > 0);
+        if (speed.isEmpty() || path.isEmpty()) {
+            return List.of();
+        }
+        String come = figures.speed(speed.get().number().value());
+        return List.of(sentence("page.verdict.alone", only.setUp().name(), come, ahead(path.get())) + roundOut(only));
     }
 
     /** Slowest is who comes in slowest and can be told apart from at least one other. */
@@ -106,15 +123,21 @@ final class Verdicts {
         Optional<Has> slowestOther = s.slowest().filter(slow -> !slow.name().equals(steep.name()));
         boolean steepest = s.with(s.setUps(), SetUpResult::descentAngle).stream()
                 .allMatch(has -> has.number().value() <= steep.number().value());
-        if (steepest && own.isPresent() && slowestOther.isPresent()) {
-            return sentence(
-                    "page.verdict.steep.not-slower",
-                    steep.name(),
-                    slowestOther.get().name(),
-                    every,
-                    instead);
-        }
-        return sentence("page.verdict.steep", steep.name(), every, instead);
+        String said = steepest && own.isPresent() && slowestOther.isPresent()
+                ? sentence(
+                        "page.verdict.steep.not-slower",
+                        steep.name(),
+                        slowestOther.get().name(),
+                        every,
+                        instead)
+                : sentence("page.verdict.steep", steep.name(), every, instead);
+        return said + roundOut(steep.setUp());
+    }
+
+    private String roundOut(SetUpResult setUp) {
+        return Headlines.known(setUp.field().flareHeight())
+                .map(height -> " " + words.say("page.verdict.round-out", figures.height(height.value())))
+                .orElse("");
     }
 
     private String ahead(Has angle) {

@@ -102,22 +102,22 @@ public final class Figures {
     }
 
     /** A height near the ground. */
-    String height(double height) {
+    public String height(double height) {
         return digits(height) + " m";
     }
 
     /** 0.3 to 0.7, as it stands below a height. */
-    String heightBand(Headline.Known height) {
+    public String heightBand(Headline.Known height) {
         return band(height, 1, height.value() < TEN ? 1 : 0);
     }
 
     /** 51 to 70, as it stands below a distance. */
-    String metresBand(Headline.Known distance) {
+    public String metresBand(Headline.Known distance) {
         return band(distance, 1, 0);
     }
 
     /** A load, lift over weight. */
-    String load(double load) {
+    public String load(double load) {
         return decimals(load, 1) + " g";
     }
 
@@ -127,12 +127,12 @@ public final class Figures {
     }
 
     /** 1.2 degrees a second: a small difference. */
-    String rateStep(double rate) {
+    public String rateStep(double rate) {
         return decimals(Math.toDegrees(rate), 1) + page.degreeSign() + "/s";
     }
 
     /** A share of the whole, with a decimal where there is one. */
-    String lever(double share) {
+    public String lever(double share) {
         double percent = 100 * share;
         return decimals(percent, Math.abs(percent - Math.rint(percent)) > 0.05 ? 1 : 0) + " %";
     }

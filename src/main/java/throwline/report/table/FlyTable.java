@@ -50,6 +50,15 @@ public final class FlyTable {
 
     /** The whole answer. */
     public String write(FlyResult result) {
+        return SectionMarks.without(marked(result));
+    }
+
+    /** The sections below the rows, for those who show them otherwise than as lines of text. */
+    public List<TextSection> sections(FlyResult result) {
+        return SectionMarks.sections(new FlyTable(SectionMarks.page(page), words).marked(result));
+    }
+
+    private String marked(FlyResult result) {
         StringBuilder text = new StringBuilder();
         String title = words.say(
                 "fly.title", result.model().name(), result.glance().setUp().name());
@@ -288,7 +297,7 @@ public final class FlyTable {
 
     private void section(StringBuilder text, String heading, String body) {
         if (!body.isEmpty()) {
-            text.append(page.bold(words.say(heading))).append('\n').append(body).append('\n');
+            text.append(SectionMarks.around(page.bold(words.say(heading)), body));
         }
     }
 }

@@ -80,6 +80,12 @@ final class FlyersRows {
                         .map(result -> limit.apply(result) instanceof Headline.Known known
                                 ? figures.speed(known.value())
                                 : result.setUp().isClean() ? "-" : noFlapLimit((Headline.Unknown) limit.apply(result)))
+                        .toList(),
+                "row.flap-limit",
+                setUps.stream()
+                        .map(result -> Optional.of(limit.apply(result))
+                                .filter(number -> number instanceof Headline.Known
+                                        || !result.setUp().isClean()))
                         .toList());
         more("row.or", limit, v -> figures.speedBeside(v.value()));
         more("row.likely", limit, figures::speedBand);
