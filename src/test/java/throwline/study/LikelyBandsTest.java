@@ -31,7 +31,7 @@ class LikelyBandsTest {
     private static final int AIRBRAKE = 3;
 
     @TempDir
-    private Path folder;
+    private Path folder = Path.of("");
 
     /** The utility model of the examples, its airfoil given by name or by words. */
     private Model orchard(String airfoil) throws IOException {

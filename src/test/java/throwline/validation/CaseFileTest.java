@@ -26,7 +26,7 @@ class CaseFileTest {
             """;
 
     @TempDir
-    private Path folder;
+    private Path folder = Path.of("");
 
     private Book run(String text) throws IOException, UnreadableCase {
         Files.writeString(folder.resolve("mine.csv"), text);
