@@ -89,8 +89,8 @@ public class ComparisonBenchmark {
             sum += most(sections.family(place, SurfaceState.none()));
             for (Surface surface : model.wing().surfaces()) {
                 double deflection = model.setUps().get(k).deflection(surface.name());
-                sum += most(sections.family(
-                        place, new SurfaceState(deflection, surface.chordFraction(), surface.hinge())));
+                sum += most(
+                        sections.family(place, new SurfaceState(deflection, surface.chordFraction(), surface.hinge())));
             }
         }
         return sum;

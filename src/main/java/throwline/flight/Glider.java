@@ -61,8 +61,7 @@ final class Glider {
         // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
         UnivariateFunction excess = alpha -> excess(attitude(speed, alpha), wanted);
         nearest(wanted)
-                .ifPresent(near ->
-                        speedRoot.expect(near.attitude.alpha(), excess(near.attitude, wanted), near.slope));
+                .ifPresent(near -> speedRoot.expect(near.attitude.alpha(), excess(near.attitude, wanted), near.slope));
         OptionalDouble alpha = speedRoot.solve(excess, stallAlpha - WIDEST, stallAlpha);
         if (alpha.isEmpty()) {
             Outcome outcome = excess.value(stallAlpha) < 0 ? Outcome.TOO_SLOW : Outcome.NOT_FOUND;
@@ -98,7 +97,8 @@ final class Glider {
      * @param firstGuess m/s, where no descent was found before
      */
     Optional<Double> noseDownSpeed(double firstGuess) {
-        Attitude here = nearest(0).map(Found::attitude).orElseGet(() -> attitude(firstGuess, stallAlpha - Math.toRadians(15)));
+        Attitude here =
+                nearest(0).map(Found::attitude).orElseGet(() -> attitude(firstGuess, stallAlpha - Math.toRadians(15)));
         double slope = speedRoot.slope();
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double shift = here.lift() / slope;
