@@ -84,7 +84,7 @@ final class FieldAnswers {
 
     /** Heights and distances do not reach below zero. */
     private static Headline positive(Headline.Known known) {
-        return new Headline.Known(known.value(), Math.max(0, known.low()), known.high(), known.basis());
+        return new Headline.Known(known.value(), Math.max(0, known.low()), known.high(), known.basis(), known.shared());
     }
 
     private static Legs legs(Lander lander, Landing landing, double wind) {
