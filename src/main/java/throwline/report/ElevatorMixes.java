@@ -29,8 +29,9 @@ public final class ElevatorMixes {
      * @param elevator where it sits
      * @param change against the reference at the same speed
      * @param half of the change, for the first flight; 0 where the change is below 2 degrees
+     * @param edge turns them into distances at the elevator's trailing edge
      */
-    public record Mix(String setUp, double speed, double elevator, double change, double half) {}
+    public record Mix(String setUp, double speed, double elevator, double change, double half, EdgeThrow edge) {}
 
     /** The mixes of all set-ups but the reference. */
     public static List<Mix> of(Model model, List<SetUpResult> setUps) {
@@ -43,19 +44,24 @@ public final class ElevatorMixes {
         for (SetUpResult result : setUps) {
             if (!result.setUp().equals(model.reference())
                     && result.approachSpeed() instanceof Headline.Known approach) {
-                mixes.addAll(mixes(result, reference, approach.value()));
+                mixes.addAll(mixes(result, reference, approach.value(), edge(model)));
             }
         }
         return mixes;
     }
 
-    private static List<Mix> mixes(SetUpResult result, List<SpeedPoint> reference, double approach) {
+    /** The elevator's trailing edge. */
+    public static EdgeThrow edge(Model model) {
+        return new EdgeThrow(model.tail().chord() * model.tail().elevator().chordFraction());
+    }
+
+    private static List<Mix> mixes(SetUpResult result, List<SpeedPoint> reference, double approach, EdgeThrow edge) {
         List<Mix> all = new ArrayList<>();
         for (SpeedPoint here : result.sweep()) {
             reference.stream()
                     .filter(there -> there.speed() == here.speed())
                     .findFirst()
-                    .ifPresent(there -> all.add(mix(result, here, there)));
+                    .ifPresent(there -> all.add(mix(result, here, there, edge)));
         }
         List<Mix> chosen = new ArrayList<>();
         for (double ratio : SPEEDS) {
@@ -69,9 +75,9 @@ public final class ElevatorMixes {
         return chosen;
     }
 
-    private static Mix mix(SetUpResult result, SpeedPoint here, SpeedPoint there) {
+    private static Mix mix(SetUpResult result, SpeedPoint here, SpeedPoint there, EdgeThrow edge) {
         double change = here.elevator() - there.elevator();
         double half = Math.abs(change) < TOO_LITTLE ? 0 : change / 2;
-        return new Mix(result.setUp().name(), here.speed(), here.elevator(), change, half);
+        return new Mix(result.setUp().name(), here.speed(), here.elevator(), change, half, edge);
     }
 }

@@ -97,7 +97,7 @@ public final class CompareJson {
         plain(json, "landingDistanceInWind", result.field().landingInWind());
         json.key("firstStall");
         firstStall(json, result.firstStall());
-        new ServoJson(this).write(json, result.servos());
+        new ServoJson(this).write(json, result.servos(), result.elevator());
         json.key("notes");
         notes(json, result.notes());
         json.end();

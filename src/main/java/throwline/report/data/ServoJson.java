@@ -2,9 +2,12 @@ package throwline.report.data;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.model.Servo;
 import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
+import throwline.report.Headlines;
 import throwline.report.SwingUse;
+import throwline.study.Headline;
 import throwline.study.ServoAnswer;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.Position;
@@ -21,8 +24,16 @@ final class ServoJson {
         this.compare = compare;
     }
 
-    /** The keys {@code servos}, {@code positions} and {@code mix}. */
-    void write(JsonWriter json, ServoAnswer answer) {
+    /** The keys {@code elevatorStraight}, {@code servos}, {@code positions} and {@code mix} of a set-up. */
+    void write(JsonWriter json, ServoAnswer answer, Headline elevator) {
+        Optional<EdgeThrow> edge = answer.positions().stream()
+                .filter(p -> p.surface().equals(Servo.ELEVATOR))
+                .findFirst()
+                .map(p -> new EdgeThrow(p.chord()));
+        number(
+                json,
+                "elevatorStraight",
+                Headlines.known(elevator).flatMap(known -> edge.map(e -> e.distance(known.value()))));
         json.key("servos").array();
         answer.loads().forEach(load -> load(json, load));
         json.end();
@@ -47,6 +58,9 @@ final class ServoJson {
             json.key("elevator").value(mix.elevator() * DEGREE);
             json.key("change").value(mix.change() * DEGREE);
             json.key("half").value(mix.half() * DEGREE);
+            json.key("elevatorStraight").value(mix.edge().distance(mix.elevator()));
+            json.key("changeStraight").value(mix.edge().distance(mix.change()));
+            json.key("halfStraight").value(mix.edge().distance(mix.half()));
             json.end();
         }
         json.end();

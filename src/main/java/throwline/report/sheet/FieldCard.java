@@ -42,8 +42,7 @@ final class FieldCard {
         this.answer = answer;
         this.words = words;
         figures = new SheetFigures(page, words);
-        elevator = new EdgeThrow(
-                answer.model().tail().chord() * answer.model().tail().elevator().chordFraction());
+        elevator = ElevatorMixes.edge(answer.model());
     }
 
     SheetDocument document(Size.Paper paper) {

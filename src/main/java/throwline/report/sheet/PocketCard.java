@@ -3,6 +3,7 @@ package throwline.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import throwline.report.EdgeThrow;
+import throwline.report.ElevatorMixes;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.sheet.SheetDocument.Block;
@@ -33,8 +34,7 @@ final class PocketCard {
         this.answer = answer;
         this.words = words;
         figures = new SheetFigures(page, words);
-        elevator = new EdgeThrow(
-                answer.model().tail().chord() * answer.model().tail().elevator().chordFraction());
+        elevator = ElevatorMixes.edge(answer.model());
     }
 
     SheetDocument document(Size.Paper paper) {

@@ -47,6 +47,7 @@ class CompareJsonTest {
                         "landingDistance",
                         "landingDistanceInWind",
                         "firstStall",
+                        "elevatorStraight",
                         "servos",
                         "positions",
                         "mix",

@@ -57,10 +57,14 @@ class SheetsTest {
         return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound());
     }
 
-    /** Each number with a point on a sheet is a number of compare --json: as it is, in mm, per cent or km/h. */
     @Test
     void every_number_is_one_of_the_json_of_compare() {
         CompareAnswer from = Fixture.orchard();
+        assertTraceable(from, documents(from, Size.Paper.A4));
+    }
+
+    /** Each number with a point on a sheet is a number of compare --json, as it is or in mm. */
+    static void assertTraceable(CompareAnswer from, List<SheetDocument> documents) {
         String json = new CompareJson(new Sentences(WORDS, Display.metric())).write(List.of(from));
         Set<String> known = new HashSet<>();
         Matcher numbers = Pattern.compile("-?\\d+(\\.\\d+)?(E-?\\d+)?").matcher(json);
@@ -72,7 +76,7 @@ class SheetsTest {
                 known.add(SheetFigures.number(number * factor * (1 + 5e-6), 1));
             }
         }
-        for (SheetDocument document : documents(from, Size.Paper.A4)) {
+        for (SheetDocument document : documents) {
             List<String> texts = new ArrayList<>();
             rows(document).forEach(row -> {
                 if (row instanceof Cells cells) {
@@ -223,7 +227,7 @@ class SheetsTest {
                 .toList();
     }
 
-    private static List<Row> rows(SheetDocument document) {
+    static List<Row> rows(SheetDocument document) {
         return document.blocks().stream()
                 .flatMap(
                         block -> block instanceof Table table ? table.rows().stream() : java.util.stream.Stream.empty())
