@@ -84,7 +84,7 @@ final class MixText {
                         words.say("find.mix.elevator"),
                         words.say("find.mix.distance"),
                         words.say("find.mix.travel"),
-                        words.say("find.mix.first"),
+                        words.say(eitherWay ? "find.mix.first-none" : "find.mix.first"),
                         words.say("find.mix.distance"),
                         words.say("find.mix.travel")),
                 7);
