@@ -75,25 +75,8 @@ final class WantOptions {
         Map<String, Double> speeds = speeds(context, quantities, arguments);
         Optional<Double> stallSpeed =
                 Optional.ofNullable(stallAt).map(v -> speed(context, quantities, "--stall-at", v));
-        Optional<WantedDescent> descent = Optional.ofNullable(comeDown)
-                .map(a -> new WantedDescent(
-                        quantities.angleBetween(
-                                COME_DOWN,
-                                a,
-                                FLATTEST,
-                                STEEPEST,
-                                context.words().say("cli.find.come-down.allowed")),
-                        needed(context, speeds, COME_DOWN)));
-        Optional<WantedRoll> rolling = Optional.ofNullable(roll)
-                .map(r -> new WantedRoll(
-                        quantities.between(
-                                ROLL,
-                                r,
-                                Dimension.ANGULAR_RATE,
-                                SLOWEST_ROLL,
-                                FASTEST_ROLL,
-                                context.words().say("cli.find.roll.allowed")),
-                        needed(context, speeds, ROLL)));
+        Optional<WantedDescent> descent = descent(context, quantities, speeds);
+        Optional<WantedRoll> rolling = rolling(context, quantities, speeds);
         Optional<SetUpWants> setUp = stallSpeed.isPresent() || descent.isPresent()
                 ? Optional.of(new SetUpWants(stallSpeed, descent, rolling))
                 : Optional.empty();
@@ -122,6 +105,31 @@ final class WantOptions {
             throw new WrongInput(context.words().say("cli.find.nothing"));
         }
         return question;
+    }
+
+    private Optional<WantedDescent> descent(Context context, Quantities quantities, Map<String, Double> speeds) {
+        return Optional.ofNullable(comeDown)
+                .map(a -> new WantedDescent(
+                        quantities.angleBetween(
+                                COME_DOWN,
+                                a,
+                                FLATTEST,
+                                STEEPEST,
+                                context.words().say("cli.find.come-down.allowed")),
+                        needed(context, speeds, COME_DOWN)));
+    }
+
+    private Optional<WantedRoll> rolling(Context context, Quantities quantities, Map<String, Double> speeds) {
+        return Optional.ofNullable(roll)
+                .map(r -> new WantedRoll(
+                        quantities.between(
+                                ROLL,
+                                r,
+                                Dimension.ANGULAR_RATE,
+                                SLOWEST_ROLL,
+                                FASTEST_ROLL,
+                                context.words().say("cli.find.roll.allowed")),
+                        needed(context, speeds, ROLL)));
     }
 
     private static boolean same(String a, String b) {

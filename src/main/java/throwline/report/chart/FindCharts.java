@@ -65,9 +65,10 @@ public final class FindCharts {
         }
         Optional<Curves.Spot> band = whole.map(known -> new Curves.Spot(
                 PERCENT, edge(result, known.value()), edge(result, known.low()), edge(result, known.high())));
+        MixCurve.Point end = curve.points().get(curve.points().size() - 1);
         List<Curves.Curve> curves = List.of(
-                new Curves.Curve(words.say("chart.mix.expected"), HouseStyle.look(1), expected, band),
-                new Curves.Curve(words.say("chart.mix.first"), HouseStyle.look(2), first, Optional.empty()));
+                new Curves.Curve(words.say("chart.mix.expected", inDegrees(result, end.elevator())), HouseStyle.look(1), expected, band),
+                new Curves.Curve(words.say(eitherWay ? "chart.mix.first-none" : "chart.mix.first"), HouseStyle.look(2), first, Optional.empty()));
         double low = Math.min(0, band.map(Curves.Spot::low).orElse(0.0));
         double high = Math.max(0, band.map(Curves.Spot::high).orElse(0.0));
         for (double[] point : expected) {
@@ -93,11 +94,7 @@ public final class FindCharts {
         if (point.lever() == 0 || point.lever() == 1) {
             return;
         }
-        BenchThrow bench = BenchThrow.ofElevator(result.model(), "", point.elevator());
-        String text = words.say(
-                "chart.mix.point",
-                String.format(Locale.ROOT, "%.1f", Math.abs(Math.toDegrees(point.elevator()))),
-                String.format(Locale.ROOT, "%.0f", PERCENT * bench.share()));
+        String text = inDegrees(result, point.elevator());
         boolean down = point.elevator() >= 0;
         double place = edge(result, point.elevator()) + (down ? above : -above);
         XYTextAnnotation note = new XYTextAnnotation(text, PERCENT * point.lever(), place);
@@ -105,6 +102,17 @@ public final class FindCharts {
         note.setPaint(HouseStyle.QUIET_INK);
         note.setTextAnchor(down ? TextAnchor.BOTTOM_RIGHT : TextAnchor.TOP_RIGHT);
         plot.addAnnotation(note);
+    }
+
+    /** 4.2 deg, 21 % of the travel. */
+    private String inDegrees(FindResult result, double elevator) {
+        return words.say(
+                "chart.mix.point",
+                String.format(Locale.ROOT, "%.1f", Math.abs(Math.toDegrees(elevator))),
+                String.format(
+                        Locale.ROOT,
+                        "%.0f",
+                        PERCENT * BenchThrow.ofElevator(result.model(), "", elevator).share()));
     }
 
     private Picture help(FindResult result, HelpFound found, RollHelp help) {

@@ -38,6 +38,12 @@ final class FindWords {
         text.append(Wrapped.paragraph("  ", "    ", page.shown(sentence), page.width()));
     }
 
+    /** What was wanted, and whether it is met, has a nearest answer, or none at all. */
+    void outcome(StringBuilder text, String wanted, boolean met, boolean flies) {
+        String key = met ? "find.heading.met" : flies ? "find.heading.not" : "find.heading.none";
+        heading(text, words.say(key, wanted));
+    }
+
     void heading(StringBuilder text, String heading) {
         Wrapped.lines(page.shown(heading), page.width())
                 .forEach(line -> text.append(page.bold(line)).append('\n'));

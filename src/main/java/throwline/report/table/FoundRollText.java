@@ -43,7 +43,7 @@ final class FoundRollText {
                 figures.speed(wanted.speed()),
                 answer.in().name());
         boolean met = answer.found().map(FoundThrow::met).orElse(false);
-        say.heading(text, words.say(met ? "find.heading.met" : "find.heading.not", want));
+        say.outcome(text, want, met, answer.found().isPresent());
         if (answer.found().isEmpty()) {
             say.line(text, rate(answer.rate()));
             return text.append('\n').toString();

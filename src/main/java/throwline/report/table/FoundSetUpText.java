@@ -47,7 +47,7 @@ final class FoundSetUpText {
 
     String write() {
         StringBuilder text = new StringBuilder();
-        say.heading(text, words.say(found.met() ? "find.heading.met" : "find.heading.not", wanted()));
+        say.outcome(text, wanted(), found.met(), found.trial().fault().isEmpty());
         if (!found.met()) {
             say.line(text, words.say("find.stopped", say.limits(found.why())));
         }
@@ -55,6 +55,7 @@ final class FoundSetUpText {
         descent(text);
         say.line(text, words.say("find.setup.stall", number(answer.stallSpeed(), true)));
         wants.descent()
+                .filter(d -> found.trial().stall().isPresent())
                 .ifPresent(d -> say.line(
                         text,
                         words.say(

@@ -34,7 +34,11 @@ final class MixText {
         StringBuilder text = new StringBuilder();
         String lever =
                 words.say("find.wanted.trim", answer.from().name(), answer.to().name());
-        say.heading(text, words.say(answer.shortOf().isEmpty() ? "find.heading.met" : "find.heading.not", lever));
+        say.outcome(
+                text,
+                lever,
+                answer.shortOf().isEmpty() && answer.curve().isPresent(),
+                answer.curve().isPresent());
         answer.shortOf().ifPresent(note -> say.line(text, sentences.say(note)));
         if (answer.curve().isEmpty()) {
             if (answer.shortOf().isEmpty()) {
@@ -84,7 +88,7 @@ final class MixText {
                         words.say("find.mix.elevator"),
                         words.say("find.mix.distance"),
                         words.say("find.mix.travel"),
-                        words.say("find.mix.first"),
+                        words.say(eitherWay ? "find.mix.first-none" : "find.mix.first"),
                         words.say("find.mix.distance"),
                         words.say("find.mix.travel")),
                 7);
