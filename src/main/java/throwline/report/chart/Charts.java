@@ -92,8 +92,10 @@ public final class Charts {
             Model model, PackResult pack, AirfoilLibrary airfoils, Figures figures, String prefix) {
         ChartQuestion question = new ChartQuestion(model, pack, besideSpeed, words, Layout.NARROW);
         Map<String, Airfoil> found = new TreeMap<>();
-        model.wing().sections().forEach(section -> airfoils.find(section.airfoil())
-                .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
+        model.wing()
+                .sections()
+                .forEach(section -> airfoils.find(section.airfoil())
+                        .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
         return PagePictures.of(SetUpPicture.all(question, found, figures), prefix, words);
     }
 

@@ -28,11 +28,18 @@ final class Drawing {
 
     private static final int SCALE = 2;
     private static final int DECIMALS = 2;
+
+    /** On a page a point is about a picture element of a screen: one decimal keeps the page small. */
+    private static final int PAGE_DECIMALS = 1;
+
     private static final String SVG = "http://www.w3.org/2000/svg";
     /** The one name that the drawing library gives to every picture. */
     private static final String SHARED = "genericDefs";
 
     private static final String DECLARATION = "<\\?xml[^>]*>\\s*";
+    /** Blanks that the writer puts before the end of a tag. */
+    private static final String BETWEEN = "\\s+(/?>)";
+
     private static final String DOCTYPE = "(?s)<!DOCTYPE[^>]*>\\s*";
 
     private final Picture picture;
@@ -57,7 +64,7 @@ final class Drawing {
 
     /** The picture as an SVG file that stands alone. */
     byte[] svg() {
-        Drawn drawn = drawn();
+        Drawn drawn = drawn(DECIMALS);
         Element root = drawn.root();
         root.setAttribute("role", "img");
         first(root, "title", "", picture.description());
@@ -75,7 +82,7 @@ final class Drawing {
 
     /** The picture as one element of a page, as wide as the page gives it room, with a title and what is written in it. */
     PageElement element(String title) {
-        Drawn drawn = drawn();
+        Drawn drawn = drawn(PAGE_DECIMALS);
         Element root = drawn.root();
         String description = written(root);
         root.removeAttribute("width");
@@ -92,16 +99,20 @@ final class Drawing {
         root.setAttribute("aria-labelledby", id + "-title " + id + "-desc");
         first(root, "desc", id + "-desc", description);
         first(root, "title", id + "-title", title);
-        String text = text(drawn).replaceFirst(DECLARATION, "").replaceFirst(DOCTYPE, "");
+        String text = text(drawn)
+                .replaceFirst(DECLARATION, "")
+                .replaceFirst(DOCTYPE, "")
+                .replaceAll(BETWEEN, "$1")
+                .replace(" xml:space=\"preserve\"", "");
         return new PageElement(text.strip(), description);
     }
 
     private record Drawn(SVGGraphics2D g2, Element root) {}
 
-    private Drawn drawn() {
+    private Drawn drawn(int decimals) {
         Document document = document();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-        context.setPrecision(DECIMALS);
+        context.setPrecision(decimals);
         context.setComment(null);
         context.setIDGenerator(new NamedIds(picture.name() + "-"));
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);

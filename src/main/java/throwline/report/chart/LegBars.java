@@ -84,7 +84,12 @@ final class LegBars extends AbstractXYAnnotation {
     }
 
     private void key(Graphics2D g2, Ink ink, Rectangle2D area) {
-        double x = area.getMinX();
+        double width = 0;
+        for (Fill fill : Fill.values()) {
+            width += SAMPLE + 6 + ink.width(words.say(text(fill)), HouseStyle.SMALL) + GAP;
+        }
+        // On a narrow chart the key begins below the names.
+        double x = Math.min(area.getMinX(), area.getMaxX() - width + GAP);
         double y = area.getMinY() + KEY / 2.0 - THICK / 2;
         HouseStyle.Look look = HouseStyle.look(0);
         for (Fill fill : Fill.values()) {

@@ -143,7 +143,9 @@ public final class ComparePage {
                     "page.charts", comparison.model().name(), pack.pack().name());
             Part shown = Part.Pictures.of(i == 0 ? heading : "", chosen(pictures, false));
             parts.add(i == 0 ? shown : new Part.Folded(heading, List.of(shown)));
-            curious.add(Part.Pictures.of(heading, chosen(pictures, true)));
+            if (i == 0) {
+                curious.add(Part.Pictures.of(heading, chosen(pictures, true)));
+            }
         }
     }
 
