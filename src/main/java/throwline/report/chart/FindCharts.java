@@ -67,8 +67,16 @@ public final class FindCharts {
                 PERCENT, edge(result, known.value()), edge(result, known.low()), edge(result, known.high())));
         MixCurve.Point end = curve.points().get(curve.points().size() - 1);
         List<Curves.Curve> curves = List.of(
-                new Curves.Curve(words.say("chart.mix.expected", inDegrees(result, end.elevator())), HouseStyle.look(1), expected, band),
-                new Curves.Curve(words.say(eitherWay ? "chart.mix.first-none" : "chart.mix.first"), HouseStyle.look(2), first, Optional.empty()));
+                new Curves.Curve(
+                        words.say("chart.mix.expected", inDegrees(result, end.elevator())),
+                        HouseStyle.look(1),
+                        expected,
+                        band),
+                new Curves.Curve(
+                        words.say(eitherWay ? "chart.mix.first-none" : "chart.mix.first"),
+                        HouseStyle.look(2),
+                        first,
+                        Optional.empty()));
         double low = Math.min(0, band.map(Curves.Spot::low).orElse(0.0));
         double high = Math.max(0, band.map(Curves.Spot::high).orElse(0.0));
         for (double[] point : expected) {
@@ -112,7 +120,9 @@ public final class FindCharts {
                 String.format(
                         Locale.ROOT,
                         "%.0f",
-                        PERCENT * BenchThrow.ofElevator(result.model(), "", elevator).share()));
+                        PERCENT
+                                * BenchThrow.ofElevator(result.model(), "", elevator)
+                                        .share()));
     }
 
     private Picture help(FindResult result, HelpFound found, RollHelp help) {
