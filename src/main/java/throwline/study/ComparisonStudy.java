@@ -71,12 +71,7 @@ public final class ComparisonStudy {
         private final List<Approach> approaches;
         private final List<Optional<Descent>> elsewhere = new ArrayList<>();
 
-        Column(
-                Airframe airframe,
-                AirfoilLibrary airfoils,
-                GroundLadder ladder,
-                SetUp setUp,
-                List<Pack> packs) {
+        Column(Airframe airframe, AirfoilLibrary airfoils, GroundLadder ladder, SetUp setUp, List<Pack> packs) {
             this.ladder = ladder;
             this.setUp = setUp;
             this.airfoils = airfoils;
@@ -115,8 +110,7 @@ public final class ComparisonStudy {
             return own.stall.isEmpty() || own.descent.isEmpty()
                     ? answer.withoutStall()
                     : likely(
-                            answer.of(
-                                    flight, ladder, own.pack, own.stall.get(), own.descent.get(), elsewhere.get(p)),
+                            answer.of(flight, ladder, own.pack, own.stall.get(), own.descent.get(), elsewhere.get(p)),
                             own.pack);
         }
 

@@ -65,7 +65,8 @@ class ReadmeIT {
                 .filter(key -> key.startsWith("row."))
                 .map(words::say)
                 .toList();
-        String meaning = Files.readString(README).split("## What the numbers mean", 2)[1].split("\n## ", 2)[0];
+        String meaning =
+                Files.readString(README).split("## What the numbers mean", 2)[1].split("\n## ", 2)[0];
         List<String> rows = meaning.lines()
                 .filter(line -> line.startsWith("| ") && !line.startsWith("| row "))
                 .map(line -> line.substring(2, line.indexOf(" |", 2)))
