@@ -18,11 +18,8 @@ final class FlapTables {
     /** Up to this deflection down lift is in proportion to it. */
     private static final double LINEAR = Math.toRadians(12);
 
-    /** A surface turned up lies in thinner air: its lift bends off this much later (practice) ... */
+    /** A surface turned up lies in thinner air and follows the table this much later (practice). */
     private static final double LATER_UP = Math.toRadians(3);
-
-    /** ... and has come back to the table here. */
-    private static final double ALIKE = Math.toRadians(30);
 
     private final double[] chords;
     private final MonotoneCubic[] curves;
@@ -101,11 +98,10 @@ final class FlapTables {
      */
     double effectiveDeflection(double deflection, double chordFraction) {
         double size = Math.min(Math.abs(deflection), steepest);
-        double onset = deflection < 0 ? LINEAR + LATER_UP : LINEAR;
-        if (size <= onset) {
+        double later = deflection < 0 ? LATER_UP : 0;
+        if (size <= LINEAR + later) {
             return deflection;
         }
-        double later = (onset - LINEAR) * (1 - Ramp.smooth((size - onset) / (ALIKE - onset)));
         double at = Math.max(chords[0], Math.min(chords[chords.length - 1], chordFraction));
         int i = 0;
         while (i < chords.length - 2 && chords[i + 1] < at) {

@@ -92,7 +92,7 @@ public final class FindCharts {
         XYPlot plot = Curves.plot(
                 across, HouseStyle.axis(words.say("chart.mix.elevator"), low - room, high + room, 8), curves);
         Curves.measured(plot, curves, List.of(expected, first));
-        curve.points().forEach(p -> label(result, plot, p, LABEL * (span)));
+        curve.points().forEach(p -> label(result, plot, p, LABEL * span));
         String title = words.say("chart.mix.title", trim.to().name());
         return picture(result, "mix-curve", title, plot, words.say("chart.mix.for", speed(curve.speed())));
     }
