@@ -42,7 +42,23 @@ final class TabulatedCurve implements SectionCurve {
     }
 
     /** Values and slopes per rad at the nodes of the grid. */
-    record Nodes(double[] value, double[] slope) {}
+    static final class Nodes {
+        private final double[] value;
+        private final double[] slope;
+
+        Nodes(double[] value, double[] slope) {
+            this.value = value;
+            this.slope = slope;
+        }
+
+        double[] value() {
+            return value;
+        }
+
+        double[] slope() {
+            return slope;
+        }
+    }
 
     /**
      * What is known of a curve beside its values.

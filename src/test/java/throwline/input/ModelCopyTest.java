@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -74,7 +75,9 @@ class ModelCopyTest {
         assertThat(added.elevator()).isCloseTo(2.5 * DEGREE, within(1e-9));
         Stick.Roll stick = (Stick.Roll) after.sticks().get(after.sticks().size() - 1);
         assertThat(stick.in()).containsExactly("clean");
-        assertThat(stick.throwsBySurface().get("ailerons").down()).isCloseTo(6.5 * DEGREE, within(1e-9));
+        assertThat(Objects.requireNonNull(stick.throwsBySurface().get("ailerons"))
+                        .down())
+                .isCloseTo(6.5 * DEGREE, within(1e-9));
         keepsEveryLine(text, changed.text());
         assertThat(before.wing()).isEqualTo(after.wing());
     }

@@ -92,13 +92,13 @@ public final class FindFixture {
 
     /** Everything asked for at once, nothing found. */
     public static FindResult nothingFound() {
-        Trial nearest = trial(60, 9, 8.6, Double.NaN, Optional.empty());
+        Trial closest = trial(60, 9, 8.6, Double.NaN, Optional.empty());
         FoundSetUp found = new FoundSetUp(
-                nearest,
+                closest,
                 false,
                 List.of(Limit.FLAPS_DOWN, Limit.ROLL_RESERVE_DOWN),
                 trial(0, -12.5, 10.1, Double.NaN, Optional.empty()),
-                nearest,
+                closest,
                 List.of(Limit.FLAPS_DOWN, Limit.ROLL_RESERVE_DOWN),
                 List.of(new FoundSetUp.OneDegree(false, DEG, -0.021, Optional.empty())),
                 List.of(),

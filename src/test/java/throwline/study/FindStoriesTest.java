@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import throwline.model.Model;
 import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.report.BenchThrow;
 import throwline.section.MeasuredSections;
 import throwline.sizing.MixCurve;
@@ -113,14 +115,12 @@ class FindStoriesTest {
     }
 
     private static double up(Model model, double rate, double speed) {
-        return find(model, Optional.of(new WantedRoll(rate * DEGREE, speed)), Optional.empty())
+        Stick.Roll stick = find(model, Optional.of(new WantedRoll(rate * DEGREE, speed)), Optional.empty())
                 .roll()
                 .flatMap(FindResult.RollFound::found)
                 .orElseThrow()
-                .stick()
-                .throwsBySurface()
-                .get("ailerons")
-                .up();
+                .stick();
+        return Objects.requireNonNull(stick.throwsBySurface().get("ailerons")).up();
     }
 
     /** Flaps that help: none is the stick alone, and every degree up to the ailerons' own throw adds. */

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -150,16 +154,17 @@ class ComparePageTest {
     /** Contrast as W3C defines it (Web Content Accessibility Guidelines 2.1, success criterion 1.4.3): 4.5 for text. */
     @Test
     void text_stands_out_from_its_ground() {
-        java.util.Map<String, String> colors = new java.util.HashMap<>();
-        COLOR.matcher(pages().get(0).text()).results().forEach(m -> colors.put(m.group(1), m.group(2)));
+        Map<String, String> named = new HashMap<>();
+        COLOR.matcher(pages().get(0).text()).results().forEach(m -> named.put(m.group(1), m.group(2)));
+        UnaryOperator<String> colors = name -> Objects.requireNonNull(named.get(name), name);
         for (String ground : List.of("ground", "shade")) {
             for (String text : List.of("ink", "quiet", "link")) {
-                assertThat(contrast(colors.get(text), colors.get(ground)))
+                assertThat(contrast(colors.apply(text), colors.apply(ground)))
                         .as(text + " on " + ground)
                         .isGreaterThanOrEqualTo(4.5);
             }
         }
-        assertThat(contrast("ffffff", colors.get("link"))).isGreaterThanOrEqualTo(4.5);
+        assertThat(contrast("ffffff", colors.apply("link"))).isGreaterThanOrEqualTo(4.5);
         Pattern fill = Pattern.compile("(?:^|[; ])fill:(?<color>[^;]+)");
         List<String> inCharts = new ArrayList<>();
         for (Element text : pages().get(1).all("text")) {
