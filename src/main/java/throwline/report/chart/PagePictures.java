@@ -53,7 +53,7 @@ final class PagePictures {
         String proof = "";
         for (Object subtitle : chart.getSubtitles()) {
             if (subtitle instanceof TextTitle line && !line.getText().isBlank()) {
-                if (line.getPosition() == RectangleEdge.BOTTOM) {
+                if (line.getPosition().equals(RectangleEdge.BOTTOM)) {
                     proof = line.getText();
                 } else {
                     caption.add(line.getText());

@@ -98,9 +98,10 @@ final class SetUpView extends AbstractXYAnnotation {
         firstStall(g2, ink, place, top);
         double below = top + LOAD + GAP + length * scale + 2 * LABEL;
         for (int i = 0; i < surfaces().size(); i++) {
+            int row = i / 2;
             Rectangle2D cell = new Rectangle2D.Double(
                     area.getMinX() + (i % 2) * area.getWidth() / 2,
-                    below + (i / 2) * SECTION,
+                    below + row * SECTION,
                     area.getWidth() / 2,
                     SECTION);
             section(g2, ink, surfaces().get(i), cell);
