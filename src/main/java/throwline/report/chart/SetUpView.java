@@ -205,7 +205,10 @@ final class SetUpView extends AbstractXYAnnotation {
     /** Angle on the right wing, millimetres on the left, below the trailing edge; a row a surface. */
     private void label(Ink ink, PlanOutline.Place place, Surface surface, int row) {
         Model model = question.model();
-        double lowest = Math.max(edge(surface.from()), edge(surface.to()));
+        double lowest = surfaces().stream()
+                .mapToDouble(other -> Math.max(edge(other.from()), edge(other.to())))
+                .max()
+                .orElse(0);
         double y = place.y(lowest) + LABEL * (row + 0.8);
         double middle = (surface.from() + surface.to()) / 2;
         double angle = reached(surface);
