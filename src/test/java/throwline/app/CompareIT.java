@@ -36,13 +36,13 @@ class CompareIT {
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("Stalls at", "Comes down", "An estimate for planning, not proof.");
         List<Path> charts = files(".svg");
-        assertThat(charts).hasSize(2 * 6);
+        assertThat(charts).hasSize(2 * 7);
         for (Path chart : charts) {
             DocumentBuilderFactory.newDefaultNSInstance()
                     .newDocumentBuilder()
                     .parse(new ByteArrayInputStream(Files.readAllBytes(chart)));
         }
-        assertThat(files(".png")).hasSize(2 * 6).allMatch(CompareIT::isPicture);
+        assertThat(files(".png")).hasSize(2 * 7).allMatch(CompareIT::isPicture);
         assertThat(files(".part")).isEmpty();
         assertThat(Files.readString(folder.resolve("table.txt"))).contains("Stalls at");
     }
