@@ -20,6 +20,7 @@ import throwline.report.ReportFile;
 import throwline.report.Sentences;
 import throwline.report.chart.FindCharts;
 import throwline.report.data.FindJson;
+import throwline.report.html.TextPage;
 import throwline.report.table.FindTable;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
@@ -112,6 +113,9 @@ final class FindCommand implements Callable<Integer> {
         List<ReportFile> files = new ArrayList<>();
         files.add(new ReportFile("find.txt", table.getBytes(StandardCharsets.UTF_8)));
         files.addAll(new FindCharts(context.words()).draw(result));
+        String html =
+                new TextPage(page, context.words()).find(result, CompareFiles.fileName(model, project), project.text());
+        files.add(new ReportFile("find.html", html.getBytes(StandardCharsets.UTF_8)));
         output.add("", files);
         output.write();
     }

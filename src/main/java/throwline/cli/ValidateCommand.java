@@ -14,6 +14,7 @@ import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
 import throwline.report.chart.BookCharts;
+import throwline.report.html.TextPage;
 import throwline.report.table.BookTable;
 import throwline.section.MeasuredSections;
 import throwline.units.Display;
@@ -83,6 +84,9 @@ final class ValidateCommand implements Callable<Integer> {
         files.add(file("checks.csv", BookTable.checks(book)));
         files.add(file("pairs.csv", BookTable.pairs(book)));
         files.add(file("bands.csv", book.bandsFile()));
+        files.add(file(
+                "book.html",
+                new TextPage(Page.of(FILE_WIDTH, true, false, Display.metric()), context.words()).book(book)));
         files.addAll(new BookCharts(context.words()).draw(book));
         return files;
     }

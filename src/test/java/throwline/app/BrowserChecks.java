@@ -30,6 +30,17 @@ class BrowserChecks {
         look.add(page(
                 "two", "ridgeline-saltmarsh.html", "compare", "examples/ridgeline.yaml", "examples/saltmarsh.yaml"));
         look.add(page("fly", "orchard-airbrake.html", "fly", "examples/orchard.yaml", "--setup", "airbrake"));
+        look.add(page(
+                "find",
+                "find.html",
+                "find",
+                "examples/orchard.yaml",
+                "--level-trim",
+                "landing flap",
+                "--come-down",
+                "15",
+                "--at",
+                "12m/s"));
         JarRun looked = JarRun.process(look, "");
         assertThat(looked.exitCode()).as(looked.err()).isZero();
         assertThat(looked.err()).isEmpty();

@@ -47,6 +47,16 @@ public final class BookCharts {
         return PictureFiles.of(pictures(book));
     }
 
+    /**
+     * All charts for a page.
+     *
+     * @param book the book
+     * @param prefix what the names inside a picture begin with, so that they are its own on the page
+     */
+    public List<PagePicture> onPage(Book book, String prefix) {
+        return PagePictures.of(pictures(book), prefix, words);
+    }
+
     List<Supplier<Picture>> pictures(Book book) {
         List<Supplier<Picture>> pictures = new ArrayList<>();
         for (CaseResult result : book.cases()) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -43,17 +44,34 @@ public final class FindCharts {
 
     /** All charts that there is something to draw for, each as SVG and as PNG. */
     public List<ReportFile> draw(FindResult result) {
-        return PictureFiles.ofReady(pictures(result));
+        return PictureFiles.ofReady(pictures(result, true));
     }
 
-    List<Picture> pictures(FindResult result) {
+    /**
+     * All charts for a page.
+     *
+     * @param result what was found
+     * @param prefix what the names inside a picture begin with, so that they are its own on the page
+     */
+    public List<PagePicture> onPage(FindResult result, String prefix) {
+        return PagePictures.of(
+                pictures(result, false).stream()
+                        .<Supplier<Picture>>map(picture -> () -> picture)
+                        .toList(),
+                prefix,
+                words);
+    }
+
+    /** On a page there is no room for the numbers beside the points; they stand in its table. */
+    List<Picture> pictures(FindResult result, boolean numbers) {
         List<Picture> pictures = new ArrayList<>();
-        result.levelTrim().ifPresent(trim -> trim.curve().ifPresent(curve -> pictures.add(mix(result, trim, curve))));
+        result.levelTrim()
+                .ifPresent(trim -> trim.curve().ifPresent(curve -> pictures.add(mix(result, trim, curve, numbers))));
         result.rollHelp().ifPresent(found -> found.help().ifPresent(help -> pictures.add(help(result, found, help))));
         return pictures;
     }
 
-    private Picture mix(FindResult result, TrimFound trim, MixCurve curve) {
+    private Picture mix(FindResult result, TrimFound trim, MixCurve curve, boolean numbers) {
         Optional<Headline.Known> whole = Headlines.known(trim.whole());
         boolean eitherWay = whole.map(Headlines::eitherWay).orElse(true);
         List<double[]> expected = new ArrayList<>();
@@ -92,7 +110,9 @@ public final class FindCharts {
         XYPlot plot = Curves.plot(
                 across, HouseStyle.axis(words.say("chart.mix.elevator"), low - room, high + room, 8), curves);
         Curves.measured(plot, curves, List.of(expected, first));
-        curve.points().forEach(p -> label(result, plot, p, LABEL * span));
+        if (numbers) {
+            curve.points().forEach(p -> label(result, plot, p, LABEL * span));
+        }
         String title = words.say("chart.mix.title", trim.to().name());
         return picture(result, "mix-curve", title, plot, words.say("chart.mix.for", speed(curve.speed())));
     }

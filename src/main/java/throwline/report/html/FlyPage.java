@@ -51,7 +51,7 @@ public final class FlyPage {
                 words.say("page.glance"), words.say("page.glance.intro"), new CardMaker(words).cards(List.of(flown))));
         parts.add(Part.Pictures.of(words.say("page.over-speed"), new FlyCharts(words).onPage(result, "f-")));
         for (TextSection section : new FlyTable(page, words).sections(result)) {
-            section(parts, section);
+            SectionParts.add(parts, section);
         }
         parts.add(new Part.Caution(
                 words.say("page.caution"), List.of(words.say("row.caution"), words.say("row.meaning.likely"))));
@@ -65,27 +65,5 @@ public final class FlyPage {
                 printer.print(result.pack().mass(), Dimension.MASS),
                 printer.print(result.pack().balance(), Dimension.LENGTH));
         return new Leaf(title, List.of(with), parts).html();
-    }
-
-    /** Sentences that follow each other in one list, tables between them; the heading stands above the first. */
-    private static void section(List<Part> parts, TextSection section) {
-        String heading = section.heading();
-        List<String> sentences = new ArrayList<>();
-        for (TextSection.Block block : section.blocks()) {
-            if (block instanceof TextSection.Sentence sentence) {
-                sentences.add(sentence.text());
-            } else if (block instanceof TextSection.Table table) {
-                if (!sentences.isEmpty()) {
-                    parts.add(new Part.Sentences(heading, sentences));
-                    heading = "";
-                    sentences.clear();
-                }
-                parts.add(new Part.Table(heading, table.headers(), table.rows()));
-                heading = "";
-            }
-        }
-        if (!sentences.isEmpty()) {
-            parts.add(new Part.Sentences(heading, sentences));
-        }
     }
 }

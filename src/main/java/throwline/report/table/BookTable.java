@@ -47,6 +47,11 @@ public final class BookTable {
         return text.toString();
     }
 
+    /** The sections of the book, for those who show them otherwise than as lines of text; the first is its title. */
+    public List<TextSection> sections(Book book) {
+        return SectionMarks.byHeadings(new BookTable(SectionMarks.page(page), words).write(book));
+    }
+
     private void failing(Book book, StringBuilder text) {
         if (book.passed()) {
             return;

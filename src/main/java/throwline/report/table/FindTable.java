@@ -63,6 +63,11 @@ public final class FindTable {
         return text.toString();
     }
 
+    /** The sections of the answer, for those who show them otherwise than as lines of text; the first is its title. */
+    public List<TextSection> sections(FindResult result) {
+        return SectionMarks.byHeadings(new FindTable(SectionMarks.page(page), words).write(result));
+    }
+
     /** The same rows as a comparison of set-ups. */
     private void flown(StringBuilder text, Comparison flown, FindResult result) {
         Footnotes footnotes = new Footnotes();

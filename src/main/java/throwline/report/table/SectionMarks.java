@@ -54,6 +54,22 @@ final class SectionMarks {
         return sections;
     }
 
+    /** All sections of a text whose headings are lines that stand out and head no table. */
+    static List<TextSection> byHeadings(String styled) {
+        List<String> lines = styled.lines().filter(line -> !line.isBlank()).toList();
+        StringBuilder marked = new StringBuilder();
+        for (int i = 0; i < lines.size(); i++) {
+            String below = i + 1 < lines.size() ? plain(lines.get(i + 1)).strip() : "";
+            boolean inColumns = plain(lines.get(i)).stripTrailing().matches("\\s.*|.*\\s{2}.*");
+            if (lines.get(i).startsWith(bold()) && !inColumns && !below.matches("[\u2500 -]+")) {
+                marked.append(SECTION).append(lines.get(i)).append(BODY).append('\n');
+            } else {
+                marked.append(lines.get(i)).append('\n');
+            }
+        }
+        return sections(marked.toString());
+    }
+
     private static List<Block> blocks(String body) {
         List<Block> blocks = new ArrayList<>();
         List<String> headers = new ArrayList<>();
@@ -63,7 +79,7 @@ final class SectionMarks {
             if (!headers.isEmpty() && line.strip().matches("[\u2500 -]+")) {
                 List<int[]> columns = columns(line);
                 int end = i + 1;
-                while (end < lines.size() && fits(plain(lines.get(end)), columns)) {
+                while (end < lines.size() && fits(plain(lines.get(end)), columns) && !headsTable(lines, end)) {
                     end++;
                 }
                 List<List<String>> rows = lines.subList(i + 1, end).stream()
@@ -72,13 +88,22 @@ final class SectionMarks {
                 blocks.add(new Table(joined(headers, columns), rows));
                 headers.clear();
                 i = end - 1;
-            } else if (!lines.get(i).equals(line) && lines.get(i).startsWith(bold())) {
+            } else if (!lines.get(i).equals(line) && lines.get(i).stripLeading().startsWith(bold())) {
                 headers.add(line);
             } else {
                 blocks.add(new Sentence(line.strip()));
             }
         }
         return blocks;
+    }
+
+    /** True for a line of headers: it stands out, and lines that do so lead to a rule. */
+    private static boolean headsTable(List<String> lines, int from) {
+        int i = from;
+        while (i < lines.size() && lines.get(i).stripLeading().startsWith(bold())) {
+            i++;
+        }
+        return i > from && i < lines.size() && plain(lines.get(i)).strip().matches("[\u2500 -]+");
     }
 
     private static String bold() {
