@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import throwline.input.PackedAirfoils;
-import throwline.section.Basis;
 import throwline.section.MeasuredSections;
+import throwline.section.SameCurve;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 
@@ -42,7 +42,11 @@ class WrongModelTest {
     }
 
     /** A curve with more lift at every angle. */
-    private record Steeper(SectionCurve curve) implements SectionCurve {
+    private static final class Steeper extends SameCurve {
+
+        Steeper(SectionCurve curve) {
+            super(curve);
+        }
 
         @Override
         public double lift(double alpha) {
@@ -72,41 +76,6 @@ class WrongModelTest {
         @Override
         public double attachedSlope() {
             return TOO_MUCH * curve.attachedSlope();
-        }
-
-        @Override
-        public double drag(double alpha) {
-            return curve.drag(alpha);
-        }
-
-        @Override
-        public double moment(double alpha) {
-            return curve.moment(alpha);
-        }
-
-        @Override
-        public double hinge(double alpha) {
-            return curve.hinge(alpha);
-        }
-
-        @Override
-        public double zeroLiftAngle() {
-            return curve.zeroLiftAngle();
-        }
-
-        @Override
-        public double stallAngle() {
-            return curve.stallAngle();
-        }
-
-        @Override
-        public double negativeStallAngle() {
-            return curve.negativeStallAngle();
-        }
-
-        @Override
-        public Basis basis(double alpha) {
-            return curve.basis(alpha);
         }
     }
 }
