@@ -59,6 +59,11 @@ public final class GroundLadder {
         return matrices.get(rung);
     }
 
+    /** True where the landed wing is lower than the lowest height that is solved: its ground effect is that of the latter. */
+    public boolean isHeldHigher() {
+        return stance < lowest;
+    }
+
     /**
      * Weights of the rungs at a height.
      *

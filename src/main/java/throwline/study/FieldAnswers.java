@@ -128,7 +128,12 @@ final class FieldAnswers {
     /** What a flyer should know about it. */
     List<Note> notes(FieldAnswer answer) {
         List<Note> notes = new ArrayList<>();
-        answer.inWind().or(answer::stillAir).ifPresent(legs -> landingNotes(notes, legs));
+        answer.inWind().or(answer::stillAir).ifPresent(legs -> {
+            landingNotes(notes, legs);
+            if (ladder.isHeldHigher()) {
+                notes.add(Note.of("note.ground-held"));
+            }
+        });
         answer.elevator().ifPresent(e -> {
             if (e.left() <= 0) {
                 notes.add(Note.of("note.flare-elevator-short"));
