@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -26,6 +27,23 @@ class ThinAirfoilTest {
         double moment = integrate(theta -> -(Math.cos(theta) - Math.cos(2 * theta)) / -2, hinge, Math.PI);
         assertThat(ThinAirfoil.effectiveness(chord)).isCloseTo(zeroLift, within(TOLERANCE));
         assertThat(ThinAirfoil.momentSlope(chord)).isCloseTo(moment, within(TOLERANCE));
+    }
+
+    /** FLIGHT-METHODS 6.4: effectiveness, lift and quarter-chord moment per radian (Glauert from memory, COMPUTED there). */
+    @ParameterizedTest
+    @CsvSource({
+        ".10, .3958, 2.487, -.540",
+        ".15, .4805, 3.019, -.607",
+        ".20, .5498, 3.455, -.640",
+        ".25, .6090, 3.826, -.650",
+        ".30, .6607, 4.152, -.642",
+        ".40, .7478, 4.699, -.588",
+        ".50, .8183, 5.142, -.500"
+    })
+    void printedTable(double chord, double effectiveness, double lift, double moment) {
+        assertThat(ThinAirfoil.effectiveness(chord)).isCloseTo(effectiveness, within(0.5e-4));
+        assertThat(2 * Math.PI * ThinAirfoil.effectiveness(chord)).isCloseTo(lift, within(0.6e-3));
+        assertThat(ThinAirfoil.momentSlope(chord)).isCloseTo(moment, within(0.5e-3));
     }
 
     @ParameterizedTest
