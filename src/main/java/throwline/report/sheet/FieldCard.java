@@ -2,12 +2,16 @@ package throwline.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import throwline.model.Servo;
 import throwline.model.Stick;
 import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
 import throwline.report.Headlines;
 import throwline.report.Page;
+import throwline.report.data.SheetEntry;
+import throwline.report.data.SheetNumbers;
 import throwline.report.sheet.SheetDocument.Block;
 import throwline.report.sheet.SheetDocument.Cell;
 import throwline.report.sheet.SheetDocument.Cells;
@@ -37,12 +41,16 @@ final class FieldCard {
     private final Words words;
     private final SheetFigures figures;
     private final EdgeThrow elevator;
+    private final Changes changes;
+    private final List<SheetEntry> numbers;
 
     FieldCard(SheetAnswer answer, Page page, Words words) {
         this.answer = answer;
         this.words = words;
         figures = new SheetFigures(page, words);
         elevator = ElevatorMixes.edge(answer.model());
+        changes = new Changes(answer.earlier());
+        numbers = answer.numbers();
     }
 
     SheetDocument document(Size.Paper paper) {
@@ -87,11 +95,19 @@ final class FieldCard {
         columns.add(new Column("", "", 88, false));
         setUps.forEach(r -> columns.add(new Column(r.setUp().name(), "", 112, false)));
         List<Row> rows = new ArrayList<>();
-        row(rows, "row.stalls", setUps, r -> speed(r.stallSpeed()));
-        row(rows, "row.comein", setUps, r -> speed(r.approachSpeed()));
-        row(rows, "row.descent", setUps, r -> number(r.descentAngle(), figures::degrees, DEGREE, 1));
-        row(rows, "row.sink", setUps, r -> number(r.sinkRate(), v -> SheetFigures.number(v, 1) + " m/s", 1, 1));
-        row(rows, "row.elevator", setUps, r -> elevator(r.elevator()));
+        row(rows, "row.stalls", setUps, r -> speed(r, "stallSpeed", r.stallSpeed()));
+        row(rows, "row.comein", setUps, r -> speed(r, "approachSpeed", r.approachSpeed()));
+        row(
+                rows,
+                "row.descent",
+                setUps,
+                r -> number(r, "", "descentAngle", r.descentAngle(), figures::degrees, DEGREE, 1));
+        row(
+                rows,
+                "row.sink",
+                setUps,
+                r -> number(r, "", "sinkRate", r.sinkRate(), v -> SheetFigures.number(v, 1) + " m/s", 1, 1));
+        row(rows, "row.elevator", setUps, this::elevator);
         row(rows, "row.mix", setUps, this::mix);
         for (Stick stick : answer.model().sticks()) {
             if (stick instanceof Stick.Roll) {
@@ -99,16 +115,28 @@ final class FieldCard {
             }
         }
         row(rows, "row.first", setUps, this::first);
-        row(rows, "row.flap-limit", setUps, r -> speed(r.servos().flapSpeedLimit()));
-        row(rows, "row.roundout", setUps, r -> length(r.field().flareHeight(), 1));
-        row(rows, "row.floats", setUps, r -> length(r.field().floatDistance(), 0));
-        row(rows, "row.stops", setUps, r -> length(r.field().landing(), 0));
-        row(rows, "row.bumps", setUps, r -> speed(r.field().gustLimit()));
+        row(
+                rows,
+                "row.flap-limit",
+                setUps,
+                r -> speed(r, "flapSpeedLimit", r.servos().flapSpeedLimit()));
+        row(
+                rows,
+                "row.roundout",
+                setUps,
+                r -> length(r, "flareHeight", r.field().flareHeight(), 1));
+        row(rows, "row.floats", setUps, r -> length(r, "float", r.field().floatDistance(), 0));
+        row(
+                rows,
+                "row.stops",
+                setUps,
+                r -> length(r, "landingDistance", r.field().landing(), 0));
+        row(rows, "row.bumps", setUps, r -> speed(r, "gustLimit", r.field().gustLimit()));
         return new Table(columns, rows);
     }
 
-    private String length(Headline headline, int decimals) {
-        return number(headline, v -> SheetFigures.number(v, decimals) + " m", 1, decimals);
+    private String length(SetUpResult r, String quantity, Headline headline, int decimals) {
+        return number(r, "", quantity, headline, v -> SheetFigures.number(v, decimals) + " m", 1, decimals);
     }
 
     private void row(List<Row> rows, String key, List<SetUpResult> setUps, Function<SetUpResult, String> cell) {
@@ -126,24 +154,46 @@ final class FieldCard {
         rows.add(new Cells(cells));
     }
 
-    private String speed(Headline headline) {
-        return number(headline, figures::speed, 1, 1);
+    private String speed(SetUpResult r, String quantity, Headline headline) {
+        return number(r, "", quantity, headline, figures::speed, 1, 1);
     }
 
-    private String number(Headline headline, Function<Double, String> shown, double factor, int decimals) {
+    private String number(
+            SetUpResult r,
+            String stick,
+            String quantity,
+            Headline headline,
+            DoubleFunction<String> shown,
+            double factor,
+            int decimals) {
         return headline instanceof Headline.Known known
                 ? shown.apply(known.value()) + "\n"
                         + words.say("sheet.field.likely", figures.band(known, factor, decimals))
+                        + before(r, "", stick, quantity, v -> shown.apply(v / factor))
                 : NONE;
     }
 
-    private String elevator(Headline headline) {
-        return headline instanceof Headline.Known known
+    private String elevator(SetUpResult r) {
+        return r.elevator() instanceof Headline.Known known
                 ? twice(known.value()) + "\n"
                         + words.say(
                                 "sheet.field.likely",
                                 words.say("row.band", figures.angle(known.low()), figures.angle(known.high())))
+                        + before(r, "", "", "elevator", v -> twice(v / DEGREE))
                 : NONE;
+    }
+
+    /** A line that says what the earlier sheet expected, where that was something else. */
+    private String before(SetUpResult r, String surface, String stick, String quantity, DoubleFunction<String> shown) {
+        return numbers.stream()
+                .filter(e -> e.setUp().equals(r.setUp().name())
+                        && e.surface().equals(surface)
+                        && e.stick().equals(stick)
+                        && e.quantity().equals(quantity))
+                .findFirst()
+                .flatMap(e -> changes.was(e, shown))
+                .map(then -> "\n" + words.say("sheet.field.before", then))
+                .orElse("");
     }
 
     /** 7.3 mm down, 6.3 degrees. */
@@ -157,15 +207,25 @@ final class FieldCard {
         if (r.setUp().equals(answer.model().reference())) {
             return NONE;
         }
-        return r.servos().mix().map(p -> twice(p.angle())).orElse(words.say("row.none"));
+        return r.servos()
+                .mix()
+                .map(p ->
+                        twice(p.angle()) + before(r, Servo.ELEVATOR, SheetNumbers.MIX, "angle", v -> twice(v / DEGREE)))
+                .orElse(words.say("row.none"));
     }
 
     private String roll(SetUpResult r, String stick) {
         return r.rollRates().stream()
                 .filter(roll -> roll.stick().equals(stick))
                 .findFirst()
-                .map(roll ->
-                        number(roll.rate(), v -> SheetFigures.number(Math.toDegrees(v), 0) + "\u00b0/s", DEGREE, 0))
+                .map(roll -> number(
+                        r,
+                        stick,
+                        "rollRate",
+                        roll.rate(),
+                        v -> SheetFigures.number(Math.toDegrees(v), 0) + "\u00b0/s",
+                        DEGREE,
+                        0))
                 .orElse(NONE);
     }
 

@@ -210,6 +210,24 @@ class SheetsTest {
                 .contains("no more: reflex flaps both");
     }
 
+    @Test
+    void what_was_expected_before_stands_on_the_field_card() {
+        List<SheetEntry> earlier = answer(Fixture.orchard(), Optional.empty()).numbers().stream()
+                .map(e -> e.setUp().equals("clean") && e.quantity().equals("stallSpeed")
+                        ? new SheetEntry(e.setUp(), "", "", "", "stallSpeed", "m/s", "8")
+                        : e.setUp().equals("clean") && e.quantity().equals("descentAngle")
+                                ? new SheetEntry(e.setUp(), "", "", "", "descentAngle", "deg", "12.34")
+                                : e)
+                .toList();
+        List<String> said = texts(new Sheets(METRIC, WORDS, Size.Paper.A4)
+                .documents(answer(Fixture.orchard(), Optional.of(earlier)))
+                .get(1));
+        assertThat(said.stream().filter(text -> text.contains("before:")).toList())
+                .hasSize(2)
+                .anyMatch(text -> text.contains("before: 8.0 m/s, 29 km/h"))
+                .anyMatch(text -> text.contains("before: 12.3\u00b0"));
+    }
+
     /** Names in letters that the font of the file lacks are drawn, not lost. */
     @Test
     void names_in_any_letters() {
