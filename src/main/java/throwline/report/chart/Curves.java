@@ -1,23 +1,18 @@
 package throwline.report.chart;
 
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** Curves over two axes, one a set-up, named at their ends; a mark with a whisker at the point of most interest. */
-final class Curves extends AbstractXYAnnotation {
+final class Curves extends Overlay {
 
     private static final long serialVersionUID = 1;
     private static final int RIGHT = 130;
@@ -104,49 +99,27 @@ final class Curves extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis up,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
-        Pixels pixels = new Pixels(plot, area, across, up);
-        Ink ink = new Ink(g2);
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
         LabelPlacer placer = new LabelPlacer(
                 new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth() + RIGHT, area.getHeight()));
         for (Curve curve : curves) {
-            probe(placer, curve, pixels);
-            curve.spot().ifPresent(spot -> spot(g2, ink, placer, curve.look(), spot, pixels));
+            probe(placer, curve, frame);
+            curve.spot().ifPresent(spot -> spot(g2, ink, placer, curve.look(), spot, frame));
         }
         for (Curve curve : curves) {
-            label(g2, ink, placer, curve, pixels);
-        }
-        g2.setClip(clip);
-    }
-
-    /** From a value to its place in the drawing. */
-    private record Pixels(XYPlot plot, Rectangle2D area, ValueAxis across, ValueAxis up) {
-        double x(double value) {
-            return across.valueToJava2D(value, area, RectangleEdge.BOTTOM);
-        }
-
-        double y(double value) {
-            return up.valueToJava2D(value, area, RectangleEdge.LEFT);
+            label(g2, ink, placer, curve, frame);
         }
     }
 
-    private static void probe(LabelPlacer placer, Curve curve, Pixels pixels) {
+    private static void probe(LabelPlacer placer, Curve curve, Frame frame) {
         for (int i = 1; i < curve.points().size(); i++) {
             double[] from = curve.points().get(i - 1);
             double[] to = curve.points().get(i);
-            double x0 = pixels.x(from[0]);
-            double y0 = pixels.y(from[1]);
-            double dx = pixels.x(to[0]) - x0;
-            double dy = pixels.y(to[1]) - y0;
+            double x0 = frame.x(from[0]);
+            double y0 = frame.y(from[1]);
+            double dx = frame.x(to[0]) - x0;
+            double dy = frame.y(to[1]) - y0;
             int steps = 1 + (int) (Math.hypot(dx, dy) / PROBE);
             for (int k = 0; k < steps; k++) {
                 placer.inked(x0 + dx * k / steps, y0 + dy * k / steps);
@@ -154,28 +127,27 @@ final class Curves extends AbstractXYAnnotation {
         }
     }
 
-    private static void spot(
-            Graphics2D g2, Ink ink, LabelPlacer placer, HouseStyle.Look look, Spot spot, Pixels pixels) {
-        double x = pixels.x(spot.x());
-        double low = pixels.y(spot.low());
-        double high = pixels.y(spot.high());
+    private static void spot(Graphics2D g2, Ink ink, LabelPlacer placer, HouseStyle.Look look, Spot spot, Frame frame) {
+        double x = frame.x(spot.x());
+        double low = frame.y(spot.low());
+        double high = frame.y(spot.high());
         g2.setPaint(look.color());
         g2.setStroke(look.whisker());
         g2.draw(new Line2D.Double(x, low, x, high));
         g2.draw(new Line2D.Double(x - WHISKER_END, low, x + WHISKER_END, low));
         g2.draw(new Line2D.Double(x - WHISKER_END, high, x + WHISKER_END, high));
-        ink.mark(look, x, pixels.y(spot.y()), true);
+        ink.mark(look, x, frame.y(spot.y()), true);
         placer.taken(new Rectangle2D.Double(
                 x - 2 * WHISKER_END, Math.min(low, high), 4 * WHISKER_END, Math.abs(high - low)));
     }
 
-    private static void label(Graphics2D g2, Ink ink, LabelPlacer placer, Curve curve, Pixels pixels) {
+    private static void label(Graphics2D g2, Ink ink, LabelPlacer placer, Curve curve, Frame frame) {
         if (curve.points().isEmpty() || curve.name().isEmpty()) {
             return;
         }
         double[] end = curve.points().get(curve.points().size() - 1);
-        double x = pixels.x(end[0]);
-        double y = pixels.y(end[1]);
+        double x = frame.x(end[0]);
+        double y = frame.y(end[1]);
         List<String> lines = ink.wrapped(curve.name(), HouseStyle.STRONG, RIGHT - 20, 2);
         double step = ink.height(HouseStyle.STRONG);
         double width = lines.stream()

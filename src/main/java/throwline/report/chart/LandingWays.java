@@ -2,23 +2,18 @@ package throwline.report.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleEdge;
 import throwline.model.Field;
 import throwline.words.Words;
 
 /** Paths of landings from the obstacle to touch-down: marks where the round-out begins and where the wheels touch. */
-final class LandingWays extends AbstractXYAnnotation {
+final class LandingWays extends Overlay {
 
     private static final long serialVersionUID = 1;
     private static final double OBSTACLE_WIDTH = 10;
@@ -58,28 +53,19 @@ final class LandingWays extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis up,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
-        Ink ink = new Ink(g2);
-        double ground = up.valueToJava2D(0, area, RectangleEdge.LEFT);
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
+        double ground = frame.y(0);
         g2.setPaint(HouseStyle.QUIET_INK);
         g2.setStroke(new BasicStroke(2));
         g2.draw(new Line2D.Double(area.getMinX(), ground, area.getMaxX(), ground));
-        obstacle(g2, ink, area, across, up, ground);
-        fieldEnd(g2, ink, area, across, ground);
+        obstacle(g2, ink, frame, ground);
+        fieldEnd(g2, ink, frame, ground);
         for (Way way : ways) {
             Path2D line = new Path2D.Double();
             for (int i = 0; i < way.spots().size(); i++) {
-                double x = x(across, area, way.spots().get(i)[0]);
-                double y = up.valueToJava2D(way.spots().get(i)[1], area, RectangleEdge.LEFT);
+                double x = frame.x(way.spots().get(i)[0]);
+                double y = frame.y(way.spots().get(i)[1]);
                 if (i == 0) {
                     line.moveTo(x, y);
                 } else {
@@ -91,20 +77,19 @@ final class LandingWays extends AbstractXYAnnotation {
             g2.draw(line);
         }
         for (Way way : ways) {
-            double begins = up.valueToJava2D(heightAt(way, way.roundOut()), area, RectangleEdge.LEFT);
-            ink.mark(way.look(), x(across, area, way.roundOut()), begins, false);
-            ink.mark(way.look(), x(across, area, way.touchdown()), ground, true);
+            double begins = frame.y(heightAt(way, way.roundOut()));
+            ink.mark(way.look(), frame.x(way.roundOut()), begins, false);
+            ink.mark(way.look(), frame.x(way.touchdown()), ground, true);
         }
-        g2.setClip(clip);
     }
 
-    private void obstacle(Graphics2D g2, Ink ink, Rectangle2D area, ValueAxis across, ValueAxis up, double ground) {
+    private void obstacle(Graphics2D g2, Ink ink, Frame frame, double ground) {
         if (field.obstacle() <= 0) {
             return;
         }
-        double start = x(across, area, 0);
-        double top = up.valueToJava2D(field.obstacle(), area, RectangleEdge.LEFT);
-        double width = Math.min(OBSTACLE_WIDTH, start - area.getMinX());
+        double start = frame.x(0);
+        double top = frame.y(field.obstacle());
+        double width = Math.min(OBSTACLE_WIDTH, start - frame.area().getMinX());
         g2.setPaint(HouseStyle.QUIET_INK);
         g2.fill(new Rectangle2D.Double(start - width, top, width, ground - top));
         ink.text(
@@ -116,11 +101,12 @@ final class LandingWays extends AbstractXYAnnotation {
                 Ink.Side.RIGHT);
     }
 
-    private void fieldEnd(Graphics2D g2, Ink ink, Rectangle2D area, ValueAxis across, double ground) {
+    private void fieldEnd(Graphics2D g2, Ink ink, Frame frame, double ground) {
         if (field.length().isEmpty()) {
             return;
         }
-        double x = x(across, area, field.length().getAsDouble());
+        Rectangle2D area = frame.area();
+        double x = frame.x(field.length().getAsDouble());
         g2.setPaint(HouseStyle.QUIET_INK);
         g2.setStroke(new BasicStroke(2));
         g2.draw(new Line2D.Double(x, area.getMinY() + 2 * LABEL_ABOVE, x, ground + 6));
@@ -142,10 +128,6 @@ final class LandingWays extends AbstractXYAnnotation {
             }
         }
         return way.spots().get(0)[1];
-    }
-
-    private static double x(ValueAxis across, Rectangle2D area, double value) {
-        return across.valueToJava2D(value, area, RectangleEdge.BOTTOM);
     }
 
     private static String metres(double value) {

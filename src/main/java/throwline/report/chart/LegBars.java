@@ -1,19 +1,13 @@
 package throwline.report.chart;
 
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleEdge;
 import throwline.words.Words;
 
 /** The legs of a landing as parts of a bar below each row: empty, full, striped and ruled, with a key above. */
-final class LegBars extends AbstractXYAnnotation {
+final class LegBars extends Overlay {
 
     /** Points that the key above the rows takes. */
     static final int KEY = 23;
@@ -56,31 +50,21 @@ final class LegBars extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis down,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
-        Ink ink = new Ink(g2);
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
         key(g2, ink, area);
-        double start = across.valueToJava2D(0, area, RectangleEdge.BOTTOM);
-        double metre = across.valueToJava2D(1, area, RectangleEdge.BOTTOM) - start;
+        double start = frame.x(0);
+        double metre = frame.x(1) - start;
         for (Bar bar : bars) {
             if (bar.row() >= rows) {
                 continue;
             }
-            double y = down.valueToJava2D(bar.row() + ROW_MIDDLE, area, RectangleEdge.LEFT) + BELOW;
+            double y = frame.y(bar.row() + ROW_MIDDLE) + BELOW;
             part(g2, bar.look(), Fill.EMPTY, start, start + bar.roundOut() * metre, y);
             part(g2, bar.look(), Fill.FULL, start + bar.roundOut() * metre, start + bar.level() * metre, y);
             part(g2, bar.look(), Fill.STRIPED, start + bar.level() * metre, start + bar.touchdown() * metre, y);
             part(g2, bar.look(), Fill.RULED, start + bar.touchdown() * metre, start + bar.stop() * metre, y);
         }
-        g2.setClip(clip);
     }
 
     private void key(Graphics2D g2, Ink ink, Rectangle2D area) {

@@ -12,10 +12,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
-import org.jfree.chart.plot.XYPlot;
 import throwline.model.Body;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -27,7 +23,7 @@ import throwline.units.QuantityPrinter;
 import throwline.words.Words;
 
 /** The outlines of a model from above, nose up the page, with dimensions; one scale for both directions. */
-final class PlanView extends AbstractXYAnnotation {
+final class PlanView extends Overlay {
 
     private static final long serialVersionUID = 1;
 
@@ -69,19 +65,11 @@ final class PlanView extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis up,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
         PlanOutline.Place page = new PlanOutline.Place(area.getCenterX(), area.getMinY() + ABOVE + nose * scale, scale);
-        PlanInk ink = new PlanInk(g2);
-        bodyLength(ink, page);
+        PlanInk plan = new PlanInk(g2);
+        bodyLength(plan, page);
         PlanOutline outline = new PlanOutline(model, page);
         fill(g2, outline.body(), SKIN);
         fill(g2, outline.wing(), SKIN);
@@ -93,12 +81,11 @@ final class PlanView extends AbstractXYAnnotation {
         fill(g2, outline.tail(), SKIN);
         fill(g2, outline.elevator(), MOVED);
         propeller(g2, page);
-        wingDimensions(ink, page);
-        surfaceDimensions(ink, page);
-        tailDimensions(ink, page);
-        bodyDimensions(ink, page);
-        balance(g2, ink, page);
-        g2.setClip(clip);
+        wingDimensions(plan, page);
+        surfaceDimensions(plan, page);
+        tailDimensions(plan, page);
+        bodyDimensions(plan, page);
+        balance(g2, plan, page);
     }
 
     private double semiSpan() {

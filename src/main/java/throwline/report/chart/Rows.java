@@ -1,22 +1,17 @@
 package throwline.report.chart;
 
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** Marks with whiskers along one axis, a row a set-up, its name on the left and each number at its mark. */
-final class Rows extends AbstractXYAnnotation {
+final class Rows extends Overlay {
 
     /** Height of one row in points. */
     static final int HEIGHT = 46;
@@ -92,21 +87,12 @@ final class Rows extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis down,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
-        Ink ink = new Ink(g2);
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
         heading(ink, area);
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
-            double y = down.valueToJava2D(i + 0.62, area, RectangleEdge.LEFT);
+            double y = frame.y(i + 0.62);
             g2.setStroke(HouseStyle.THIN);
             g2.setPaint(HouseStyle.GRID);
             g2.draw(new Line2D.Double(area.getMinX(), y, area.getMaxX(), y));
@@ -117,10 +103,9 @@ final class Rows extends AbstractXYAnnotation {
             }
             double free = area.getMinX() - layout.names();
             for (Mark mark : row.marks()) {
-                free = mark(g2, ink, row, mark, area, across, y, free);
+                free = mark(g2, ink, row, mark, frame, y, free);
             }
         }
-        g2.setClip(clip);
     }
 
     /** Above the rows, from the left end of the axis; from the names on where it would not fit. */
@@ -151,11 +136,10 @@ final class Rows extends AbstractXYAnnotation {
     }
 
     /** Draws one mark; its label is moved right, or below, where the one before it stands in the way. */
-    private double mark(
-            Graphics2D g2, Ink ink, Row row, Mark mark, Rectangle2D area, ValueAxis across, double y, double free) {
-        double x = across.valueToJava2D(mark.value(), area, RectangleEdge.BOTTOM);
-        double low = across.valueToJava2D(mark.low(), area, RectangleEdge.BOTTOM);
-        double high = across.valueToJava2D(mark.high(), area, RectangleEdge.BOTTOM);
+    private double mark(Graphics2D g2, Ink ink, Row row, Mark mark, Frame frame, double y, double free) {
+        double x = frame.x(mark.value());
+        double low = frame.x(mark.low());
+        double high = frame.x(mark.high());
         g2.setPaint(row.look().band());
         g2.fill(new Rectangle2D.Double(low, y - WHISKER_END, high - low, 2 * WHISKER_END));
         g2.setPaint(row.look().color());
@@ -165,7 +149,7 @@ final class Rows extends AbstractXYAnnotation {
         g2.draw(new Line2D.Double(high, y - WHISKER_END, high, y + WHISKER_END));
         ink.mark(row.look(), x, y, mark.filled());
         double width = ink.width(mark.label(), HouseStyle.TEXT);
-        double rightmost = area.getMaxX() + layout.right() - width;
+        double rightmost = frame.area().getMaxX() + layout.right() - width;
         double left = Math.min(rightmost, x - width / 2);
         boolean below = free > rightmost;
         if (!below) {

@@ -2,7 +2,6 @@ package throwline.report.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
@@ -11,10 +10,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
-import org.jfree.chart.plot.XYPlot;
 import throwline.model.Model;
 import throwline.model.Surface;
 import throwline.report.EdgeThrow;
@@ -26,7 +21,7 @@ import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.Side;
 
 /** Draws one set-up: load, model from above and sections, all of one scale across. Places in points. */
-final class SetUpView extends AbstractXYAnnotation {
+final class SetUpView extends Overlay {
 
     private static final long serialVersionUID = 1;
 
@@ -80,17 +75,8 @@ final class SetUpView extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis up,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
-        Ink ink = new Ink(g2);
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
         double top = area.getMinY();
         PlanOutline.Place place = new PlanOutline.Place(area.getCenterX(), top + LOAD + GAP + nose * scale, scale);
         load(g2, ink, place, top);
@@ -106,7 +92,6 @@ final class SetUpView extends AbstractXYAnnotation {
                     SECTION);
             section(g2, ink, surfaces().get(i), cell);
         }
-        g2.setClip(clip);
     }
 
     private double reached(Surface surface) {

@@ -2,26 +2,21 @@ package throwline.report.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleEdge;
 import throwline.words.Words;
 
 /**
  * Straight ways down from one height to the ground. Heights are drawn at the scale of the axis along the ground, so the
  * picture is to scale whatever its size.
  */
-final class SideView extends AbstractXYAnnotation {
+final class SideView extends Overlay {
 
     private static final long serialVersionUID = 1;
     /** Points above the start of the ways and below the ground. */
@@ -88,19 +83,10 @@ final class SideView extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis up,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
-        Ink ink = new Ink(g2);
-        double start = across.valueToJava2D(0, area, RectangleEdge.BOTTOM);
-        double metre = across.valueToJava2D(1, area, RectangleEdge.BOTTOM) - start;
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
+        double start = frame.x(0);
+        double metre = frame.x(1) - start;
         double ground = area.getMaxY() - BELOW;
         double top = ground - height * metre;
         for (Path path : paths) {
@@ -120,7 +106,6 @@ final class SideView extends AbstractXYAnnotation {
         for (Path path : paths) {
             ink.mark(path.look(), start + path.to() * metre, ground, true);
         }
-        g2.setClip(clip);
     }
 
     private static void band(Graphics2D g2, Path path, double start, double metre, double ground, double top) {
