@@ -19,6 +19,7 @@ import throwline.flight.Stall;
 import throwline.model.Elevator;
 import throwline.model.Model;
 import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.model.Tail;
 import throwline.section.MeasuredSections;
 import throwline.sizing.FoundSetUp;
@@ -127,6 +128,54 @@ class FindGridTest {
         assertThat(found.why()).isNotEmpty();
         assertThat(found.trial().angle()).isGreaterThan(0.99 * steepest);
         assertThat(found.most().angle()).isGreaterThan(0.99 * steepest);
+    }
+
+    /** Both throws of the flaps apart, every two degrees, no further than the ailerons go. */
+    @ParameterizedTest
+    @CsvSource({"orchard, 12, 60, 0", "ridgeline, 10, 75, 5", "saltmarsh, 14, 55, 0"})
+    void no_flaps_with_the_ailerons_roll_faster(String name, double speed, double down, double up) {
+        Model model = Examples.read(name);
+        FindResult.HelpFound found = help(model, speed);
+        double bound = found.helped().throwsBySurface().values().stream()
+                .mapToDouble(t -> Math.max(t.up(), t.down()))
+                .max()
+                .orElseThrow();
+        Flight flight = new Flight(new Airframe(model, Examples.AIRFOILS, new MeasuredSections()), found.in());
+        Stall stall = flight.stall(model.packs().get(0)).orElseThrow();
+        Attitude attitude =
+                flight.descent(model.packs().get(0), stall, speed).steady().orElseThrow();
+        double best = 0;
+        for (double rise = 0; rise <= Math.min(bound, up * DEGREE); rise += 2 * DEGREE) {
+            for (double fall = 0; fall <= Math.min(bound, down * DEGREE); fall += 2 * DEGREE) {
+                Map<String, Stick.Throws> throwsOf =
+                        new HashMap<>(found.helped().throwsBySurface());
+                throwsOf.put("flaps", new Stick.Throws(rise, fall));
+                best = Math.max(
+                        best,
+                        flight.roll(
+                                        new Stick.Roll("grid", throwsOf, List.of()),
+                                        model.packs().get(0),
+                                        attitude)
+                                .orElseThrow()
+                                .rate());
+            }
+        }
+        assertThat(found.help().orElseThrow().best().rate()).isGreaterThan(0.99 * best);
+    }
+
+    private static FindResult.HelpFound help(Model model, double speed) {
+        FindQuestion question = new FindQuestion(
+                model.packs().get(0),
+                "found",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new FindQuestion.RollHelpWanted(Optional.of(speed))),
+                Optional.empty());
+        return new FindStudy(new MeasuredSections(), Bands.load())
+                .find(model, Examples.AIRFOILS, question)
+                .rollHelp()
+                .orElseThrow();
     }
 
     /** What one degree brings is what a set-up one degree further does. */
