@@ -95,7 +95,9 @@ public class FieldBenchmark {
     private double landing(Ready one) {
         Lander lander = one.flight.lander(ladder, pack, one.stall, one.approach);
         double gust = one.flight.gustMargin(pack, one.approach).orElseThrow().gust();
-        return lander.land(0).total() + lander.land(2).total() + gust;
+        return lander.land(0).orElseThrow().total()
+                + lander.land(2).orElseThrow().total()
+                + gust;
     }
 
     private double pulls(Ready one) {

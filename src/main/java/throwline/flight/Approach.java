@@ -2,6 +2,7 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
 /**
@@ -55,6 +56,12 @@ final class Approach {
             }
         }
         return states.get(states.size() - 1).clone();
+    }
+
+    /** True where it gets forward over the ground all the way down. */
+    boolean advances() {
+        return IntStream.range(1, states.size())
+                .allMatch(i -> states.get(i)[LowPath.ALONG] > states.get(i - 1)[LowPath.ALONG]);
     }
 
     /** Places from one height down to another, counted from the first. */

@@ -11,13 +11,11 @@ import throwline.model.Pack;
 public final class FlareElevator {
 
     private final Model model;
-    private final Attitude approach;
     private final GroundPolar polar;
     private final double perTailAngle;
     private final double arm;
 
     FlareElevator(Trimmer trimmer, Pack pack, Attitude approach, GroundPolar polar) {
-        this.approach = approach;
         this.polar = polar;
         model = trimmer.airframe().model();
         TailPower power = trimmer.tailPower(pack, approach);
@@ -28,19 +26,23 @@ public final class FlareElevator {
     /**
      * The demand, rad of elevator, trailing edge down positive.
      *
-     * @param roundOut most up elevator in the round-out, at its bottom
+     * @param roundOut most up elevator in the round-out
      * @param touchdown elevator at touch-down
      * @param left travel left beyond the larger of the two, rad; not positive where it does not suffice
      * @param endsFirst true where with the wheels at the ground the elevator's travel ends before the wing lets go
      */
     public record Demand(double roundOut, double touchdown, double left, boolean endsFirst) {}
 
-    Demand demand(double touchdownLift, double load) {
-        double radius = new FlareArc(approach.speed(), load).radius();
-        double pulled = Math.min(load * approach.lift(), polar.limit(0));
-        double roundOut = polar.elevator(pulled, 0) - perTailAngle * arm / radius;
-        double touchdown = polar.elevator(touchdownLift, 0);
+    /** The demand of one landing; {@code touchdownLift} is the lift coefficient with which it touches. */
+    Demand demand(Landing landing, double touchdownLift) {
+        double touchdown = polar.elevator(Math.min(touchdownLift, polar.limit(0)), 0);
+        double roundOut = landing.pulls().stream().mapToDouble(this::at).min().orElse(touchdown);
         double left = Math.min(roundOut, touchdown) + model.tail().elevator().travelUp();
         return new Demand(roundOut, touchdown, left, polar.limitedByElevator());
+    }
+
+    /** Elevator that one step of a round-out takes, rad. */
+    double at(Landing.Pull pull) {
+        return polar.elevator(pull.lift(), pull.height()) - perTailAngle * arm * pull.bend();
     }
 }

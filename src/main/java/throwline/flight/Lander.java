@@ -2,6 +2,8 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import throwline.model.Model;
 import throwline.model.Pack;
 
@@ -48,14 +50,23 @@ public final class Lander {
         return polar.converged();
     }
 
-    /** The landing in a headwind, m/s at 10 m. */
-    public Landing land(double headwind) {
+    /**
+     * The landing in a headwind.
+     *
+     * @param headwind m/s at 10 m
+     * @return empty where the wind is as fast as the model somewhere on the way down
+     */
+    public Optional<Landing> land(double headwind) {
         LowFlight flight = still.in(new WindProfile(headwind));
         double obstacle = model.field().obstacle();
         Approach approach = new Approach(flight, attitude.lift(), attitude.speed(), attitude.descentAngle(), obstacle);
         RoundOut.Flown flare = new RoundOut(flight, approach, LOAD, HELD_OFF).fly();
         double touchdown = Math.min(flare.speed(), touchdownSpeed());
         List<Landing.Spot> hold = new HoldOff(flight).way(flare.speed(), touchdown, HELD_OFF);
+        boolean advances = approach.advances() && advances(flare.way()) && advances(hold);
+        if (!advances || touchdown <= flight.windAt(0)) {
+            return Optional.empty();
+        }
         double roll = new GroundRoll(
                         GroundRoll.friction(model),
                         polar.rolling().lift(),
@@ -73,7 +84,7 @@ public final class Lander {
         add(way, flare.way(), before);
         add(way, hold, before + flare.distance());
         double top = Math.max(obstacle, flare.height());
-        return new Landing(
+        return Optional.of(new Landing(
                 flare.height(),
                 flare.distance(),
                 clears || obstacle == 0,
@@ -84,7 +95,14 @@ public final class Lander {
                 touchdown,
                 roll,
                 flight.windAt(top) - flight.windAt(0),
-                way);
+                way,
+                flare.pulls(),
+                flare.speed() < still.speedFor(polar.limit(0))));
+    }
+
+    private static boolean advances(List<Landing.Spot> way) {
+        return IntStream.range(1, way.size())
+                .allMatch(i -> way.get(i).along() > way.get(i - 1).along());
     }
 
     private static void add(List<Landing.Spot> way, List<Landing.Spot> leg, double from) {
@@ -147,7 +165,7 @@ public final class Lander {
         double lift = 2
                 * still.weight()
                 / (still.density() * still.area() * landing.touchdownSpeed() * landing.touchdownSpeed());
-        return elevator.demand(lift, LOAD);
+        return elevator.demand(landing, lift);
     }
 
     /** Height of the wing above the ground with the wheels on it, m. */

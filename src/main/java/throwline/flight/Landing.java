@@ -17,6 +17,8 @@ import java.util.List;
  * @param roll distance from touch-down to a stop, m
  * @param windLost headwind that is lost between the obstacle and the ground, m/s
  * @param way places from the obstacle, or from where the round-out begins, to touch-down
+ * @param pulls what the steps of the round-out ask of wing and elevator
+ * @param stalled true where the round-out ends slower than the stall near the ground
  */
 public record Landing(
         double roundOutHeight,
@@ -29,10 +31,18 @@ public record Landing(
         double touchdownSpeed,
         double roll,
         double windLost,
-        List<Spot> way) {
+        List<Spot> way,
+        List<Pull> pulls,
+        boolean stalled) {
 
     public Landing {
         way = List.copyOf(way);
+        pulls = List.copyOf(pulls);
+    }
+
+    /** True where the round-out somewhere takes all the lift that wing and elevator give. */
+    public boolean takesAllLift() {
+        return pulls.stream().anyMatch(Pull::all);
     }
 
     /** All of it, from the obstacle to the stop, m. */
@@ -53,4 +63,14 @@ public record Landing(
      * @param speed airspeed, m/s
      */
     public record Spot(double along, double height, double speed) {}
+
+    /**
+     * What one step of the round-out asks for.
+     *
+     * @param lift lift coefficient
+     * @param height of the wheels, m
+     * @param bend how fast the path turns up, over the speed, rad/m
+     * @param all true where that is all the lift that wing and elevator give
+     */
+    public record Pull(double lift, double height, double bend, boolean all) {}
 }

@@ -40,6 +40,14 @@ final class LowPath implements FirstOrderDifferentialEquations {
         return Math.min(most, pilot.lift(y[SPEED], y[ANGLE]));
     }
 
+    /** What a place on the way asks of wing and elevator. */
+    Landing.Pull pull(double[] y) {
+        double lift = lift(y);
+        double area = flight.pressureArea(y[SPEED]);
+        boolean all = lift >= flight.polar().limit(y[HEIGHT]) * area;
+        return new Landing.Pull(lift / area, y[HEIGHT], -turning(y, lift) / y[SPEED], all);
+    }
+
     /** Change of the path's angle over time, rad/s. */
     double turning(double[] y) {
         return turning(y, lift(y));

@@ -41,8 +41,15 @@ final class RoundOut {
      * @param speed airspeed at its end, m/s
      * @param sink height still lost per second at its end, m/s; zero where the path became level
      * @param way places over the ground from its beginning
+     * @param pulls what each step asks of wing and elevator
      */
-    record Flown(double height, double distance, double speed, double sink, List<Landing.Spot> way) {}
+    record Flown(
+            double height,
+            double distance,
+            double speed,
+            double sink,
+            List<Landing.Spot> way,
+            List<Landing.Pull> pulls) {}
 
     /** The round-out that ends at the wanted height. */
     Flown fly() {
@@ -68,18 +75,20 @@ final class RoundOut {
         y[LowPath.ALONG] = 0;
         List<Landing.Spot> way = new ArrayList<>();
         way.add(spot(y));
+        List<Landing.Pull> pulls = new ArrayList<>();
         boolean level = false;
         for (int k = 0; k < MOST_STEPS && !level; k++) {
             double turning = path.turning(y);
             if (turning >= 0) {
                 break;
             }
+            pulls.add(path.pull(y));
             level = y[LowPath.ANGLE] + turning * STEP <= 0;
             y = steps.singleStep(path, 0, y, level ? -y[LowPath.ANGLE] / turning : STEP);
             way.add(spot(y));
         }
         double sink = level ? 0 : y[LowPath.SPEED] * Math.sin(y[LowPath.ANGLE]);
-        return new Flown(height, y[LowPath.ALONG], y[LowPath.SPEED], sink, way);
+        return new Flown(height, y[LowPath.ALONG], y[LowPath.SPEED], sink, way, pulls);
     }
 
     private static Landing.Spot spot(double[] y) {

@@ -2,7 +2,9 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import throwline.flight.Attitude.ElevatorLimit;
+import throwline.liftingline.StallReading;
 import throwline.model.Pack;
 
 /**
@@ -15,13 +17,21 @@ final class RungPolar {
     private static final double STEP = Math.toRadians(2);
     private static final int MOST_STEPS = 20;
 
+    /** Between the last step that is balanced and the first at the elevator's stop the walk goes on in parts of a step. */
+    private static final int PARTS = 4;
+
+    /** As in the search for the stall: past this share of the wing nothing carries more. */
+    private static final double HALF = 0.5;
+
+    /** The elevator's stop ends the walk where this share of the most lift is still carried there: lift has teeth. */
+    private static final double NEARLY = 0.99;
+
     private final List<Attitude> rising = new ArrayList<>();
-    private double limit;
     private boolean limitedByElevator;
-    private boolean converged = true;
+    private boolean converged;
 
     /**
-     * Walks up from a step below the approach until the lift falls or the elevator is at its stop.
+     * Walks up from a step below the approach until half of the wing is past its stall or the elevator is at its stop.
      *
      * @param trimmer the model at the height
      * @param pack with this battery
@@ -29,40 +39,95 @@ final class RungPolar {
      * @param alpha angle of attack at the approach in free air, rad
      */
     RungPolar(Trimmer trimmer, Pack pack, double speed, double alpha) {
-        double stop = -trimmer.airframe().model().tail().elevator().travelUp();
-        for (int k = -1; k < MOST_STEPS; k++) {
+        List<Attitude> walked = new ArrayList<>();
+        boolean ended = false;
+        for (int k = -1; k < MOST_STEPS && !ended; k++) {
             Attitude here = trimmer.at(pack, speed, alpha + k * STEP);
-            converged &= here.converged();
-            if (rising.size() > 1 && here.elevatorLimit() == ElevatorLimit.UP) {
-                limitedByElevator = true;
-                limit = Math.min(here.lift(), atStop(stop));
-                return;
+            ended = walked.size() > 1 && ends(here);
+            if (ended) {
+                inParts(trimmer, pack, walked, here);
+            } else {
+                walked.add(here);
             }
-            if (rising.size() > 1 && here.lift() < last(0).lift()) {
-                limit = top(here);
-                return;
-            }
-            rising.add(here);
         }
-        converged = false;
-        limit = last(0).lift();
+        refine(trimmer, pack, walked);
+        converged = ended && walked.stream().allMatch(Attitude::converged);
+        for (Attitude attitude : walked) {
+            if (rising.size() < 2 || attitude.lift() > last().lift()) {
+                rising.add(attitude);
+            }
+        }
     }
 
-    private Attitude last(int before) {
-        return rising.get(rising.size() - 1 - before);
+    private static boolean ends(Attitude here) {
+        return here.elevatorLimit() == ElevatorLimit.UP
+                || StallReading.of(here.wing()).stalledShare() >= HALF;
     }
 
-    /** Lift at which the elevator reaches its stop, by its slope over the last two angles. */
-    private double atStop(double stop) {
-        double perLift = (last(0).elevator() - last(1).elevator()) / (last(0).lift() - last(1).lift());
-        return perLift < 0 ? last(0).lift() + (stop - last(0).elevator()) / perLift : last(0).lift();
+    /** On in parts of a step to the end, and to where the elevator reaches its stop if that is the end. */
+    private void inParts(Trimmer trimmer, Pack pack, List<Attitude> walked, Attitude beyond) {
+        Attitude before = walked.get(walked.size() - 2);
+        Attitude last = walked.get(walked.size() - 1);
+        Attitude next = beyond;
+        double from = last.alpha();
+        for (int part = 1; part < PARTS; part++) {
+            Attitude here = trimmer.at(pack, beyond.speed(), from + part * (beyond.alpha() - from) / PARTS);
+            if (ends(here)) {
+                next = here;
+                break;
+            }
+            walked.add(here);
+            before = last;
+            last = here;
+        }
+        if (next.elevatorLimit() != ElevatorLimit.UP) {
+            if (next.lift() < last.lift()) {
+                walked.add(next);
+            }
+            return;
+        }
+        double perAngle = (last.elevator() - before.elevator()) / (last.alpha() - before.alpha());
+        double left = perAngle < 0 ? (next.elevator() - last.elevator()) / perAngle : 0;
+        Attitude end = trimmer.at(pack, beyond.speed(), Math.min(next.alpha(), last.alpha() + left));
+        double most = walked.stream().mapToDouble(Attitude::lift).max().orElse(0);
+        limitedByElevator =
+                end.lift() > NEARLY * most && StallReading.of(end.wing()).margin() > 0;
+        walked.add(end);
     }
 
-    /** Top of the parabola through the last two angles and the next. */
-    private double top(Attitude next) {
-        double bend = last(1).lift() - 2 * last(0).lift() + next.lift();
-        double rise = (next.lift() - last(1).lift()) / 2;
-        return bend < 0 ? last(0).lift() - rise * rise / (2 * bend) : last(0).lift();
+    /** Around the highest angle, where it has neighbours: halves of the steps, then the top of a parabola. */
+    private static void refine(Trimmer trimmer, Pack pack, List<Attitude> walked) {
+        int top = IntStream.range(0, walked.size())
+                .reduce((a, b) -> walked.get(b).lift() > walked.get(a).lift() ? b : a)
+                .orElse(0);
+        if (top == 0 || top == walked.size() - 1) {
+            return;
+        }
+        Attitude middle = walked.get(top);
+        double speed = middle.speed();
+        walked.add(
+                top + 1,
+                trimmer.at(pack, speed, (middle.alpha() + walked.get(top + 1).alpha()) / 2));
+        walked.add(top, trimmer.at(pack, speed, (walked.get(top - 1).alpha() + middle.alpha()) / 2));
+        int highest = top + 1;
+        for (int i = top; i <= top + 2; i++) {
+            highest = walked.get(i).lift() > walked.get(highest).lift() ? i : highest;
+        }
+        Attitude vertex =
+                trimmer.at(pack, speed, vertex(walked.get(highest - 1), walked.get(highest), walked.get(highest + 1)));
+        walked.add(vertex.alpha() > walked.get(highest).alpha() ? highest + 1 : highest, vertex);
+    }
+
+    /** Angle of the top of the parabola through three angles of which the middle one is the highest. */
+    private static double vertex(Attitude left, Attitude middle, Attitude right) {
+        double before = (middle.lift() - left.lift()) / (middle.alpha() - left.alpha());
+        double after = (right.lift() - middle.lift()) / (right.alpha() - middle.alpha());
+        double share = before > after ? before / (before - after) : 0;
+        return (left.alpha() + middle.alpha()) / 2 + share * (right.alpha() - left.alpha()) / 2;
+    }
+
+    private Attitude last() {
+        return rising.get(rising.size() - 1);
     }
 
     /** False where some part is not a solution. */
@@ -72,7 +137,7 @@ final class RungPolar {
 
     /** Most lift that wing and elevator give. */
     double limit() {
-        return limit;
+        return last().lift();
     }
 
     /** True where the elevator's travel ends before the wing lets go. */

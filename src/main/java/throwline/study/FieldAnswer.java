@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param landing distance from the obstacle to a stop in still air, m
  * @param landingInWind the same against the field's wind, m
  * @param stillAir the landing in still air, leg by leg; empty where there is none
- * @param inWind the same against the field's wind; empty without wind
+ * @param inWind the same against the field's wind; empty without wind, and where the wind is faster than the model
  * @param elevator what the elevator has to do near the ground; empty where there is no landing
  * @param margins what is left before the stall at approach speed; empty where it was not found
  */
@@ -51,6 +51,8 @@ public record FieldAnswer(
      * @param windLost headwind lost between the obstacle and the ground, m/s
      * @param glideLow distance that a glide at approach speed goes from 1.5 m to 0.1 m in still air, m
      * @param glideWithoutGround the same if the ground had no effect on the air, m
+     * @param takesAllLift true where the round-out somewhere takes all the lift that wing and elevator give
+     * @param stalled true where the round-out ends slower than the stall near the ground
      * @param way places to touch-down
      */
     public record Legs(
@@ -68,6 +70,8 @@ public record FieldAnswer(
             double windLost,
             double glideLow,
             double glideWithoutGround,
+            boolean takesAllLift,
+            boolean stalled,
             List<Spot> way) {
 
         public Legs {

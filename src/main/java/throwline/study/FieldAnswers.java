@@ -60,13 +60,14 @@ final class FieldAnswers {
                 .orElseGet(() -> new Headline.Unknown("why.not-found"));
         Optional<Margins> margins = gust.map(g -> margins(g, stall, attitude));
         Lander lander = flight.lander(ladder, pack, stall, attitude);
-        if (!lander.converged()) {
+        Optional<Landing> calm = lander.converged() ? lander.land(0) : Optional.empty();
+        if (calm.isEmpty()) {
             Headline none = new Headline.Unknown("why.not-found");
             return new FieldAnswer(
                     none, none, limit, none, none, Optional.empty(), Optional.empty(), Optional.empty(), margins);
         }
-        Landing still = lander.land(0);
-        Optional<Landing> windy = field.wind() > 0 ? Optional.of(lander.land(field.wind())) : Optional.empty();
+        Landing still = calm.get();
+        Optional<Landing> windy = field.wind() > 0 ? lander.land(field.wind()) : Optional.empty();
         FlareElevator.Demand demand = lander.elevator(still);
         String kind = setUp.isClean() ? "clean" : "moved";
         return new FieldAnswer(
@@ -74,12 +75,20 @@ final class FieldAnswers {
                 positive(bands.around("float." + kind, still.floated())),
                 limit,
                 positive(bands.around("landing", still.total())),
-                positive(bands.around("landing", windy.orElse(still).total())),
+                inWind(still, windy),
                 Optional.of(legs(lander, still, 0)),
                 windy.map(w -> legs(lander, w, field.wind())),
                 Optional.of(new FieldAnswer.FlareElevator(
                         demand.roundOut(), demand.touchdown(), demand.left(), demand.endsFirst())),
                 margins);
+    }
+
+    private Headline inWind(Landing still, Optional<Landing> windy) {
+        if (field.wind() <= 0) {
+            return positive(bands.around("landing", still.total()));
+        }
+        return windy.map(landing -> positive(bands.around("landing", landing.total())))
+                .orElseGet(() -> new Headline.Unknown("why.wind-faster"));
     }
 
     /** Heights and distances do not reach below zero. */
@@ -103,6 +112,8 @@ final class FieldAnswers {
                 landing.windLost(),
                 lander.glideLow(true),
                 lander.glideLow(false),
+                landing.takesAllLift(),
+                landing.stalled(),
                 landing.way().stream()
                         .map(spot -> new FieldAnswer.Spot(spot.along(), spot.height()))
                         .toList());
@@ -128,15 +139,23 @@ final class FieldAnswers {
     /** What a flyer should know about it. */
     List<Note> notes(FieldAnswer answer) {
         List<Note> notes = new ArrayList<>();
-        answer.inWind().or(answer::stillAir).ifPresent(legs -> {
-            landingNotes(notes, legs);
+        answer.stillAir().ifPresent(legs -> {
+            if (field.obstacle() > 0 && !answer.inWind().orElse(legs).clearsObstacle()) {
+                notes.add(Note.of("note.flare-above-obstacle"));
+            }
+            Optional<Note> calm = roundOutNote(legs, false);
+            calm.or(() -> answer.inWind().flatMap(windy -> roundOutNote(windy, true)))
+                    .ifPresent(notes::add);
             if (ladder.isHeldHigher()) {
                 notes.add(Note.of("note.ground-held"));
             }
         });
         answer.elevator().ifPresent(e -> {
-            if (e.left() <= 0) {
+            double travel = e.left() - Math.min(e.roundOut(), e.touchdown());
+            if (travel + e.touchdown() <= 0) {
                 notes.add(Note.of("note.flare-elevator-short"));
+            } else if (e.left() <= 0) {
+                notes.add(Note.of("note.flare-elevator-round"));
             } else if (e.endsFirst()) {
                 notes.add(Note.of("note.flare-elevator-first"));
             }
@@ -152,12 +171,17 @@ final class FieldAnswers {
         return notes;
     }
 
-    private void landingNotes(List<Note> notes, Legs legs) {
-        if (field.obstacle() > 0 && !legs.clearsObstacle()) {
-            notes.add(Note.of("note.flare-above-obstacle"));
+    /** The worst that can be said of a round-out, in still air or against the field's wind. */
+    private static Optional<Note> roundOutNote(Legs legs, boolean windy) {
+        if (legs.stalled()) {
+            return Optional.of(Note.of(windy ? "note.flare-stalls-wind" : "note.flare-stalls"));
         }
         if (legs.sink() > HARD) {
-            notes.add(Note.of("note.flare-sinks", new Quantity(legs.sink(), Dimension.SPEED)));
+            Quantity sink = new Quantity(legs.sink(), Dimension.SPEED);
+            return Optional.of(Note.of(windy ? "note.flare-sinks-wind" : "note.flare-sinks", sink));
         }
+        return legs.takesAllLift()
+                ? Optional.of(Note.of(windy ? "note.flare-all-lift-wind" : "note.flare-all-lift"))
+                : Optional.empty();
     }
 }

@@ -14,6 +14,7 @@ import throwline.input.ReadModel;
 import throwline.liftingline.ChordCorrection;
 import throwline.liftingline.Ground;
 import throwline.liftingline.InfluenceMatrix;
+import throwline.liftingline.StallReading;
 import throwline.liftingline.WakeSheet;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -58,6 +59,103 @@ class NearGroundTest {
                         .isCloseTo(exact.elevator(), within(Math.toRadians(1)));
             }
         }
+    }
+
+    /**
+     * The most lift at every rung against a walk in eighths of its step: to 1 %; and, where it is plain, whether the
+     * elevator's stop is what ends it.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
+    void theMostLiftIsThatOfAFineWalk(String name) {
+        Airframe airframe = airframe(name);
+        GroundLadder ladder = new GroundLadder(airframe);
+        for (Pack pack : airframe.model().packs()) {
+            for (SetUp setUp : airframe.model().setUps()) {
+                Flight flight = new Flight(airframe, setUp);
+                Stall stall = flight.stall(pack).orElseThrow();
+                Attitude approach = flight.descent(pack, stall, 1.3 * stall.speed())
+                        .steady()
+                        .orElseThrow();
+                Trimmer free =
+                        new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+                for (int rung = 0; rung < ladder.size(); rung++) {
+                    Trimmer there = ladder.isFree(rung) ? free : free.near(ladder.matrix(rung));
+                    RungPolar polar = new RungPolar(there, pack, approach.speed(), approach.alpha());
+                    Attitude most = there.at(pack, approach.speed(), approach.alpha());
+                    Attitude next = most;
+                    for (int k = 1;
+                            next.elevatorLimit() == Attitude.ElevatorLimit.NONE
+                                    && StallReading.of(next.wing()).stalledShare() < 0.5;
+                            k++) {
+                        most = next.lift() > most.lift() ? next : most;
+                        next = there.at(pack, approach.speed(), approach.alpha() + Math.toRadians(k / 4.0));
+                    }
+                    String where = setUp.name() + ", " + pack.name() + ", rung " + rung;
+                    assertThat(polar.limit()).as(where).isCloseTo(most.lift(), withPercentage(1));
+                    double behind = next.alpha() - most.alpha();
+                    double margin = StallReading.of(most.wing()).margin();
+                    if (behind < Math.toRadians(0.26) && margin > Math.toRadians(0.5)) {
+                        assertThat(polar.limitedByElevator()).as(where).isTrue();
+                    }
+                    if (next.lift() < 0.98 * most.lift() || margin < 0) {
+                        assertThat(polar.limitedByElevator()).as(where).isFalse();
+                    }
+                }
+            }
+        }
+    }
+
+    /**
+     * What the elevator does in a round-out against the model balanced at that height while it pitches with its path, solved
+     * directly: to 2 degrees (its band is 2).
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
+    void theElevatorOfARoundOutIsThatOfTheTurningModel(String name) {
+        Airframe airframe = airframe(name);
+        Pack pack = airframe.model().packs().get(0);
+        GroundLadder ladder = new GroundLadder(airframe);
+        int compared = 0;
+        for (SetUp setUp : airframe.model().setUps()) {
+            Flight flight = new Flight(airframe, setUp);
+            Stall stall = flight.stall(pack).orElseThrow();
+            Attitude approach =
+                    flight.descent(pack, stall, 1.3 * stall.speed()).steady().orElseThrow();
+            Trimmer trimmer =
+                    new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+            GroundPolar polar = new GroundPolar(trimmer, ladder, pack, approach, stall);
+            FlareElevator elevator = new FlareElevator(trimmer, pack, approach, polar);
+            Landing landing =
+                    flight.lander(ladder, pack, stall, approach).land(0).orElseThrow();
+            int steps = landing.pulls().size();
+            for (int k = 0; k < steps; k += Math.max(1, steps / 4)) {
+                Landing.Pull pull = landing.pulls().get(k);
+                var grid = airframe.strips().grid();
+                double wing = Math.max(pull.height() + ladder.stance(), 0.6 * grid.meanChord());
+                Trimmer there =
+                        trimmer.near(new InfluenceMatrix(grid, new Ground(wing, true), ChordCorrection.of(grid)));
+                double low = approach.alpha() - 0.1;
+                double high = approach.alpha() + 0.12;
+                for (int i = 0; i < 20; i++) {
+                    double middle = (low + high) / 2;
+                    boolean more = there.at(pack, approach.speed(), middle, pull.bend())
+                                    .lift()
+                            < pull.lift();
+                    low = more ? middle : low;
+                    high = more ? high : middle;
+                }
+                Attitude turning = there.at(pack, approach.speed(), low, pull.bend());
+                if (Math.abs(turning.lift() / pull.lift() - 1) < 0.003
+                        && turning.elevatorLimit() == Attitude.ElevatorLimit.NONE) {
+                    compared++;
+                    assertThat(elevator.at(pull))
+                            .as(setUp.name() + " step " + k)
+                            .isCloseTo(turning.elevator(), within(Math.toRadians(2)));
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(6);
     }
 
     /** No air goes through the ground: below wing, wake and their image the vertical velocity vanishes. */

@@ -288,6 +288,8 @@ public final class Fixture {
                 0.3 * wind,
                 1.5 / Math.tan(angle),
                 1.4 / Math.tan(angle),
+                false,
+                false,
                 way);
     }
 

@@ -68,6 +68,30 @@ class LandingStoriesTest {
                 .isSorted();
     }
 
+    /** Wind up to what a model file may say: where it is faster than the model there is no landing, and all else stays. */
+    @ParameterizedTest
+    @ValueSource(doubles = {9, 12, 13, 18, 25})
+    void windFasterThanTheModel(double wind) {
+        Model model = with(Examples.read("orchard"), field(6, wind));
+        for (SetUpResult result :
+                Examples.compare(model, new MeasuredSections()).packs().get(0).setUps()) {
+            FieldAnswer answer = result.field();
+            assertThat(value(result.stallSpeed())).isPositive();
+            assertThat(value(answer.landing())).isPositive();
+            if (wind >= value(result.approachSpeed())) {
+                assertThat(answer.landingInWind()).isEqualTo(new Headline.Unknown("why.wind-faster"));
+                assertThat(answer.inWind()).isEmpty();
+            } else if (answer.landingInWind() instanceof Headline.Known known) {
+                assertThat(known.value()).isPositive();
+                List<FieldAnswer.Spot> way = answer.inWind().orElseThrow().way();
+                for (int i = 1; i < way.size(); i++) {
+                    assertThat(way.get(i).along())
+                            .isGreaterThanOrEqualTo(way.get(i - 1).along());
+                }
+            }
+        }
+    }
+
     /** Story 4: a hedge lower than the round-out must be told about; its height decides. */
     @Test
     void theRoundOutBeginsAboveALowHedge() {

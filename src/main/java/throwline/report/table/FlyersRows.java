@@ -12,6 +12,7 @@ import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.study.FieldAnswer;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
@@ -116,15 +117,19 @@ final class FlyersRows {
         if (model.field().wind() > 0) {
             grid.more(
                     words.say("row.stops.wind", figures.speed(model.field().wind())),
-                    cells(
-                            (result, known) -> figures.metres(known.value()),
-                            result -> result.field().landingInWind(),
-                            ""));
+                    setUps.stream().map(result -> inWind(result.field())).toList());
         }
         if (model.field().length().isPresent()) {
             grid.more(
                     fit.heading(), setUps.stream().map(r -> fit.cell(r.field())).toList());
         }
+    }
+
+    private String inWind(FieldAnswer field) {
+        if (field.landingInWind() instanceof Headline.Known known) {
+            return figures.metres(known.value());
+        }
+        return field.landing() instanceof Headline.Known ? words.say("row.stops.drifts") : "";
     }
 
     private String noFlapLimit(Headline.Unknown why) {

@@ -93,6 +93,9 @@ final class LandingLines {
             }
         });
         answer.inWind().ifPresent(legs -> lines.add(words.say("fly.landing.gradient", figures.speed(legs.windLost()))));
+        if (answer.stillAir().isPresent() && answer.landingInWind() instanceof Headline.Unknown why) {
+            lines.add(words.say(why.why()));
+        }
         return lines;
     }
 
