@@ -115,14 +115,25 @@ public final class Flight {
         Deflections pulled = Deflections.of(airframe.model().wing(), setUp, stick, 1);
         double trim = straight.get().elevator();
         double stop = -airframe.model().tail().elevator().travelUp();
-        PullWalk walk = new PullWalk(
-                moves ? new Trimmer(airframe, pulled) : trimmer,
-                pack,
-                speed,
-                straight.get().alpha() - (moves ? BELOW_FLAPPED : BELOW));
-        return walk.found()
-                ? Optional.of(walk.limits(trim, Math.max(stop, trim + stick.elevator())))
-                : Optional.empty();
+        Trimmer with = moves ? new Trimmer(airframe, pulled) : trimmer;
+        double from = straight.get().alpha() - (moves ? BELOW_FLAPPED : BELOW);
+        double available = Math.max(stop, trim + stick.elevator());
+        Optional<PullUp> loop = limits(new PullWalk(PullWalk.Path.LOOP, with, pack, speed, from), trim, available);
+        // The wing's most lift hardly depends on how fast the model pitches.
+        return loop.map(pull -> pull.limit() == PullUp.Limit.WING
+                ? pull
+                : limits(new PullWalk(PullWalk.Path.LEVEL_TURN, with, pack, speed, from), trim, available)
+                        .map(turn -> pull.turning(turn.load()))
+                        .orElse(pull));
+    }
+
+    private static Optional<PullUp> limits(PullWalk walk, double trim, double available) {
+        return walk.found() ? Optional.of(walk.limits(trim, available)) : Optional.empty();
+    }
+
+    /** The slowest level turn at a bank, rad. */
+    public TurnStall turn(Pack pack, Stall stall, double bank) {
+        return TurnStall.at(trimmer, pack, stall, bank);
     }
 
     /** A whole loop at a pull's limit. */

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param tail load at which the tail stalls
  * @param limit which of them is the least
  * @param load the least of them
+ * @param turnLoad the same in a level turn: at the same load the model pitches faster there than in a loop
  * @param lift lift coefficient there
  * @param drag drag coefficient there
  * @param angleLeft angle of attack left before the wing's most lift there, rad
@@ -25,6 +26,7 @@ public record PullUp(
         Optional<Double> tail,
         Limit limit,
         double load,
+        double turnLoad,
         double lift,
         double drag,
         double angleLeft,
@@ -47,7 +49,12 @@ public record PullUp(
 
     /** Radius of a level turn, m. */
     public double turnRadius() {
-        return turnRadius(speed, load);
+        return turnRadius(speed, turnLoad);
+    }
+
+    /** The same with another load in a level turn. */
+    PullUp turning(double other) {
+        return new PullUp(speed, wing, elevator, tail, limit, load, other, lift, drag, angleLeft, stallShare);
     }
 
     static double radius(double speed, double load) {

@@ -20,18 +20,38 @@ final class PullWalk {
     private final Pack pack;
     private final double speed;
     private final double perLoad;
+    private final Path path;
     private final List<Attitude> attitudes = new ArrayList<>();
     private int top;
     private double peak = Double.NaN;
     private double peakAlpha = Double.NaN;
 
+    /** How a path bends under a load; the model pitches as fast. */
+    enum Path {
+        /** Up from the bottom of a loop: with what the load leaves over the weight. */
+        LOOP,
+        /** Round, level and banked so that the load carries the weight: the share of the turn that is a pitch. */
+        LEVEL_TURN;
+
+        /** Pitch rate times speed over gravity. */
+        double bend(double load) {
+            if (this == LOOP) {
+                return load - 1;
+            }
+            // Below straight flight there is no level turn; the walk begins there and goes on along the same line.
+            return load > 1 ? load - 1 / load : 2 * (load - 1);
+        }
+    }
+
     /**
+     * @param path how the path bends
      * @param trimmer the model with its surfaces where the stick at full puts them
      * @param pack with this battery
      * @param speed m/s
      * @param from angle of attack to begin at, rad, below that of straight flight
      */
-    PullWalk(Trimmer trimmer, Pack pack, double speed, double from) {
+    PullWalk(Path path, Trimmer trimmer, Pack pack, double speed, double from) {
+        this.path = path;
         this.trimmer = trimmer;
         this.pack = pack;
         this.speed = speed;
@@ -64,7 +84,7 @@ final class PullWalk {
 
     /** Pitch rate over speed of a path that bends with the load, rad/m. */
     private double pitchFor(Attitude attitude) {
-        return Gravity.STANDARD * (attitude.lift() / perLoad - 1) / (speed * speed);
+        return Gravity.STANDARD * path.bend(attitude.lift() / perLoad) / (speed * speed);
     }
 
     private void peak() {
@@ -111,6 +131,7 @@ final class PullWalk {
                 stick.isPresent() ? Optional.of(byStick) : Optional.empty(),
                 tail.isPresent() ? Optional.of(byTail) : Optional.empty(),
                 limit,
+                load,
                 load,
                 load * perLoad,
                 value(at, Quantity.DRAG),

@@ -2,6 +2,7 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.liftingline.StallReading;
@@ -39,18 +40,23 @@ final class RungPolar {
      * @param alpha angle of attack at the approach in free air, rad
      */
     RungPolar(Trimmer trimmer, Pack pack, double speed, double alpha) {
+        this(angle -> trimmer.at(pack, speed, angle), alpha);
+    }
+
+    /** The same for any way in which a model is balanced at an angle of attack. */
+    RungPolar(DoubleFunction<Attitude> model, double alpha) {
         List<Attitude> walked = new ArrayList<>();
         boolean ended = false;
         for (int k = -1; k < MOST_STEPS && !ended; k++) {
-            Attitude here = trimmer.at(pack, speed, alpha + k * STEP);
+            Attitude here = model.apply(alpha + k * STEP);
             ended = walked.size() > 1 && ends(here);
             if (ended) {
-                inParts(trimmer, pack, walked, here);
+                inParts(model, walked, here);
             } else {
                 walked.add(here);
             }
         }
-        refine(trimmer, pack, walked);
+        refine(model, walked);
         converged = ended && walked.stream().allMatch(Attitude::converged);
         for (Attitude attitude : walked) {
             if (rising.size() < 2 || attitude.lift() > last().lift()) {
@@ -65,13 +71,13 @@ final class RungPolar {
     }
 
     /** On in parts of a step to the end, and to where the elevator reaches its stop if that is the end. */
-    private void inParts(Trimmer trimmer, Pack pack, List<Attitude> walked, Attitude beyond) {
+    private void inParts(DoubleFunction<Attitude> model, List<Attitude> walked, Attitude beyond) {
         Attitude before = walked.get(walked.size() - 2);
         Attitude last = walked.get(walked.size() - 1);
         Attitude next = beyond;
         double from = last.alpha();
         for (int part = 1; part < PARTS; part++) {
-            Attitude here = trimmer.at(pack, beyond.speed(), from + part * (beyond.alpha() - from) / PARTS);
+            Attitude here = model.apply(from + part * (beyond.alpha() - from) / PARTS);
             if (ends(here)) {
                 next = here;
                 break;
@@ -88,7 +94,7 @@ final class RungPolar {
         }
         double perAngle = (last.elevator() - before.elevator()) / (last.alpha() - before.alpha());
         double left = perAngle < 0 ? (next.elevator() - last.elevator()) / perAngle : 0;
-        Attitude end = trimmer.at(pack, beyond.speed(), Math.min(next.alpha(), last.alpha() + left));
+        Attitude end = model.apply(Math.min(next.alpha(), last.alpha() + left));
         double most = walked.stream().mapToDouble(Attitude::lift).max().orElse(0);
         limitedByElevator =
                 end.lift() > NEARLY * most && StallReading.of(end.wing()).margin() > 0;
@@ -96,7 +102,7 @@ final class RungPolar {
     }
 
     /** Around the highest angle, where it has neighbours: halves of the steps, then the top of a parabola. */
-    private static void refine(Trimmer trimmer, Pack pack, List<Attitude> walked) {
+    private static void refine(DoubleFunction<Attitude> model, List<Attitude> walked) {
         int top = IntStream.range(0, walked.size())
                 .reduce((a, b) -> walked.get(b).lift() > walked.get(a).lift() ? b : a)
                 .orElse(0);
@@ -104,17 +110,13 @@ final class RungPolar {
             return;
         }
         Attitude middle = walked.get(top);
-        double speed = middle.speed();
-        walked.add(
-                top + 1,
-                trimmer.at(pack, speed, (middle.alpha() + walked.get(top + 1).alpha()) / 2));
-        walked.add(top, trimmer.at(pack, speed, (walked.get(top - 1).alpha() + middle.alpha()) / 2));
+        walked.add(top + 1, model.apply((middle.alpha() + walked.get(top + 1).alpha()) / 2));
+        walked.add(top, model.apply((walked.get(top - 1).alpha() + middle.alpha()) / 2));
         int highest = top + 1;
         for (int i = top; i <= top + 2; i++) {
             highest = walked.get(i).lift() > walked.get(highest).lift() ? i : highest;
         }
-        Attitude vertex =
-                trimmer.at(pack, speed, vertex(walked.get(highest - 1), walked.get(highest), walked.get(highest + 1)));
+        Attitude vertex = model.apply(vertex(walked.get(highest - 1), walked.get(highest), walked.get(highest + 1)));
         walked.add(vertex.alpha() > walked.get(highest).alpha() ? highest + 1 : highest, vertex);
     }
 

@@ -1,0 +1,37 @@
+package throwline.flight;
+
+import throwline.model.Pack;
+
+/**
+ * The slowest level turn at a bank: the load that the bank asks for, and the elevator that holds the nose up against the
+ * turn's own pitch rate.
+ *
+ * @param bank rad
+ * @param speed m/s
+ * @param limitedByElevator true where the elevator's travel ends before the wing lets go
+ */
+public record TurnStall(double bank, double speed, boolean limitedByElevator) {
+
+    /** The walk up begins this far below the stall in straight flight, rad. */
+    private static final double BELOW = Math.toRadians(6);
+
+    /** The speed follows the pitch rate, which follows the speed: three passes settle to a thousandth. */
+    private static final int PASSES = 3;
+
+    static TurnStall at(Trimmer trimmer, Pack pack, Stall stall, double bank) {
+        double load = 1 / Math.cos(bank);
+        double speed = stall.speed() * Math.sqrt(load);
+        double from = stall.attitude().alpha() - BELOW;
+        boolean limited = stall.elevatorLimited();
+        for (int pass = 0; pass < PASSES; pass++) {
+            double at = speed;
+            double pitch = Gravity.STANDARD * (load - 1 / load) / (at * at);
+            RungPolar straight = new RungPolar(trimmer, pack, at, from);
+            RungPolar turning = new RungPolar(angle -> trimmer.at(pack, at, angle, pitch), from);
+            // The search for the stall is finer than these walks: only their ratio counts.
+            speed = stall.speed() * Math.sqrt(load * straight.limit() / turning.limit());
+            limited = turning.limitedByElevator();
+        }
+        return new TurnStall(bank, speed, limited);
+    }
+}
