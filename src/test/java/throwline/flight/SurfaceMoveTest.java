@@ -63,7 +63,7 @@ class SurfaceMoveTest {
     }
 
     private static PitchFlight.Schedule held(double elevator) {
-        return new PitchFlight.Schedule(0, 0, 0, elevator, elevator);
+        return new PitchFlight.Schedule(0, 0, 0, elevator, 0, PitchFlight.Pilot.nobody());
     }
 
     /** With the drag taken away speed and height only trade places: within 0.5 % over half a minute of ups and downs. */
@@ -131,7 +131,8 @@ class SurfaceMoveTest {
         SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
         SurfaceMove quick = mover.lower(SPEED, 0.2, 0).orElseThrow();
         SurfaceMove slow = mover.lower(SPEED, 3, 0).orElseThrow();
-        SurfaceMove mixed = mover.lower(SPEED, 0.2, 1).orElseThrow();
+        SurfaceMove mixed =
+                mover.lower(SPEED, 0.2, mover.wholeChange(SPEED).orElseThrow()).orElseThrow();
         assertThat(quick.balloon()).isPositive();
         assertThat(quick.mostLoad()).isGreaterThan(slow.mostLoad()).isGreaterThan(1.2);
         assertThat(quick.slowest()).isLessThan(SPEED);
@@ -142,8 +143,9 @@ class SurfaceMoveTest {
     @Test
     void quickRetractionDrops() {
         SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
-        SurfaceMove quick = mover.raise(SPEED, 0.2, 1).orElseThrow();
-        SurfaceMove slow = mover.raise(SPEED, 3, 1).orElseThrow();
+        double whole = mover.wholeChange(SPEED).orElseThrow();
+        SurfaceMove quick = mover.raise(SPEED, 0.2, whole).orElseThrow();
+        SurfaceMove slow = mover.raise(SPEED, 3, whole).orElseThrow();
         assertThat(quick.leastLoad()).isLessThan(0.9);
         assertThat(slow.leastLoad()).isGreaterThan(quick.leastLoad());
     }

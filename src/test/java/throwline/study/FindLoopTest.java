@@ -55,7 +55,7 @@ class FindLoopTest {
         FindResult result = find(model, Optional.empty());
         LoopHelp help = result.loop().orElseThrow().help().orElseThrow();
         FlyResult flown = new FlyStudy(new MeasuredSections(), Bands.load())
-                .fly(result.model(), Examples.AIRFOILS, result.pack(), model.reference(), Optional.empty());
+                .fly(result.model(), Examples.AIRFOILS, result.pack(), model.reference(), FlyQuestion.open());
         assertThat(flown.handling().loops().stream()
                         .filter(l -> l.stick().equals("found") && l.speed() == help.speed()))
                 .singleElement()

@@ -3,7 +3,6 @@ package throwline.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import throwline.input.ModelFile;
@@ -12,6 +11,7 @@ import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
+import throwline.study.FlyQuestion;
 import throwline.study.FlyResult;
 import throwline.study.FlyStudy;
 import throwline.words.Words;
@@ -28,7 +28,7 @@ class FlyChartsTest {
                 (ReadModel.Project) ModelFile.read(Path.of("examples", example + ".yaml"), AIRFOILS);
         Model model = project.model();
         FlyResult result = new FlyStudy(new MeasuredSections(), Bands.load())
-                .fly(model, AIRFOILS, model.packs().get(0), model.setUps().get(setUp), Optional.empty());
+                .fly(model, AIRFOILS, model.packs().get(0), model.setUps().get(setUp), FlyQuestion.open());
         var pictures = new FlyCharts(Words.load()).pictures(result);
         assertThat(pictures.stream().map(Picture::name)).contains("landing", "loop", "servo-load");
         SweepChartsTest.assertDrawn(pictures);
