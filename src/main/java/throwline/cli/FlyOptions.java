@@ -12,6 +12,7 @@ import throwline.report.Sentences;
 import throwline.study.FlyQuestion;
 import throwline.units.Dimension;
 import throwline.units.Display;
+import throwline.units.QuantityPrinter;
 
 /** What a person may say about the speeds, the loops and the moving surfaces of one set-up. */
 final class FlyOptions {
@@ -120,7 +121,13 @@ final class FlyOptions {
         }
         double angle = ((WrittenThrow.Angle) outcome).angle();
         if (angle < -elevator.travelUp() || angle > elevator.travelDown()) {
-            throw new WrongInput(context.words().say("cli.fly.mixed.travel", MIXED, text));
+            throw new WrongInput(context.words()
+                    .say(
+                            "cli.fly.mixed.travel",
+                            MIXED,
+                            text,
+                            QuantityPrinter.deflection(-elevator.travelUp()),
+                            QuantityPrinter.deflection(elevator.travelDown())));
         }
         return new FlyQuestion.Throw(angle);
     }

@@ -76,7 +76,8 @@ final class EndLabels extends AbstractXYAnnotation {
     static double[] apart(double[] wanted, double step, double least, double most) {
         double[] places = wanted.clone();
         for (int first = 0; first < places.length; first++) {
-            // The run of names that touch, from here upwards, grows as long as its middle pushes it into the one before.
+            // The run of names that touch, from here upwards, grows as long as its middle pushes it into the one
+            // before.
             int from = first;
             double start = wanted[first];
             while (from > 0 && places[from - 1] + step > start) {

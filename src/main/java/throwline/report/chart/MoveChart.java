@@ -158,8 +158,7 @@ final class MoveChart {
             if (whole) {
                 ends.add(new EndLabels.End(name(runs.get(i)), HouseStyle.look(i), last[0], last[1]));
             }
-            curves.add(new Curves.Curve(
-                    whole ? "" : name(runs.get(i)), HouseStyle.look(i), points, Optional.empty()));
+            curves.add(new Curves.Curve(whole ? "" : name(runs.get(i)), HouseStyle.look(i), points, Optional.empty()));
         }
         double room = Math.max(ROOM * (top - bottom), (least - (top - bottom)) / 2);
         NumberAxis up = HouseStyle.axis(words.say(axis), bottom - 2 * room, top + 1.5 * room, 5);

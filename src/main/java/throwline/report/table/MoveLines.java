@@ -57,11 +57,7 @@ final class MoveLines {
         runs(grid, moves.lowering(), "fly.move.rises", move -> figures.height(move.balloon()));
         runs(grid, moves.lowering(), "fly.move.most", move -> figures.load(move.mostLoad()));
         runs(grid, moves.lowering(), "fly.move.slowest", move -> figures.speed(move.slowest()));
-        grid.more(
-                words.say("fly.move.its-stall", figures.speed(moves.stall())),
-                moves.lowering().stream()
-                        .map(move -> move.slowest() < moves.stall() ? words.say("fly.move.below") : "")
-                        .toList());
+        stall(grid, moves.lowering(), moves.stall());
         return heading("fly.move.lower", moves.lowerSpeed(), moves.lowering()) + grid.render(page);
     }
 
@@ -73,8 +69,17 @@ final class MoveLines {
                 moves.raising().stream().map(this::lost).toList());
         runs(grid, moves.raising(), "fly.move.least", move -> figures.load(move.leastLoad()));
         runs(grid, moves.raising(), "fly.move.slowest", move -> figures.speed(move.slowest()));
+        stall(grid, moves.raising(), moves.referenceStall());
         runs(grid, moves.raising(), "fly.move.fastest", move -> figures.speed(move.fastest()));
         return heading("fly.move.raise", moves.raiseSpeed(), moves.raising()) + grid.render(page);
+    }
+
+    private void stall(Grid grid, List<Move> moves, double stall) {
+        grid.more(
+                words.say("fly.move.its-stall", figures.speed(stall)),
+                moves.stream()
+                        .map(move -> move.slowest() < stall ? words.say("fly.move.below") : "")
+                        .toList());
     }
 
     private String lost(Move move) {
@@ -131,6 +136,9 @@ final class MoveLines {
                 moves.suggested().stream().map(each -> time(each, moves)).collect(Collectors.joining(", ")),
                 figures.seconds(moves.terms().quickest()),
                 figures.seconds(moves.terms().slowest())));
+        if (moves.suggested().stream().anyMatch(each -> each.time().isEmpty())) {
+            lines.add(words.say("fly.move.time.slow"));
+        }
         lines.add(words.say("fly.move.mix"));
         List<Move> slow = moves.lowering().stream()
                 .filter(move -> move.slowest() < moves.stall())
@@ -138,17 +146,17 @@ final class MoveLines {
         if (!slow.isEmpty()) {
             lines.add(words.say("fly.move.push", with(slow), figures.speed(moves.stall())));
         }
-        for (End end : List.of(End.LOST_UP, End.LOST_DOWN)) {
-            List<Move> lost =
-                    moves.lowering().stream().filter(move -> move.end() == end).toList();
-            if (!lost.isEmpty()) {
-                lines.add(words.say(away(end) + ".why", with(lost)));
-            }
-        }
+        lines.addAll(lost(moves.lowering(), End.LOST_UP, away(End.LOST_UP) + ".why"));
+        lines.addAll(lost(moves.lowering(), End.LOST_DOWN, away(End.LOST_DOWN) + ".why"));
         Headlines.known(result.glance().servos().flapSpeedLimit())
                 .filter(limit -> limit.value() < moves.lowerSpeed())
                 .ifPresent(limit -> lines.add(words.say("fly.move.servo", figures.speed(limit.value()))));
         return lines;
+    }
+
+    private List<String> lost(List<Move> moves, End end, String key) {
+        List<Move> lost = moves.stream().filter(move -> move.end() == end).toList();
+        return lost.isEmpty() ? List.of() : List.of(words.say(key, with(lost)));
     }
 
     private String time(Suggested suggested, Moves moves) {
@@ -183,11 +191,13 @@ final class MoveLines {
         } else if (moves.raising().stream().allMatch(move -> move.comesBack() == Return.NEVER_LEFT)) {
             lines.add(words.say("fly.move.close.any"));
         }
-        List<Move> away = moves.raising().stream()
-                .filter(move -> move.comesBack() == Return.LOST || move.comesBack() == Return.NOT_YET)
+        lines.addAll(lost(moves.raising(), End.LOST_UP, away(End.LOST_UP) + ".why"));
+        lines.addAll(lost(moves.raising(), End.LOST_DOWN, "fly.move.away"));
+        List<Move> notYet = moves.raising().stream()
+                .filter(move -> move.comesBack() == Return.NOT_YET)
                 .toList();
-        if (!away.isEmpty()) {
-            lines.add(words.say("fly.move.away", with(away)));
+        if (!notYet.isEmpty()) {
+            lines.add(words.say("fly.move.away", with(notYet)));
         }
         double least = moves.referenceStall();
         lines.add(
