@@ -14,8 +14,8 @@ import java.util.function.ToDoubleFunction;
  */
 public record SurfaceMove(double time, List<Moment> history, boolean followed) {
 
-    /** A path steeper by less than this looks no steeper, rad (PRACTICE). */
-    private static final double STEEPER = Math.toRadians(1);
+    /** A path steeper by less than this is no steeper, rad: the eye does not see it. */
+    private static final double STEEPER = Math.toRadians(0.1);
 
     /** Takes a copy of the history, which is never empty. */
     public SurfaceMove {

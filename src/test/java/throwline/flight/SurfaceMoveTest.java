@@ -159,11 +159,12 @@ class SurfaceMoveTest {
     @Test
     void aRunBeginsInTheSteadyDescent() {
         SurfaceMover mover = mover();
-        SurfaceMove.Moment down =
-                mover.lower(SPEED, 1, 0).orElseThrow().history().get(0);
-        SurfaceMove.Moment up = mover.raise(SPEED, 1, 0).orElseThrow().history().get(0);
-        for (SurfaceMove.Moment first : List.of(down, up)) {
-            Attitude exact = first == down ? clean : flapped;
+        List<SurfaceMove> runs = List.of(
+                mover.lower(SPEED, 1, 0).orElseThrow(), mover.raise(SPEED, 1, 0).orElseThrow());
+        List<Attitude> exactly = List.of(clean, flapped);
+        for (int i = 0; i < 2; i++) {
+            SurfaceMove.Moment first = runs.get(i).history().get(0);
+            Attitude exact = exactly.get(i);
             assertThat(first.time()).isZero();
             assertThat(first.moved()).isZero();
             assertThat(first.offPath()).isZero();
@@ -249,7 +250,7 @@ class SurfaceMoveTest {
         assertThat(back.comesBack()).isEqualTo(SurfaceMove.Return.BACK);
         assertThat(back.heightLost().orElseThrow())
                 .isCloseTo(10 * (2 * Math.sin(0.1) + 2 * Math.sin(0.3)), within(1e-9));
-        SurfaceMove never = alongPath(new double[] {0.1, 0.11, 0.1, 0.05}, true);
+        SurfaceMove never = alongPath(new double[] {0.1, 0.101, 0.1, 0.05}, true);
         assertThat(never.comesBack()).isEqualTo(SurfaceMove.Return.NEVER_LEFT);
         assertThat(never.heightLost()).isEmpty();
         SurfaceMove still = alongPath(new double[] {0.1, 0.2, 0.3}, true);

@@ -101,12 +101,11 @@ public final class FlyCharts {
                 moves,
                 result.glance().setUp().name(),
                 result.model().reference().name(),
+                words.say("chart.of", result.model().name(), result.pack().name()),
                 words);
-        String of = words.say("chart.of", result.model().name(), result.pack().name());
-        String proof = words.say("chart.move.proof");
-        pictures.add(chart.lowering(of, proof));
+        pictures.add(chart.lowering());
         if (!moves.raising().isEmpty()) {
-            pictures.add(chart.raising(of, proof));
+            pictures.add(chart.raising());
         }
     }
 

@@ -48,40 +48,43 @@ final class MoveChart {
     private final Moves moves;
     private final String setUp;
     private final String reference;
+    private final String of;
     private final Words words;
 
     /**
      * @param moves what is shown
      * @param setUp name of the set-up
      * @param reference name of the one it is compared with
+     * @param of the line that names model and pack
      * @param words the sentences
      */
-    MoveChart(Moves moves, String setUp, String reference, Words words) {
+    MoveChart(Moves moves, String setUp, String reference, String of, Words words) {
         this.moves = moves;
         this.setUp = setUp;
         this.reference = reference;
+        this.of = of;
         this.words = words;
     }
 
     /** The surfaces go to the set-up; height is that above the path it was on. */
-    Picture lowering(String of, String proof) {
+    Picture lowering() {
         XYPlot height = panel(moves.lowering(), "chart.move.off-path", Moment::offPath, LEAST_HEIGHT, 0, 0);
         line(height, 0);
         XYPlot load = load(moves.lowering());
         ValueMarker balloon = line(load, BALLOON);
         label(balloon, words.say("chart.move.balloon"), RectangleAnchor.TOP_RIGHT, TextAnchor.BOTTOM_RIGHT);
-        return picture("surfaces-down", moves.lowering(), moves.lowerSpeed(), height, load, List.of(of, proof));
+        return picture("surfaces-down", moves.lowering(), moves.lowerSpeed(), height, load);
     }
 
     /** The surfaces go back; height is that over where it was. */
-    Picture raising(String of, String proof) {
+    Picture raising() {
         XYPlot height = panel(moves.raising(), "chart.move.height", Moment::height, LEAST_HEIGHT, 0, 0);
         return picture(
-                "surfaces-up", moves.raising(), moves.raiseSpeed(), height, load(moves.raising()), List.of(of, proof));
+                "surfaces-up", moves.raising(), moves.raiseSpeed(), height, load(moves.raising()));
     }
 
     private Picture picture(
-            String name, List<Move> runs, double speed, XYPlot height, XYPlot load, List<String> ofAndProof) {
+            String name, List<Move> runs, double speed, XYPlot height, XYPlot load) {
         double end = 0;
         for (Move run : runs) {
             end = Math.max(end, run.history().get(run.history().size() - 1).time());
@@ -91,11 +94,12 @@ final class MoveChart {
                 new CombinedDomainXYPlot(HouseStyle.axis(words.say("chart.move.time"), 0, Math.max(end, time), 8));
         plot.setGap(14);
         plot.setInsets(new RectangleInsets(4, 4, 4, RIGHT));
+        XYPlot slow = speed(runs);
         plot.add(height);
-        plot.add(speed(runs));
+        plot.add(slow);
         plot.add(load);
         shade(height, time, true);
-        shade((XYPlot) plot.getSubplots().get(1), time, false);
+        shade(slow, time, false);
         shade(load, time, false);
         HouseStyle.dress(plot);
         String title = words.say("chart.move." + name + ".title");
@@ -112,7 +116,7 @@ final class MoveChart {
                 title,
                 HouseStyle.WIDTH,
                 AROUND + 3 * PANEL,
-                HouseStyle.chart(plot, title, List.of(holdsFor, ofAndProof.get(0)), ofAndProof.get(1)));
+                HouseStyle.chart(plot, title, List.of(holdsFor, of), words.say("chart.move.proof")));
     }
 
     private XYPlot speed(List<Move> runs) {
