@@ -79,12 +79,10 @@ final class MoveChart {
     /** The surfaces go back; height is that over where it was. */
     Picture raising() {
         XYPlot height = panel(moves.raising(), "chart.move.height", Moment::height, LEAST_HEIGHT, 0, 0);
-        return picture(
-                "surfaces-up", moves.raising(), moves.raiseSpeed(), height, load(moves.raising()));
+        return picture("surfaces-up", moves.raising(), moves.raiseSpeed(), height, load(moves.raising()));
     }
 
-    private Picture picture(
-            String name, List<Move> runs, double speed, XYPlot height, XYPlot load) {
+    private Picture picture(String name, List<Move> runs, double speed, XYPlot height, XYPlot load) {
         double end = 0;
         for (Move run : runs) {
             end = Math.max(end, run.history().get(run.history().size() - 1).time());
@@ -213,8 +211,8 @@ final class MoveChart {
             marker.setLabelFont(HouseStyle.SMALL);
             marker.setLabelPaint(HouseStyle.QUIET_INK);
             marker.setLabelBackgroundColor(NOTHING);
-            marker.setLabelAnchor(RectangleAnchor.TOP_LEFT);
-            marker.setLabelTextAnchor(TextAnchor.TOP_LEFT);
+            marker.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
+            marker.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
             marker.setLabelOffset(new RectangleInsets(2, 4, 2, 4));
         }
         plot.addDomainMarker(marker, Layer.BACKGROUND);
