@@ -121,10 +121,16 @@ public class FieldBenchmark {
                 reference.flight.descent(pack, reference.stall, speed).steady().orElseThrow();
         Attitude to = one.flight.descent(pack, one.stall, speed).steady().orElseThrow();
         SurfaceMover mover = new SurfaceMover(airframe, reference.setUp, one.setUp, pack, from, to);
-        double sum = 0;
-        for (double time : new double[] {0.5, 1, 1.5}) {
-            sum += mover.lower(speed, time, 0).map(SurfaceMove::balloon).orElse(0.0)
-                    + mover.raise(speed, time, 1).map(SurfaceMove::drop).orElse(0.0);
+        double whole = mover.wholeChange(speed).orElseThrow();
+        double sum = mover.shortestTime(speed, 0, 1.3).orElse(0.0)
+                + mover.shortestTime(speed, whole / 2, 1.3).orElse(0.0);
+        for (double share : new double[] {0, 0.5, 1}) {
+            sum += mover.lower(speed, 1.5, share * whole)
+                            .map(SurfaceMove::balloon)
+                            .orElse(0.0)
+                    + mover.raise(1.3 * one.stall.speed(), 1.5, share * whole)
+                            .map(SurfaceMove::drop)
+                            .orElse(0.0);
         }
         return sum;
     }

@@ -27,7 +27,6 @@ import throwline.study.Bands;
 import throwline.study.FlyResult;
 import throwline.study.FlyStudy;
 import throwline.study.Headline;
-import throwline.units.Dimension;
 import throwline.units.Display;
 
 /** One set-up in depth. */
@@ -35,7 +34,6 @@ import throwline.units.Display;
 final class FlyCommand implements Callable<Integer> {
 
     private static final int FILE_WIDTH = 100;
-    private static final double FASTEST = 150;
 
     private final Context context;
 
@@ -48,20 +46,16 @@ final class FlyCommand implements Callable<Integer> {
     @Option(names = "--pack", paramLabel = "NAME", order = 2, description = "${bundle:cli.fly.pack}")
     private @Nullable String pack;
 
-    @Option(
-            names = "--no-faster-than",
-            paramLabel = "SPEED",
-            order = 3,
-            description = "${bundle:cli.fly.no-faster-than}")
-    private @Nullable String limit;
+    @Mixin
+    private FlyOptions asked = new FlyOptions();
 
-    @Option(names = "--out", paramLabel = "DIR", order = 4, description = "${bundle:cli.compare.out}")
+    @Option(names = "--out", paramLabel = "DIR", order = 10, description = "${bundle:cli.compare.out}")
     private @Nullable Path out;
 
-    @Option(names = "--replace", order = 5, description = "${bundle:cli.replace}")
+    @Option(names = "--replace", order = 11, description = "${bundle:cli.replace}")
     private boolean replace;
 
-    @Option(names = "--json", order = 6, description = "${bundle:cli.json}")
+    @Option(names = "--json", order = 12, description = "${bundle:cli.json}")
     private boolean json;
 
     @Mixin
@@ -82,8 +76,8 @@ final class FlyCommand implements Callable<Integer> {
         Pack with = packName == null
                 ? read.packs().get(0)
                 : chosen.among("--pack", packName, read.name(), read.packs(), Pack::name);
-        FlyResult result =
-                new FlyStudy(new MeasuredSections(), Bands.load()).fly(read, library, with, wanted, speedLimit());
+        FlyResult result = new FlyStudy(new MeasuredSections(), Bands.load())
+                .fly(read, library, with, wanted, asked.question(context, read.tail()));
         Optional.ofNullable(out).ifPresent(folder -> write(folder, project, result));
         if (json) {
             context.terminal().data(new FlyJson(new Sentences(context.words(), Display.metric())).write(result));
@@ -94,20 +88,6 @@ final class FlyCommand implements Callable<Integer> {
         }
         boolean all = Headlines.all(result.glance()).stream().allMatch(Headline.Known.class::isInstance);
         return (all ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
-    }
-
-    private Optional<Double> speedLimit() {
-        String speed = limit;
-        return speed == null
-                ? Optional.empty()
-                : Optional.of(new Quantities(context)
-                        .between(
-                                "--no-faster-than",
-                                speed,
-                                Dimension.SPEED,
-                                1,
-                                FASTEST,
-                                context.words().say("cli.fly.no-faster-than.allowed")));
     }
 
     private void write(Path folder, ReadModel.Project project, FlyResult result) {

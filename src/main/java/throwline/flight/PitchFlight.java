@@ -9,8 +9,7 @@ import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
 /**
- * The model free in heave and pitch, throttle shut and nobody at the stick, while its surfaces and the mixed elevator move:
- * speed, path, attitude, pitch rate and height over time, in steps of 0.01 s.
+ * The model free in heave and pitch, throttle shut, while its surfaces and the elevator move: speed, path, attitude, pitch rate and height over time, in steps of 0.01 s.
  *
  * @param coefficients of the whole model
  * @param balance weight, air and area
@@ -29,10 +28,11 @@ record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double
      * @param from share of the way at first, 0 or 1
      * @param to share at last
      * @param time that the surfaces take, s
-     * @param elevatorFrom rad
-     * @param elevatorTo rad; the elevator goes with the surfaces
+     * @param elevator where it stands at first, rad
+     * @param mixed change of the elevator that goes with the surfaces, rad
+     * @param pilot what the pilot does besides
      */
-    record Schedule(double from, double to, double time, double elevatorFrom, double elevatorTo) {
+    record Schedule(double from, double to, double time, double elevator, double mixed, Pilot pilot) {
 
         double done(double at) {
             return time <= 0 ? 1 : Math.max(0, Math.min(1, at / time));
@@ -43,7 +43,26 @@ record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double
         }
 
         double elevator(double at) {
-            return elevatorFrom + (elevatorTo - elevatorFrom) * done(at);
+            return elevator + done(at) * (mixed + pilot.answered(at) * (pilot.needed - mixed));
+        }
+    }
+
+    /**
+     * A pilot who brings the elevator to where the surfaces need it, once the change is seen.
+     *
+     * @param needed whole change of the elevator with the surfaces all the way, rad
+     * @param after seconds until the hand moves; infinite for nobody at the stick
+     * @param within seconds that the hand takes
+     */
+    record Pilot(double needed, double after, double within) {
+
+        static Pilot nobody() {
+            return new Pilot(0, Double.POSITIVE_INFINITY, 1);
+        }
+
+        /** Share of what is needed that is there at a time. */
+        double answered(double at) {
+            return Math.max(0, Math.min(1, (at - after) / within));
         }
     }
 

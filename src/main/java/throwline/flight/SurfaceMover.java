@@ -1,10 +1,14 @@
 package throwline.flight;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.flight.PitchFlight.Pilot;
+import throwline.flight.PitchFlight.Schedule;
 import throwline.flight.PitchFlight.Steady;
+import throwline.flight.SurfaceMove.Moment;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -17,6 +21,19 @@ public final class SurfaceMover {
 
     /** The model is watched for so long after the surfaces have stopped, s. */
     private static final double AFTER = 3;
+
+    /** Seconds until a pilot sees what happens and the hand moves (PRACTICE). */
+    public static final double REACTION = 1;
+
+    /** Seconds in which the hand brings the elevator to where it belongs (PRACTICE). */
+    public static final double HAND = 0.5;
+
+    /** Shortest and longest time of the surfaces that is tried, s (TRADE-FACTS 1: slow servos take one to two). */
+    public static final double QUICKEST = 0.5;
+
+    public static final double SLOWEST = 4;
+
+    private static final double TENTHS = 10;
 
     /** Angles of attack that the table covers beyond those of both set-ups, rad. */
     private static final double BELOW = Math.toRadians(7);
@@ -66,54 +83,104 @@ public final class SurfaceMover {
         return new SetUp(to.name(), deflections, 0);
     }
 
+    /** The elevator's whole change from the reference set-up to the other at a speed, rad; empty as in {@link #lower}. */
+    public Optional<Double> wholeChange(double speed) {
+        return between(0, speed).map(Ends::change);
+    }
+
     /**
-     * To the other set-up.
+     * To the other set-up, nobody at the stick.
      *
      * @param speed airspeed at first, m/s
      * @param time that the surfaces take, s
-     * @param mix share of the elevator's whole change that goes with them
+     * @param elevator change of the elevator that goes with them, rad, trailing edge down positive
      * @return what happens; empty where one of both has no steady descent at the speed
      */
-    public Optional<SurfaceMove> lower(double speed, double time, double mix) {
-        return move(0, speed, time, mix);
+    public Optional<SurfaceMove> lower(double speed, double time, double elevator) {
+        return between(0, speed).map(ends -> move(ends, time, elevator, Pilot.nobody()));
     }
 
-    /** Back to the reference set-up; parameters as in {@link #lower}. */
-    public Optional<SurfaceMove> raise(double speed, double time, double mix) {
-        return move(1, speed, time, mix);
+    /**
+     * Back to the reference set-up, the pilot answering: after {@link #REACTION} the elevator is brought within
+     * {@link #HAND} to where the surfaces need it.
+     *
+     * @param speed airspeed at first, m/s
+     * @param time that the surfaces take, s
+     * @param elevator change of the elevator as in {@link #lower}: here it goes back
+     * @return as in {@link #lower}
+     */
+    public Optional<SurfaceMove> raise(double speed, double time, double elevator) {
+        return between(1, speed).map(ends -> move(ends, time, -elevator, new Pilot(ends.change(), REACTION, HAND)));
     }
 
-    private Optional<SurfaceMove> move(double share, double speed, double time, double mix) {
+    /**
+     * The shortest time that keeps the load below a limit while the surfaces go to the other set-up, nobody at the stick.
+     *
+     * @param speed airspeed at first, m/s
+     * @param elevator change of the elevator that goes with them, rad
+     * @param load the limit, lift over weight
+     * @return s, to 0.1 s, not below {@link #QUICKEST}; empty where {@link #SLOWEST} is too quick, or as in {@link #lower}
+     */
+    public Optional<Double> shortestTime(double speed, double elevator, double load) {
+        Optional<Ends> found = between(0, speed);
+        if (found.isEmpty() || !keeps(found.get(), SLOWEST, elevator, load)) {
+            return Optional.empty();
+        }
+        if (keeps(found.get(), QUICKEST, elevator, load)) {
+            return Optional.of(QUICKEST);
+        }
+        int tooQuick = (int) Math.round(QUICKEST * TENTHS);
+        int slow = (int) Math.round(SLOWEST * TENTHS);
+        while (slow - tooQuick > 1) {
+            int middle = (tooQuick + slow) / 2;
+            if (keeps(found.get(), middle / TENTHS, elevator, load)) {
+                slow = middle;
+            } else {
+                tooQuick = middle;
+            }
+        }
+        return Optional.of(slow / TENTHS);
+    }
+
+    private boolean keeps(Ends ends, double time, double elevator, double load) {
+        SurfaceMove run = move(ends, time, elevator, Pilot.nobody());
+        return run.followed() && run.mostLoad() <= load;
+    }
+
+    /** Both steady descents at one speed. */
+    private record Ends(double share, Steady from, Steady to) {
+        double change() {
+            return to.elevator() - from.elevator();
+        }
+    }
+
+    private Optional<Ends> between(double share, double speed) {
         Optional<Steady> from = flight.steady(share, speed, lowest, highest);
         Optional<Steady> to = flight.steady(1 - share, speed, lowest, highest);
-        return from.flatMap(a -> to.map(b -> {
-            double elevatorTo = a.elevator() + mix * (b.elevator() - a.elevator());
-            return watched(new PitchFlight.Schedule(share, 1 - share, time, a.elevator(), elevatorTo), a.state(), mix);
-        }));
+        return from.flatMap(a -> to.map(b -> new Ends(share, a, b)));
     }
 
-    private SurfaceMove watched(PitchFlight.Schedule schedule, PitchFlight.State start, double mix) {
+    private SurfaceMove move(Ends ends, double time, double elevator, Pilot pilot) {
+        Schedule schedule = new Schedule(ends.share, 1 - ends.share, time, ends.from.elevator(), elevator, pilot);
+        PitchFlight.State start = ends.from.state();
         double sink = start.speed() * Math.sin(start.angle());
-        double above = 0;
-        double below = 0;
-        double most = start.load();
-        double least = start.load();
-        double slowest = start.speed();
-        double fastest = start.speed();
+        List<Moment> history = new ArrayList<>();
         boolean followed = true;
-        for (PitchFlight.State state : flight.fly(schedule, start, schedule.time() + AFTER)) {
+        for (PitchFlight.State state : flight.fly(schedule, start, time + AFTER)) {
             followed = lowest <= state.alpha() && state.alpha() <= highest;
             if (!followed) {
                 break;
             }
-            double offPath = state.height() + sink * state.time();
-            above = Math.max(above, offPath);
-            below = Math.max(below, -offPath);
-            most = Math.max(most, state.load());
-            least = Math.min(least, state.load());
-            slowest = Math.min(slowest, state.speed());
-            fastest = Math.max(fastest, state.speed());
+            history.add(new Moment(
+                    state.time(),
+                    schedule.done(state.time()),
+                    state.height(),
+                    state.height() + sink * state.time(),
+                    state.angle(),
+                    state.alpha(),
+                    state.speed(),
+                    state.load()));
         }
-        return new SurfaceMove(schedule.time(), mix, above, below, most, least, slowest, fastest, followed);
+        return new SurfaceMove(time, history, followed);
     }
 }

@@ -246,7 +246,7 @@ public final class FindStudy {
                     .filter(e -> e > 0)
                     .findFirst()
                     .orElse(model.tail().elevator().travelUp());
-            List<Double> entries = referenceStall.map(HandlingStudy::entries).orElse(List.of());
+            List<Double> entries = referenceStall.map(PullStudy::entries).orElse(List.of());
             Optional<Double> speed =
                     wanted.speed().or(() -> entries.stream().skip(1).findFirst());
             Optional<LoopHelp> help = speed.flatMap(v -> loops(in).at(own, v, entries));

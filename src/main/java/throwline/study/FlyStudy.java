@@ -29,6 +29,7 @@ import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.RollPoint;
 import throwline.study.FlyResult.Turn;
 import throwline.study.FlyResult.Why;
+import throwline.words.Note;
 
 /** "How does this one set-up fly, in depth?" */
 public final class FlyStudy {
@@ -63,11 +64,11 @@ public final class FlyStudy {
      * @param airfoils where its airfoils are found; every name of the model must be there
      * @param pack a pack of the model
      * @param setUp a set-up of the model
-     * @param speedLimit limit for the steepest descent, m/s; empty for 1.6 times the stall speed
+     * @param question what was said besides
      */
-    public FlyResult fly(Model model, AirfoilLibrary airfoils, Pack pack, SetUp setUp, Optional<Double> speedLimit) {
+    public FlyResult fly(Model model, AirfoilLibrary airfoils, Pack pack, SetUp setUp, FlyQuestion question) {
         Airframe airframe = new Airframe(model, airfoils, sections);
-        return new One(airframe, airfoils, pack, setUp).result(speedLimit);
+        return new One(airframe, airfoils, pack, setUp).result(question);
     }
 
     /** One set-up with one pack. */
@@ -92,7 +93,7 @@ public final class FlyStudy {
             reference = isReference ? flight : new Flight(airframe, model.reference());
         }
 
-        FlyResult result(Optional<Double> speedLimit) {
+        FlyResult result(FlyQuestion question) {
             SetUpAnswer answer = new SetUpAnswer(model, setUp, bands);
             Optional<Stall> stall = flight.stall(pack);
             Optional<Stall> referenceStall = isReference ? stall : reference.stall(pack);
@@ -127,22 +128,52 @@ public final class FlyStudy {
                     approach.steady().map(a -> balance(stall.get(), referenceStall, a, there)),
                     turns(glance),
                     rolls(stall.get(), approach, glance),
-                    approach.steady().map(a -> descents(stall.get(), a, speedLimit)),
+                    approach.steady().map(a -> descents(stall.get(), a, question.speedLimit())),
                     rollSweep(stall.get()),
-                    handling(ladder, glance, stall.get(), referenceStall),
+                    handling(ladder, glance, stall.get(), referenceStall, question),
                     likely.matters(glance),
                     glance.notes());
         }
 
         private Handling handling(
-                GroundLadder ladder, SetUpResult glance, Stall stall, Optional<Stall> referenceStall) {
-            HandlingStudy study = new HandlingStudy(airframe, pack, bands);
+                GroundLadder ladder,
+                SetUpResult glance,
+                Stall stall,
+                Optional<Stall> referenceStall,
+                FlyQuestion question) {
+            List<Double> speeds = question.loopSpeeds().isEmpty()
+                    ? PullStudy.entries(referenceStall.orElse(stall))
+                    : question.loopSpeeds();
+            PullStudy.Pulls pulls = new PullStudy(flight, pack, setUp, stall, bands).at(speeds);
+            MoveStudy.Found moves = moves(stall, referenceStall, question);
             return new Handling(
-                    study.ranking(ladder, glance),
-                    study.loops(flight, setUp, stall, HandlingStudy.entries(referenceStall.orElse(stall))),
-                    isReference
-                            ? Optional.empty()
-                            : referenceStall.flatMap(s -> study.moves(reference, s, flight, setUp, stall)));
+                    new RankingStudy(airframe, pack, bands).ranking(ladder, glance),
+                    pulls.loops(),
+                    pulls.gains(),
+                    pulls.none(),
+                    moves.moves(),
+                    moves.why());
+        }
+
+        private MoveStudy.Found moves(Stall stall, Optional<Stall> referenceStall, FlyQuestion question) {
+            if (isReference) {
+                return new MoveStudy.Found(
+                        Optional.empty(),
+                        question.asksForMoves()
+                                ? Optional.of(Note.of("note.move.reference", setUp.name()))
+                                : Optional.empty());
+            }
+            return referenceStall
+                    .map(s -> new MoveStudy(
+                                    airframe,
+                                    pack,
+                                    new MoveStudy.Side(reference, model.reference(), s),
+                                    new MoveStudy.Side(flight, setUp, stall))
+                            .moves(question))
+                    .orElseGet(() -> new MoveStudy.Found(
+                            Optional.empty(),
+                            Optional.of(Note.of(
+                                    "note.move.no-stall", model.reference().name()))));
         }
 
         private Balance balance(

@@ -2,25 +2,38 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.words.Note;
 
 /**
  * What one set-up with one pack does in a landing among the others, in a tight pull, and while its surfaces move.
  *
  * @param ranking landings of all set-ups, shortest first
- * @param loops tightest pulls of every pull stick that works here, by stick, then by speed
+ * @param loops tightest pulls of every pull stick that works here, by stick, then by speed; behind a stick that moves flaps
+ *     the same stick without them, unless another stick of the model is just that
+ * @param gains what the flaps of such sticks bring, by stick, then by speed
+ * @param noLoops speeds asked about without an answer
  * @param moves what happens while the surfaces go from the reference set-up to this one and back; empty for the reference
- *     itself and where one of the two has no steady descent at the speed
+ *     itself and where {@code noMoves} says why
+ * @param noMoves why there are none
  */
-public record Handling(List<Rank> ranking, List<Loop> loops, Optional<Moves> moves) {
+public record Handling(
+        List<Rank> ranking,
+        List<Loop> loops,
+        List<Gain> gains,
+        List<Note> noLoops,
+        Optional<Moves> moves,
+        Optional<Note> noMoves) {
 
     public Handling {
         ranking = List.copyOf(ranking);
         loops = List.copyOf(loops);
+        gains = List.copyOf(gains);
+        noLoops = List.copyOf(noLoops);
     }
 
     /** Nothing of it. */
     public static Handling none() {
-        return new Handling(List.of(), List.of(), Optional.empty());
+        return new Handling(List.of(), List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -46,6 +59,7 @@ public record Handling(List<Rank> ranking, List<Loop> loops, Optional<Moves> mov
      * The tightest pull of one stick at one speed. Loads are lift over weight.
      *
      * @param stick its name; empty for the elevator's whole travel where the model has no pull stick
+     * @param withoutFlaps true for the elevator of that stick alone, where its flaps stay where they are
      * @param speed at the entry, m/s
      * @param wingLoad load at which the wing gives its most lift
      * @param elevatorLoad load at which the stick is at full; empty where the wing comes first
@@ -64,6 +78,7 @@ public record Handling(List<Rank> ranking, List<Loop> loops, Optional<Moves> mov
      */
     public record Loop(
             String stick,
+            boolean withoutFlaps,
             double speed,
             double wingLoad,
             Optional<Double> elevatorLoad,
@@ -85,49 +100,145 @@ public record Handling(List<Rank> ranking, List<Loop> loops, Optional<Moves> mov
     }
 
     /**
-     * Surfaces on the move, nobody at the stick, throttle shut.
+     * What flaps that go with the elevator bring: radius at the bottom of the loop with them and with the elevator alone, its
+     * throw the same.
+     *
+     * @param stick its name
+     * @param plain name of the stick without them; the same name where the model has no such stick
+     * @param speed at the entry, m/s
+     * @param with radius with flaps, m
+     * @param without radius without, m
+     */
+    public record Gain(String stick, String plain, double speed, Headline.Known with, Headline.Known without) {}
+
+    /**
+     * Surfaces on the move, throttle shut. Runs stand by mix: none, half, all of the elevator's change, then the one that the
+     * person named.
      *
      * @param lowerSpeed speed at which they go to this set-up, m/s
-     * @param lowering by time and mix
-     * @param suggestedTime shortest time that keeps the load below 1.3 without any mix, s; empty where none of those tried
-     *     does
+     * @param lowering nobody at the stick
+     * @param suggested shortest times that keep the load below 1.3, by mix
      * @param raiseSpeed speed at which they go back, that of the approach, m/s
-     * @param raising by time and mix
+     * @param raising the pilot answering
+     * @param stall stall speed of this set-up, m/s
      * @param referenceStall stall speed of the reference set-up, m/s
+     * @param terms what was taken for it
      */
     public record Moves(
             double lowerSpeed,
             List<Move> lowering,
-            Optional<Double> suggestedTime,
+            List<Suggested> suggested,
             double raiseSpeed,
             List<Move> raising,
-            double referenceStall) {
+            double stall,
+            double referenceStall,
+            Terms terms) {
 
         public Moves {
             lowering = List.copyOf(lowering);
+            suggested = List.copyOf(suggested);
             raising = List.copyOf(raising);
         }
+    }
+
+    /**
+     * What was taken for surfaces on the move.
+     *
+     * @param quickest shortest time that was tried, s
+     * @param slowest longest time that was tried, s
+     * @param reaction seconds until the pilot's hand moves
+     * @param hand seconds that it takes
+     */
+    public record Terms(double quickest, double slowest, double reaction, double hand) {}
+
+    /**
+     * A mix.
+     *
+     * @param share of the elevator's whole change
+     * @param elevator the change, rad, trailing edge down positive
+     * @param own true for the one that the person named
+     */
+    public record Mix(double share, double elevator, boolean own) {}
+
+    /**
+     * A time for the surfaces.
+     *
+     * @param mix with this mix
+     * @param time shortest time that keeps the load below 1.3, s; empty where none of those tried does
+     */
+    public record Suggested(Mix mix, Optional<Double> time) {}
+
+    /** How a run ends. */
+    public enum End {
+        /** It was followed to the end of the time watched. */
+        FOLLOWED,
+        /** The nose went up beyond the angles that are known. */
+        LOST_UP,
+        /** The nose went down beyond them. */
+        LOST_DOWN
+    }
+
+    /** How it comes back to a path no steeper than the one it was on. */
+    public enum Return {
+        /** It was never steeper. */
+        NEVER_LEFT,
+        /** It was steeper for a while. */
+        BACK,
+        /** It was still steeper at the end of the time watched. */
+        NOT_YET,
+        /** It went beyond the angles that are known. */
+        LOST
     }
 
     /**
      * One run.
      *
      * @param time that the surfaces take, s
-     * @param mix share of the elevator's whole change that goes with them
+     * @param mix elevator that goes with them
+     * @param end whether its numbers are to be used
      * @param balloon most rise above the path it was on, m
      * @param drop most sinking below it, m
      * @param mostLoad largest load
      * @param leastLoad smallest load
      * @param slowest lowest airspeed, m/s
-     * @param followed false where it pitched beyond the angles that are known, so that its numbers are not to be used
+     * @param fastest highest airspeed, m/s
+     * @param comesBack to a path no steeper than before
+     * @param heightLost from the start until then, m; empty where it was never steeper or did not come back
+     * @param history moments over time, as far as it was followed
      */
     public record Move(
             double time,
-            double mix,
+            Mix mix,
+            End end,
             double balloon,
             double drop,
             double mostLoad,
             double leastLoad,
             double slowest,
-            boolean followed) {}
+            double fastest,
+            Return comesBack,
+            Optional<Double> heightLost,
+            List<Moment> history) {
+
+        public Move {
+            history = List.copyOf(history);
+        }
+
+        /** True where it was followed to the end. */
+        public boolean followed() {
+            return end == End.FOLLOWED;
+        }
+    }
+
+    /**
+     * One moment of a run.
+     *
+     * @param time s
+     * @param moved how far the surfaces have gone, 0 to 1
+     * @param height over the start, m
+     * @param offPath height above the path that it was on, m
+     * @param speed airspeed, m/s
+     * @param load lift over weight
+     */
+    public record Moment(double time, double moved, double height, double offPath, double speed, double load) {}
 }

@@ -14,6 +14,7 @@ import throwline.input.ModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;
 import throwline.model.Pack;
+import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.MeasuredSections;
 
@@ -129,5 +130,25 @@ class PullTest {
             assertThat(pull.load()).isEqualTo(least);
         }
         assertThat(all.wing()).isCloseTo(Math.pow(speed / stall.speed(), 2), withPercentage(25));
+    }
+
+    /**
+     * Section 8: the ratio of the tightest loops with and without flaps is that of the largest lifts, here from the stall
+     * speeds of the two set-ups in level flight: the wing's load at one speed rises with the square of their ratio.
+     */
+    @ParameterizedTest
+    @CsvSource({"orchard, 8", "saltmarsh, 6"})
+    void flapsTightenByTheirLift(String name, double flap) {
+        Airframe airframe = airframe(name);
+        Pack pack = airframe.model().packs().get(0);
+        SetUp flapped = new SetUp("flapped", Map.of("flaps", Math.toRadians(flap)), 0);
+        Flight clean = new Flight(airframe, airframe.model().reference());
+        Stall stall = clean.stall(pack).orElseThrow();
+        double lower = stall.speed()
+                / new Flight(airframe, flapped).stall(pack).orElseThrow().speed();
+        Stick.Pull with = new Stick.Pull("with", Map.of("flaps", Math.toRadians(flap)), -1, List.of());
+        double ratio = clean.pull(with, pack, stall, 20).orElseThrow().wing()
+                / clean.pull(pull(60), pack, stall, 20).orElseThrow().wing();
+        assertThat(ratio).isGreaterThan(1).isCloseTo(lower * lower, withPercentage(5));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -63,7 +64,7 @@ class SurfaceMoveTest {
     }
 
     private static PitchFlight.Schedule held(double elevator) {
-        return new PitchFlight.Schedule(0, 0, 0, elevator, elevator);
+        return new PitchFlight.Schedule(0, 0, 0, elevator, 0, PitchFlight.Pilot.nobody());
     }
 
     /** With the drag taken away speed and height only trade places: within 0.5 % over half a minute of ups and downs. */
@@ -131,7 +132,8 @@ class SurfaceMoveTest {
         SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
         SurfaceMove quick = mover.lower(SPEED, 0.2, 0).orElseThrow();
         SurfaceMove slow = mover.lower(SPEED, 3, 0).orElseThrow();
-        SurfaceMove mixed = mover.lower(SPEED, 0.2, 1).orElseThrow();
+        SurfaceMove mixed =
+                mover.lower(SPEED, 0.2, mover.wholeChange(SPEED).orElseThrow()).orElseThrow();
         assertThat(quick.balloon()).isPositive();
         assertThat(quick.mostLoad()).isGreaterThan(slow.mostLoad()).isGreaterThan(1.2);
         assertThat(quick.slowest()).isLessThan(SPEED);
@@ -142,10 +144,152 @@ class SurfaceMoveTest {
     @Test
     void quickRetractionDrops() {
         SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
-        SurfaceMove quick = mover.raise(SPEED, 0.2, 1).orElseThrow();
-        SurfaceMove slow = mover.raise(SPEED, 3, 1).orElseThrow();
+        double whole = mover.wholeChange(SPEED).orElseThrow();
+        SurfaceMove quick = mover.raise(SPEED, 0.2, whole).orElseThrow();
+        SurfaceMove slow = mover.raise(SPEED, 3, whole).orElseThrow();
         assertThat(quick.leastLoad()).isLessThan(0.9);
         assertThat(slow.leastLoad()).isGreaterThan(quick.leastLoad());
+    }
+
+    private static SurfaceMover mover() {
+        return new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
+    }
+
+    /** A run begins in the steady descent of the trim solution, on its path, its load the cosine of the path's angle. */
+    @Test
+    void aRunBeginsInTheSteadyDescent() {
+        SurfaceMover mover = mover();
+        List<SurfaceMove> runs = List.of(
+                mover.lower(SPEED, 1, 0).orElseThrow(), mover.raise(SPEED, 1, 0).orElseThrow());
+        List<Attitude> exactly = List.of(clean, flapped);
+        for (int i = 0; i < 2; i++) {
+            SurfaceMove.Moment first = runs.get(i).history().get(0);
+            Attitude exact = exactly.get(i);
+            assertThat(first.time()).isZero();
+            assertThat(first.moved()).isZero();
+            assertThat(first.offPath()).isZero();
+            assertThat(first.speed()).isEqualTo(SPEED);
+            assertThat(first.angle()).isCloseTo(exact.descentAngle(), within(Math.toRadians(0.2)));
+            assertThat(first.alpha()).isCloseTo(exact.alpha(), within(Math.toRadians(0.2)));
+            assertThat(first.load()).isCloseTo(Math.cos(first.angle()), within(1e-6));
+        }
+    }
+
+    /**
+     * Surfaces that take two minutes with all of the elevator's change never leave steady flight, in which the load is the
+     * cosine of the path's angle (closed form): nothing balloons, and at last it flies the steady descent of the other set-up.
+     */
+    @Test
+    void endlesslySlowSurfacesStayInSteadyFlight() {
+        SurfaceMover mover = mover();
+        SurfaceMove run =
+                mover.lower(SPEED, 120, mover.wholeChange(SPEED).orElseThrow()).orElseThrow();
+        assertThat(run.followed()).isTrue();
+        for (SurfaceMove.Moment moment : run.history()) {
+            assertThat(moment.load()).isCloseTo(Math.cos(moment.angle()), within(0.01));
+        }
+        SurfaceMove.Moment last = run.history().get(run.history().size() - 1);
+        assertThat(last.moved()).isEqualTo(1);
+        assertThat(last.speed()).isCloseTo(SPEED, withPercentage(1));
+        assertThat(last.angle()).isCloseTo(flapped.descentAngle(), within(Math.toRadians(0.5)));
+        assertThat(last.alpha()).isCloseTo(flapped.alpha(), within(Math.toRadians(0.3)));
+    }
+
+    /**
+     * Surfaces that take no time find the model at its angle of attack and speed: TRADE-FACTS 4, the load jumps by the
+     * change of lift coefficient times q S / W. The lift is that of the whole model held there, not of the table.
+     */
+    @Test
+    void instantSurfacesJumpByTheirLift() {
+        Trimmer trimmer = new Trimmer(airframe, Deflections.of(model.wing(), landing));
+        double lift =
+                trimmer.heldAt(pack, SPEED, clean.alpha(), clean.elevator()).lift() - clean.lift();
+        double pressure = airframe.air().density() * SPEED * SPEED / 2;
+        double jump = lift * pressure * model.wing().area() / (pack.mass() * 9.80665);
+        SurfaceMove run = mover().lower(SPEED, 0, 0).orElseThrow();
+        assertThat(jump).isGreaterThan(0.3);
+        assertThat(run.history().get(0).load() - Math.cos(clean.descentAngle())).isCloseTo(jump, within(0.02));
+    }
+
+    /** The shortest time keeps the load, a tenth of a second less does not, and longer is never worse. */
+    @Test
+    void theShortestTime() {
+        SurfaceMover mover = mover();
+        double limit = 1.25;
+        double time = mover.shortestTime(SPEED, 0, limit).orElseThrow();
+        assertThat(time).isBetween(SurfaceMover.QUICKEST + 0.1, SurfaceMover.SLOWEST);
+        assertThat(mover.lower(SPEED, time, 0).orElseThrow().mostLoad()).isLessThanOrEqualTo(limit);
+        assertThat(mover.lower(SPEED, time - 0.1, 0).orElseThrow().mostLoad()).isGreaterThan(limit);
+        double before = Double.POSITIVE_INFINITY;
+        for (double slower = SurfaceMover.QUICKEST; slower <= SurfaceMover.SLOWEST; slower += 0.25) {
+            double load = mover.lower(SPEED, slower, 0).orElseThrow().mostLoad();
+            assertThat(load).isLessThanOrEqualTo(before);
+            before = load;
+        }
+        assertThat(mover.shortestTime(SPEED, 0, 1.05)).as("none of those tried").isEmpty();
+        assertThat(mover.shortestTime(SPEED, 0, 3)).contains(SurfaceMover.QUICKEST);
+    }
+
+    /** Nobody, then the hand: nothing for a second, all of what is needed half a second later, whatever was mixed in. */
+    @Test
+    void thePilotAnswers() {
+        PitchFlight.Pilot pilot = new PitchFlight.Pilot(-0.1, 1, 0.5);
+        PitchFlight.Schedule schedule = new PitchFlight.Schedule(1, 0, 0.8, 0.07, -0.04, pilot);
+        assertThat(schedule.elevator(0)).isEqualTo(0.07);
+        assertThat(schedule.elevator(0.4)).isCloseTo(0.05, within(1e-12));
+        assertThat(schedule.elevator(1)).isCloseTo(0.03, within(1e-12));
+        assertThat(schedule.elevator(1.25)).isCloseTo(0, within(1e-12));
+        assertThat(schedule.elevator(2)).isCloseTo(-0.03, within(1e-12));
+    }
+
+    /** On straight pieces of path the height lost is speed times the sine of the angle times the time (closed form). */
+    @Test
+    void heightLostIsThatOfThePath() {
+        double[] steeper = {0.1, 0.1, 0.3, 0.3, 0.1, 0.05};
+        SurfaceMove back = alongPath(steeper, true);
+        assertThat(back.comesBack()).isEqualTo(SurfaceMove.Return.BACK);
+        assertThat(back.heightLost().orElseThrow())
+                .isCloseTo(10 * (2 * Math.sin(0.1) + 2 * Math.sin(0.3)), within(1e-9));
+        SurfaceMove never = alongPath(new double[] {0.1, 0.101, 0.1, 0.05}, true);
+        assertThat(never.comesBack()).isEqualTo(SurfaceMove.Return.NEVER_LEFT);
+        assertThat(never.heightLost()).isEmpty();
+        SurfaceMove still = alongPath(new double[] {0.1, 0.2, 0.3}, true);
+        assertThat(still.comesBack()).isEqualTo(SurfaceMove.Return.NOT_YET);
+        assertThat(still.heightLost()).isEmpty();
+        assertThat(alongPath(steeper, false).comesBack()).isEqualTo(SurfaceMove.Return.LOST);
+    }
+
+    /** One second on each angle at 10 m/s. */
+    private static SurfaceMove alongPath(double[] angles, boolean followed) {
+        List<SurfaceMove.Moment> history = new ArrayList<>();
+        double height = 0;
+        for (int i = 0; i < angles.length; i++) {
+            history.add(new SurfaceMove.Moment(i, 1, height, 0, angles[i], 0.05, 10, 1));
+            height -= 10 * Math.sin(angles[i]);
+        }
+        return new SurfaceMove(1, history, followed);
+    }
+
+    /**
+     * TRADE-FACTS 4: a model whose brakes close drops. The less elevator comes with them and the quicker they close, the more
+     * height is lost; the hand brings it back within the time watched.
+     */
+    @Test
+    void goingBackCostsHeight() {
+        Flight flight = new Flight(airframe, model.setUps().get(3));
+        Attitude braked = flight.descent(pack, flight.stall(pack).orElseThrow(), SPEED)
+                .steady()
+                .orElseThrow();
+        SurfaceMover mover =
+                new SurfaceMover(airframe, model.reference(), model.setUps().get(3), pack, clean, braked);
+        double whole = mover.wholeChange(SPEED).orElseThrow();
+        SurfaceMove without = mover.raise(SPEED, 0.5, 0).orElseThrow();
+        SurfaceMove half = mover.raise(SPEED, 0.5, whole / 2).orElseThrow();
+        SurfaceMove slowly = mover.raise(SPEED, 2, 0).orElseThrow();
+        assertThat(without.heightLost().orElseThrow())
+                .isGreaterThan(half.heightLost().orElseThrow())
+                .isGreaterThan(slowly.heightLost().orElseThrow());
+        assertThat(without.leastLoad()).isLessThan(half.leastLoad());
     }
 
     /** The table's own steady descents are those of the trim solution, elevator included. */

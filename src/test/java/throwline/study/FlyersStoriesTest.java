@@ -6,7 +6,6 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import static throwline.study.Examples.value;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import throwline.model.Field;
@@ -96,7 +95,7 @@ class FlyersStoriesTest {
                         Examples.AIRFOILS,
                         model.packs().get(0),
                         model.setUps().get(0),
-                        Optional.empty());
+                        FlyQuestion.open());
         List<FlyResult.RollPoint> fast = fly.rollSweep().stream()
                 .filter(p -> p.speed() > 1.3 * value(fly.glance().stallSpeed()))
                 .toList();
@@ -116,7 +115,7 @@ class FlyersStoriesTest {
                         Examples.AIRFOILS,
                         model.packs().get(0),
                         model.setUps().get(2),
-                        Optional.empty());
+                        FlyQuestion.open());
         double speed = value(fly.glance().approachSpeed());
         double angle = value(fly.glance().descentAngle());
         double wind = model.field().wind();

@@ -5,7 +5,6 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import static throwline.study.Examples.value;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -132,7 +131,7 @@ class LandingStoriesTest {
                         Examples.AIRFOILS,
                         model.packs().get(0),
                         model.setUps().get(2),
-                        Optional.empty());
+                        FlyQuestion.open());
         List<Handling.Rank> ranking = fly.handling().ranking();
         assertThat(ranking).hasSize(4);
         assertThat(ranking.stream().map(rank -> rank.landing().value()).toList())
@@ -174,8 +173,9 @@ class LandingStoriesTest {
                 new throwline.flight.Airframe(model, Examples.AIRFOILS, new MeasuredSections());
         throwline.flight.Flight flight = new throwline.flight.Flight(airframe, model.reference());
         throwline.flight.Stall stall = flight.stall(model.packs().get(0)).orElseThrow();
-        List<Handling.Loop> loops = new HandlingStudy(airframe, model.packs().get(0), Bands.load())
-                .loops(flight, model.reference(), stall, List.of(15.0, 20.0, 25.0));
+        List<Handling.Loop> loops = new PullStudy(flight, model.packs().get(0), model.reference(), stall, Bands.load())
+                .at(List.of(15.0, 20.0, 25.0))
+                .loops();
         assertThat(loops).hasSize(6);
         for (int i = 0; i < 3; i++) {
             Handling.Loop plain = loops.get(i);

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.junit.jupiter.api.Test;
@@ -55,7 +54,7 @@ class LikelyBandsTest {
 
     private static FlyResult fly(Model model) {
         return new FlyStudy(SECTIONS, Bands.load())
-                .fly(model, AIRFOILS, model.packs().get(0), model.setUps().get(AIRBRAKE), Optional.empty());
+                .fly(model, AIRFOILS, model.packs().get(0), model.setUps().get(AIRBRAKE), FlyQuestion.open());
     }
 
     /** One per cent of weight is half a per cent of stall speed (V goes with the root of W; Reynolds number apart). */

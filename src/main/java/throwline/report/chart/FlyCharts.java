@@ -15,11 +15,15 @@ import throwline.report.Headlines;
 import throwline.report.ReportFile;
 import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
+import throwline.study.Handling.Moves;
 import throwline.study.Headline;
 import throwline.study.SetUpResult.SpeedPoint;
 import throwline.words.Words;
 
-/** Charts of one set-up over airspeed: descent angle, sink, elevator, roll; the stall and the speed to come in at marked. */
+/**
+ * Charts of one set-up: descent angle, sink, elevator and roll over airspeed with the stall and the speed to come in at;
+ * landing, loops, surfaces on the move, servos.
+ */
 public final class FlyCharts {
 
     private static final int HEIGHT = 480;
@@ -87,8 +91,22 @@ public final class FlyCharts {
             pictures.add(new LoopChart(result.handling().loops(), words)
                     .draw(holdsFor(result, "chart.loop.for"), words.say("chart.loop.proof")));
         }
+        result.handling().moves().ifPresent(moves -> moves(result, moves, pictures));
         new ServoLoadChart(result, words).draw().ifPresent(pictures::add);
         return pictures;
+    }
+
+    private void moves(FlyResult result, Moves moves, List<Picture> pictures) {
+        MoveChart chart = new MoveChart(
+                moves,
+                result.glance().setUp().name(),
+                result.model().reference().name(),
+                words.say("chart.of", result.model().name(), result.pack().name()),
+                words);
+        pictures.add(chart.lowering());
+        if (!moves.raising().isEmpty()) {
+            pictures.add(chart.raising());
+        }
     }
 
     private Optional<Picture> landing(FlyResult result) {

@@ -87,7 +87,9 @@ final class LoopChart {
     }
 
     private String label(Loop loop) {
-        String stick = loop.stick().isEmpty() ? words.say("fly.loop.travel") : loop.stick();
+        String stick = loop.stick().isEmpty()
+                ? words.say("fly.loop.travel")
+                : loop.withoutFlaps() ? words.say("fly.loop.without", loop.stick()) : loop.stick();
         // Number and unit stay on one line.
         return words.say("chart.loop.label", stick, String.format(Locale.ROOT, "%.0f\u00a0m/s", loop.speed()));
     }

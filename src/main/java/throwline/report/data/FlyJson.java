@@ -16,10 +16,12 @@ public final class FlyJson {
     private static final double DEGREE = Math.toDegrees(1);
 
     private final CompareJson compare;
+    private final Sentences sentences;
 
     /** A writer with these words. */
     public FlyJson(Sentences sentences) {
         compare = new CompareJson(sentences);
+        this.sentences = sentences;
     }
 
     /** The document. */
@@ -42,7 +44,7 @@ public final class FlyJson {
         json.end();
         descents(json, result.descents());
         sweeps(json, result);
-        new HandlingJson(json).write(result);
+        new HandlingJson(json, sentences).write(result);
         matters(json, result);
         json.end();
         return json.toString();

@@ -2,15 +2,20 @@ package throwline.report.data;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.report.Sentences;
 import throwline.report.TooCloseToCall;
 import throwline.study.FieldAnswer;
 import throwline.study.FieldAnswer.Legs;
 import throwline.study.FlyResult;
 import throwline.study.Handling;
+import throwline.study.Handling.Gain;
 import throwline.study.Handling.Loop;
+import throwline.study.Handling.Moment;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
 import throwline.study.Handling.Rank;
+import throwline.study.Handling.Suggested;
+import throwline.words.Note;
 
 /** Landings, gust margins, pulls and moving surfaces of one set-up as JSON: SI units, angles in degrees, loads in g. */
 final class HandlingJson {
@@ -18,9 +23,11 @@ final class HandlingJson {
     private static final double DEGREE = Math.toDegrees(1);
 
     private final JsonWriter json;
+    private final Sentences sentences;
 
-    HandlingJson(JsonWriter json) {
+    HandlingJson(JsonWriter json, Sentences sentences) {
         this.json = json;
+        this.sentences = sentences;
     }
 
     void write(FlyResult result) {
@@ -29,6 +36,12 @@ final class HandlingJson {
         margins(result.glance().field());
         json.key("pulls").array();
         result.handling().loops().forEach(this::pull);
+        json.end();
+        json.key("pullGains").array();
+        result.handling().gains().forEach(this::gain);
+        json.end();
+        json.key("noPulls").array();
+        result.handling().noLoops().forEach(this::note);
         json.end();
         moves(result.handling());
     }
@@ -121,6 +134,7 @@ final class HandlingJson {
     private void pull(Loop loop) {
         json.object();
         json.key("stick").value(loop.stick());
+        json.key("withoutFlaps").value(loop.withoutFlaps());
         json.key("speed").value(loop.speed());
         json.key("load").value(loop.load());
         json.key("limit").value(Codes.of(loop.limit()));
@@ -137,18 +151,55 @@ final class HandlingJson {
         json.end();
     }
 
+    private void gain(Gain gain) {
+        json.shortObject();
+        json.key("stick").value(gain.stick());
+        json.key("speed").value(gain.speed());
+        json.key("radius").value(gain.with().value());
+        json.key("radiusWithoutFlaps").value(gain.without().value());
+        json.key("tooCloseToCall").value(gain.with().tooCloseTo(gain.without()));
+        json.end();
+    }
+
+    private void note(Note note) {
+        json.shortObject();
+        json.key("code").value(note.code());
+        json.key("text").value(sentences.say(note));
+        json.end();
+    }
+
     private void moves(Handling handling) {
         json.key("moves");
-        if (handling.moves().isEmpty()) {
+        if (handling.moves().isPresent()) {
+            moves(handling.moves().get());
+        } else {
             json.nothing();
-            return;
         }
-        Moves moves = handling.moves().get();
+        json.key("noMoves");
+        handling.noMoves().ifPresentOrElse(this::note, json::nothing);
+    }
+
+    private void moves(Moves moves) {
         json.object();
-        number("suggestedTime", moves.suggestedTime());
+        Optional<Double> withoutMix = moves.suggested().stream()
+                .filter(suggested -> suggested.mix().share() == 0)
+                .findFirst()
+                .flatMap(Suggested::time);
+        number("suggestedTime", withoutMix);
+        json.key("suggestedTimes").array();
+        for (Suggested suggested : moves.suggested()) {
+            json.shortObject();
+            json.key("mix").value(suggested.mix().share());
+            json.key("elevator").value(suggested.mix().elevator() * DEGREE);
+            number("time", suggested.time());
+            json.end();
+        }
+        json.end();
         json.key("lowerSpeed").value(moves.lowerSpeed());
         runs("lowering", moves.lowering());
         json.key("raiseSpeed").value(moves.raiseSpeed());
+        json.key("pilotAfter").value(moves.terms().reaction());
+        json.key("pilotWithin").value(moves.terms().hand());
         runs("raising", moves.raising());
         json.end();
     }
@@ -156,14 +207,32 @@ final class HandlingJson {
     private void runs(String key, List<Move> runs) {
         json.key(key).array();
         for (Move run : runs) {
-            json.shortObject();
+            json.object();
             json.key("time").value(run.time());
-            json.key("mix").value(run.mix());
+            json.key("mix").value(run.mix().share());
+            json.key("elevator").value(run.mix().elevator() * DEGREE);
+            json.key("asked").value(run.mix().own());
+            json.key("end").value(Codes.of(run.end()));
             number("rise", known(run, run.balloon()));
             number("drop", known(run, run.drop()));
             number("mostLoad", known(run, run.mostLoad()));
             number("leastLoad", known(run, run.leastLoad()));
             number("slowest", known(run, run.slowest()));
+            number("fastest", known(run, run.fastest()));
+            json.key("comesBack").value(Codes.of(run.comesBack()));
+            number("heightLost", run.heightLost());
+            json.key("history").array();
+            for (Moment moment : run.history()) {
+                json.shortObject();
+                json.key("time").value(moment.time());
+                json.key("moved").value(moment.moved());
+                json.key("height").value(moment.height());
+                json.key("offPath").value(moment.offPath());
+                json.key("speed").value(moment.speed());
+                json.key("load").value(moment.load());
+                json.end();
+            }
+            json.end();
             json.end();
         }
         json.end();

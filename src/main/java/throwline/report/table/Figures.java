@@ -101,6 +101,11 @@ public final class Figures {
         return decimals(length, 0) + " m";
     }
 
+    /** A radius that is compared with another. */
+    String radius(double radius) {
+        return decimals(radius, 1) + " m";
+    }
+
     /** A height near the ground. */
     public String height(double height) {
         return digits(height) + " m";

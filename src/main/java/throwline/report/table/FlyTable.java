@@ -14,7 +14,7 @@ import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.Why;
-import throwline.study.Handling.Loop;
+import throwline.study.Handling.Moves;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer;
 import throwline.units.Dimension;
@@ -108,14 +108,16 @@ public final class FlyTable {
     }
 
     private void handling(StringBuilder text, FlyResult result) {
-        HandlingLines lines = new HandlingLines(page, words, figures);
-        List<Loop> loops = result.handling().loops();
-        section(text, "fly.section.loop", lines.loops(loops) + lines(lines.loopRemarks(loops)));
-        double stall = result.glance().stallSpeed() instanceof Headline.Known known ? known.value() : 0;
-        result.handling()
-                .moves()
+        PullLines pulls = new PullLines(page, words, figures);
+        section(text, "fly.section.loop", pulls.tables(result.handling()) + lines(pulls.remarks(result.handling())));
+        MoveLines moving = new MoveLines(page, words, figures, result, edge(result));
+        section(text, "fly.section.move", lines(moving.why()));
+        Optional<Moves> found = result.handling().moves();
+        found.ifPresent(moves ->
+                section(text, "fly.section.move", moving.lowering(moves) + lines(moving.loweringRemarks(moves))));
+        found.filter(moves -> !moves.raising().isEmpty())
                 .ifPresent(moves ->
-                        section(text, "fly.section.move", lines.moves(moves) + lines(lines.moveRemarks(moves, stall))));
+                        section(text, "fly.section.back", moving.raising(moves) + lines(moving.raisingRemarks(moves))));
     }
 
     private String lines(List<String> sentences) {

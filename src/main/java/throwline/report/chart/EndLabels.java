@@ -1,0 +1,103 @@
+package throwline.report.chart;
+
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
+import java.util.List;
+import org.jfree.chart.annotations.AbstractXYAnnotation;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleEdge;
+
+/** Names of curves that reach the right side of a plot, below each other beside it, with a line from each curve's end. */
+final class EndLabels extends AbstractXYAnnotation {
+
+    private static final long serialVersionUID = 1;
+
+    /** How far the names stand from the plot, points. */
+    private static final double AWAY = 24;
+
+    private static final double GAP = 3;
+
+    private final transient List<End> ends;
+
+    EndLabels(List<End> ends) {
+        this.ends = List.copyOf(ends);
+    }
+
+    /**
+     * Where a curve ends.
+     *
+     * @param name of the curve
+     * @param look its colour
+     * @param x place
+     * @param y place
+     */
+    record End(String name, HouseStyle.Look look, double x, double y) {}
+
+    @Override
+    public void draw(
+            Graphics2D g2,
+            XYPlot plot,
+            Rectangle2D area,
+            ValueAxis across,
+            ValueAxis up,
+            int rendererIndex,
+            PlotRenderingInfo info) {
+        Shape clip = g2.getClip();
+        g2.setClip(null);
+        Ink ink = new Ink(g2);
+        double step = ink.height(HouseStyle.STRONG);
+        List<End> downwards = ends.stream()
+                .sorted(Comparator.comparingDouble(End::y).reversed())
+                .toList();
+        double[] wanted = downwards.stream()
+                .mapToDouble(end -> up.valueToJava2D(end.y(), area, RectangleEdge.LEFT))
+                .toArray();
+        double[] places = apart(wanted, step, area.getMinY() + step / 2, area.getMaxY() - step / 2);
+        for (int i = 0; i < places.length; i++) {
+            End end = downwards.get(i);
+            double x = across.valueToJava2D(end.x(), area, RectangleEdge.BOTTOM);
+            g2.setStroke(HouseStyle.THIN);
+            g2.setPaint(end.look().color());
+            g2.draw(new Line2D.Double(x + GAP, wanted[i], area.getMaxX() + AWAY - GAP, places[i]));
+            ink.text(end.name(), HouseStyle.STRONG, HouseStyle.INK, area.getMaxX() + AWAY, places[i], Ink.Side.RIGHT);
+        }
+        g2.setClip(clip);
+    }
+
+    /**
+     * Places in rising order, at least a step apart and between two ends, each as near to where it is wanted as the others
+     * let it: neighbours that would touch stand around their middle.
+     */
+    static double[] apart(double[] wanted, double step, double least, double most) {
+        double[] places = wanted.clone();
+        for (int first = 0; first < places.length; first++) {
+            // The run of names that touch, from here upwards, grows as long as its middle pushes it into the one
+            // before.
+            int from = first;
+            double start = wanted[first];
+            while (from > 0 && places[from - 1] + step > start) {
+                from--;
+                double middle = 0;
+                for (int i = from; i <= first; i++) {
+                    middle += (wanted[i] - (i - from) * step) / (first - from + 1);
+                }
+                start = middle;
+            }
+            for (int i = from; i <= first; i++) {
+                places[i] = start + (i - from) * step;
+            }
+        }
+        for (int i = 0; i < places.length; i++) {
+            places[i] = Math.max(places[i], i == 0 ? least : places[i - 1] + step);
+        }
+        for (int i = places.length - 1; i >= 0; i--) {
+            places[i] = Math.min(places[i], i == places.length - 1 ? most : places[i + 1] - step);
+        }
+        return places;
+    }
+}

@@ -1,0 +1,208 @@
+package throwline.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import throwline.model.Model;
+import throwline.study.Comparison;
+import throwline.study.FieldAnswer;
+import throwline.study.FlyResult;
+import throwline.study.Handling;
+import throwline.study.Handling.End;
+import throwline.study.Handling.Gain;
+import throwline.study.Handling.Limit;
+import throwline.study.Handling.Loop;
+import throwline.study.Handling.Mix;
+import throwline.study.Handling.Moment;
+import throwline.study.Handling.Move;
+import throwline.study.Handling.Moves;
+import throwline.study.Handling.Return;
+import throwline.study.Handling.Suggested;
+import throwline.study.Headline;
+import throwline.study.Headline.Basis;
+import throwline.study.SetUpResult;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
+import throwline.words.Note;
+
+/**
+ * Fixed results of one set-up in depth for tests of wording and layout. Every number is invented; nothing here was worked
+ * out by the program and nothing checks its physics.
+ */
+public final class FlyFixture {
+
+    private static final double DEG = Math.PI / 180;
+
+    private FlyFixture() {}
+
+    /** All is found: loops with and without flaps, four mixes of which one is lost, a way back that does not always work. */
+    public static FlyResult airbrake() {
+        return of(Fixture.orchard(), 3, handling());
+    }
+
+    /** The set-up that others are compared with, asked for moves; no loop was found, nothing known of the balance. */
+    public static FlyResult reference() {
+        Note loop = Note.of("note.loop.too-slow", new Quantity(7, Dimension.SPEED), new Quantity(9.5, Dimension.SPEED));
+        return of(
+                Fixture.orchard(),
+                0,
+                new Handling(
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(loop),
+                        Optional.empty(),
+                        Optional.of(Note.of("note.move.reference", "clean"))));
+    }
+
+    /** Slow going back, servos too weak for the speed, nothing pitches away, no time is quick enough. */
+    public static FlyResult slow() {
+        List<Move> lowering = List.of(
+                move(new Mix(0, 0, false), End.FOLLOWED, Return.NEVER_LEFT, 3.2, 8.4),
+                move(new Mix(0.5, -1.5 * DEG, false), End.FOLLOWED, Return.NEVER_LEFT, 2.1, 9.4),
+                move(new Mix(1, -3 * DEG, false), End.FOLLOWED, Return.NEVER_LEFT, 0.4, 10.4));
+        List<Suggested> suggested = lowering.stream()
+                .limit(2)
+                .map(run -> new Suggested(run.mix(), Optional.empty()))
+                .toList();
+        Moves moves = new Moves(24, lowering, suggested, 9.9, lowering, 7.6, 9.5, new Handling.Terms(0.5, 4, 1, 0.5));
+        return of(
+                Fixture.orchard(),
+                2,
+                new Handling(List.of(), List.of(), List.of(), List.of(), Optional.of(moves), Optional.empty()));
+    }
+
+    private static FlyResult of(CompareAnswer answer, int setUp, Handling handling) {
+        Comparison comparison = answer.comparison();
+        Model model = comparison.model();
+        Comparison.PackResult pack = comparison.packs().get(0);
+        SetUpResult glance = pack.setUps().get(setUp);
+        boolean clean = glance.setUp().isClean();
+        return new FlyResult(
+                model,
+                pack.pack(),
+                glance,
+                Optional.of(new FlyResult.Balance(
+                        Optional.of(clean ? -0.02 : 0.11),
+                        Optional.of(0.117),
+                        19,
+                        known(3 * DEG, 2 * DEG),
+                        5.7 * DEG,
+                        clean
+                                ? Optional.empty()
+                                : Optional.of(new FlyResult.Why(-6 * DEG, 2 * DEG, DEG, 0, 7 * DEG, 0.3 * DEG)))),
+                List.of(new FlyResult.Turn(45 * DEG, known(10.2, 0.6))),
+                List.of(new FlyResult.RollDetail(
+                        "low rates",
+                        known(77 * DEG, 15 * DEG),
+                        Optional.of(1.2),
+                        Optional.of(-0.01),
+                        false,
+                        Optional.of(8.6),
+                        Optional.of(-0.09))),
+                Optional.of(new FlyResult.Descents(
+                        2, Optional.of(13 * DEG), 13.7, Optional.of(14 * DEG), Optional.of(13.7))),
+                List.of(new FlyResult.RollPoint(9, 60 * DEG), new FlyResult.RollPoint(18, 130 * DEG)),
+                handling,
+                List.of(new FlyResult.Matter("weight", "", "stall", new Quantity(0.04, Dimension.SPEED))),
+                List.of());
+    }
+
+    private static Handling handling() {
+        List<Loop> loops = List.of(
+                loop("full up", false, 15, 2.6, Limit.ELEVATOR),
+                loop("full up", false, 25, 6.5, Limit.WING),
+                loop("with camber", false, 15, 2.7, Limit.ELEVATOR),
+                loop("with camber", false, 25, 7.4, Limit.WING),
+                loop("five degrees", false, 15, 2.0, Limit.TAIL),
+                loop("five degrees", true, 15, 2.4, Limit.ELEVATOR));
+        List<Gain> gains = List.of(
+                new Gain("with camber", "full up", 15, radius(13.5), radius(14.3)),
+                new Gain("with camber", "full up", 25, radius(10.0), radius(11.6)),
+                new Gain("five degrees", "five degrees", 15, radius(22.9), radius(16.4)));
+        Note fast = Note.of("note.loop.too-fast", new Quantity(35, Dimension.SPEED));
+        double whole = 9 * DEG;
+        Mix none = new Mix(0, 0, false);
+        Mix half = new Mix(0.5, whole / 2, false);
+        Mix all = new Mix(1, whole, false);
+        Mix own = new Mix(0.3, 0.3 * whole, true);
+        Moves moves = new Moves(
+                13.6,
+                List.of(
+                        move(none, End.LOST_UP, Return.LOST, 5.6, 7.2),
+                        move(half, End.FOLLOWED, Return.NEVER_LEFT, 4.6, 8.3),
+                        move(all, End.FOLLOWED, Return.NEVER_LEFT, 0.7, 11.3),
+                        move(own, End.FOLLOWED, Return.NEVER_LEFT, 5.2, 7.9)),
+                List.of(
+                        new Suggested(none, Optional.empty()),
+                        new Suggested(half, Optional.of(0.5)),
+                        new Suggested(own, Optional.of(1.8))),
+                11.5,
+                List.of(
+                        move(none, End.LOST_DOWN, Return.LOST, 0, 11),
+                        move(half, End.FOLLOWED, Return.BACK, 0, 10.7),
+                        move(all, End.FOLLOWED, Return.NEVER_LEFT, 0.3, 10.4),
+                        move(own, End.FOLLOWED, Return.NOT_YET, 0, 10.9)),
+                8.9,
+                9.1,
+                new Handling.Terms(0.5, 4, 1, 0.5));
+        return new Handling(List.of(), loops, gains, List.of(fast), Optional.of(moves), Optional.empty());
+    }
+
+    private static Loop loop(String stick, boolean withoutFlaps, double speed, double load, Limit limit) {
+        boolean over = load > 5;
+        return new Loop(
+                stick,
+                withoutFlaps,
+                speed,
+                limit == Limit.WING ? load : 1.2 * load,
+                limit == Limit.WING ? Optional.empty() : Optional.of(limit == Limit.ELEVATOR ? load : 1.1 * load),
+                limit == Limit.TAIL ? Optional.of(load) : Optional.empty(),
+                limit,
+                load,
+                speed * speed / (9.80665 * (load - 1)),
+                speed * speed / (9.80665 * Math.sqrt(load * load - 1)),
+                limit == Limit.WING ? 0 : 5.6 * DEG,
+                Optional.of(limit == Limit.WING ? 0.9 : 1.3),
+                over ? Optional.of(8.2) : Optional.empty(),
+                over ? Optional.of(16.1) : Optional.empty(),
+                over ? 24 : 9,
+                List.of(new FieldAnswer.Spot(0, 0), new FieldAnswer.Spot(8, 4), new FieldAnswer.Spot(6, 9)));
+    }
+
+    private static Move move(Mix mix, End end, Return comesBack, double balloon, double slowest) {
+        double until = end == End.FOLLOWED ? 4.5 : 2;
+        List<Moment> history = new ArrayList<>();
+        for (double time = 0; time <= until; time += 0.5) {
+            double swing = Math.sin(time);
+            history.add(new Moment(
+                    time,
+                    Math.min(1, time / 1.5),
+                    -2 * time + balloon * swing,
+                    balloon * swing,
+                    13.6 - (13.6 - slowest) * swing,
+                    1 + 0.06 * balloon * Math.sin(2 * time)));
+        }
+        return new Move(
+                1.5,
+                mix,
+                end,
+                balloon,
+                0,
+                1 + 0.06 * balloon,
+                1 - 0.06 * balloon,
+                slowest,
+                13.6,
+                comesBack,
+                comesBack == Return.BACK ? Optional.of(7.4) : Optional.empty(),
+                history);
+    }
+
+    private static Headline.Known radius(double value) {
+        return new Headline.Known(value, 0.8 * value, 1.2 * value, Basis.ASSUMED, 0.8);
+    }
+
+    private static Headline known(double value, double width) {
+        return new Headline.Known(value, value - width, value + width, Basis.ASSUMED, 0.8);
+    }
+}
