@@ -108,6 +108,7 @@ public final class FlyStudy {
                         Optional.empty(),
                         List.of(),
                         Handling.none(),
+                        StandingAnswer.none(),
                         List.of(),
                         glance.notes());
             }
@@ -130,6 +131,8 @@ public final class FlyStudy {
                     approach.steady().map(a -> descents(stall.get(), a, speedLimit)),
                     rollSweep(stall.get()),
                     handling(ladder, glance, stall.get(), referenceStall),
+                    new StandingStudy(flight, pack, stall.get(), bands)
+                            .answer(glance.servos().flapSpeedLimit()),
                     likely.matters(glance),
                     glance.notes());
         }

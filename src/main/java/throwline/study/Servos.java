@@ -30,7 +30,7 @@ final class Servos {
     private static final double[] SPEEDS = {SetUpAnswer.APPROACH_OVER_STALL, 2, 2.8};
 
     /** The last of them: a limit beyond it is said to be none. */
-    private static final double FASTEST = SPEEDS[SPEEDS.length - 1];
+    static final double FASTEST = SPEEDS[SPEEDS.length - 1];
 
     private final Model model;
     private final SetUp setUp;

@@ -44,6 +44,7 @@ public final class FlyJson {
         sweeps(json, result);
         new HandlingJson(json).write(result);
         matters(json, result);
+        new StandingJson(json).write(result.standing());
         json.end();
         return json.toString();
     }

@@ -83,6 +83,11 @@ public final class FlyTable {
         section(text, "fly.section.matters", matters(result));
         section(text, "fly.section.servos", servos(result));
         section(text, "fly.section.positions", positions(result));
+        StandingLines standing = new StandingLines(page, words, figures);
+        section(
+                text,
+                "fly.section.stand",
+                standing.table(result.standing()) + lines(standing.remarks(result.standing())));
         section(
                 text,
                 "row.section.notes",
@@ -126,7 +131,7 @@ public final class FlyTable {
 
     private static EdgeThrow edge(FlyResult result) {
         Tail tail = result.model().tail();
-        return new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        return new EdgeThrow(tail.throwChord());
     }
 
     private String path(Descents d, FlyResult result) {
