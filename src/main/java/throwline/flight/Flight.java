@@ -201,6 +201,17 @@ public final class Flight {
      * @param share how hard the air pushes against what is worked out: 1, or more for a band
      */
     public List<Standing> standing(Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share) {
-        return standing.at(pack, stall, speed, descent, share);
+        return standing.at(pack, stall, speed, descent, share, stick -> true);
+    }
+
+    /**
+     * The same as worked out, for the set-up alone and some of the sticks.
+     *
+     * @param descent the steady descent at that speed, where there is one
+     * @param sticks their names
+     */
+    public List<Standing> standing(
+            Pack pack, Stall stall, double speed, Optional<Attitude> descent, Set<String> sticks) {
+        return standing.at(pack, stall, speed, descent, 1, sticks::contains);
     }
 }

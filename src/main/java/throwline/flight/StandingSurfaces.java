@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import throwline.flight.YieldingSurfaces.Told;
 import throwline.liftingline.HingeMoments;
 import throwline.liftingline.LiftingLineSolution;
@@ -61,8 +62,10 @@ final class StandingSurfaces {
      * @param speed m/s
      * @param descent the steady descent at that speed, where there is one
      * @param share how hard the air pushes against what is worked out: 1, or more for a band
+     * @param sticks with which sticks at full; the set-up alone is always worked out
      */
-    List<Standing> at(Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share) {
+    List<Standing> at(
+            Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share, Predicate<String> sticks) {
         double pressure = share * airframe.air().density() * speed * speed / 2;
         List<Standing> all = new ArrayList<>();
         Optional<LiftingLineSolution> level = descent.map(Attitude::wing).or(() -> loads.level(pack, stall, speed));
@@ -77,14 +80,14 @@ final class StandingSurfaces {
         alone.addTo(all);
         double atStall = stall.attitude().alpha() + model.wing().incidence();
         for (Stick stick : model.sticks()) {
-            if (stick.worksIn(setUp)) {
+            if (stick.worksIn(setUp) && sticks.test(stick.name())) {
                 Pose pose = new Pose(stick.name(), Deflections.of(model.wing(), setUp, stick, 1), told);
                 settled.map(s -> new Air(pose, speed, pressure, s, false).at(stick, atStall))
                         .ifPresent(pose::settle);
                 pose.addTo(all);
             }
         }
-        elevator(all, pack, descent, pressure);
+        elevator(all, pack, descent, pressure, sticks);
         return all;
     }
 
@@ -92,13 +95,8 @@ final class StandingSurfaces {
         return Objects.requireNonNull(runs.get(surface));
     }
 
-    /** Empty where the servo's torque is not given. */
     private Optional<HeldSurface> held(String surface, double chord) {
-        Servo servo = model.servo(surface);
-        double play = 2 * Math.asin(Math.min(1, servo.play() / (2 * chord)));
-        return servo.torque().stream()
-                .mapToObj(torque -> new HeldSurface(run(surface), torque, servo.give(), play))
-                .findFirst();
+        return HeldSurface.of(run(surface), model.servo(surface), chord);
     }
 
     /** One surface on one side. */
@@ -239,13 +237,17 @@ final class StandingSurfaces {
         }
     }
 
-    private void elevator(List<Standing> all, Pack pack, Optional<Attitude> descent, double pressure) {
+    private void elevator(
+            List<Standing> all, Pack pack, Optional<Attitude> descent, double pressure, Predicate<String> sticks) {
         Elevator elevator = model.tail().elevator();
         if (setUp.elevator() != 0) {
             all.add(elevator("", setUp.elevator(), pack, descent, pressure));
         }
         for (Stick stick : model.sticks()) {
-            if (stick instanceof Stick.Pull pull && stick.worksIn(setUp) && pull.elevator() != 0) {
+            if (stick instanceof Stick.Pull pull
+                    && sticks.test(stick.name())
+                    && stick.worksIn(setUp)
+                    && pull.elevator() != 0) {
                 double wanted = setUp.elevator() + pull.elevator();
                 double told = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
                 all.add(elevator(stick.name(), told, pack, descent, pressure));

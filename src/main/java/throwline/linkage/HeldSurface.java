@@ -1,8 +1,10 @@
 package throwline.linkage;
 
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import throwline.model.Servo;
 
 /**
  * A surface that a servo holds against the air. A servo is a position loop: its torque grows with its error until it
@@ -55,6 +57,20 @@ public record HeldSurface(ControlRun run, double rating, double give, double pla
      * @param hold how it is held there
      */
     public record Rest(double angle, Hold hold) {}
+
+    /**
+     * The surface of a servo; empty where the servo's torque is not given.
+     *
+     * @param run servo and linkage
+     * @param servo the servo
+     * @param chord from hinge to trailing edge at the surface's root end, m
+     */
+    public static Optional<HeldSurface> of(ControlRun run, Servo servo, double chord) {
+        double play = 2 * Math.asin(Math.min(1, servo.play() / (2 * chord)));
+        return servo.torque().stream()
+                .mapToObj(torque -> new HeldSurface(run, torque, servo.give(), play))
+                .findFirst();
+    }
 
     /**
      * Where the surface rests.

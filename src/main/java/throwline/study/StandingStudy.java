@@ -10,6 +10,7 @@ import throwline.flight.Attitude;
 import throwline.flight.Flight;
 import throwline.flight.Stall;
 import throwline.flight.Standing;
+import throwline.linkage.HeldSurface;
 import throwline.model.Elevator;
 import throwline.model.Hinge;
 import throwline.model.Model;
@@ -18,6 +19,7 @@ import throwline.model.Servo;
 import throwline.model.Surface;
 import throwline.section.HingeGap;
 import throwline.study.SetUpResult.Side;
+import throwline.study.StandingAnswer.Hold;
 import throwline.study.StandingAnswer.Point;
 import throwline.study.StandingAnswer.Row;
 
@@ -93,7 +95,7 @@ final class StandingStudy {
                             s.speed(),
                             rest.angle(),
                             s.pushedHarder().inAir().map(harder -> harder.angle()),
-                            rest.hold())));
+                            hold(rest.hold()))));
         }
         Side side = key.side() == 0 ? Side.BOTH : key.side() < 0 ? Side.LEFT : Side.RIGHT;
         return new Row(
@@ -106,6 +108,14 @@ final class StandingStudy {
                 gapShare(key.surface()),
                 model.servo(key.surface()).torque().isPresent(),
                 points);
+    }
+
+    private static Hold hold(HeldSurface.Hold hold) {
+        return switch (hold) {
+            case HELD -> Hold.HELD;
+            case OVERPOWERED -> Hold.OVERPOWERED;
+            case BLOWN -> Hold.BLOWN;
+        };
     }
 
     private Optional<Surface> surface(String name) {

@@ -1,6 +1,5 @@
 package throwline.report.data;
 
-import java.util.Locale;
 import java.util.Optional;
 import throwline.report.EdgeThrow;
 import throwline.study.StandingAnswer;
@@ -48,7 +47,7 @@ final class StandingJson {
             json.key("angle").value(point.angle() * DEGREE);
             json.key("straight").value(edge.distance(point.angle()));
             perhaps(point.perhaps());
-            json.key("hold").value(point.hold().name().toLowerCase(Locale.ROOT));
+            json.key("hold").value(Codes.of(point.hold()));
             json.end();
         }
         json.end();

@@ -87,7 +87,9 @@ public final class FlyTable {
         section(
                 text,
                 "fly.section.stand",
-                standing.table(result.standing()) + lines(standing.remarks(result.standing())));
+                standing.table(result.standing())
+                        + lines(standing.remarks(
+                                result.standing(), result.model().tail().elevator())));
         section(
                 text,
                 "row.section.notes",

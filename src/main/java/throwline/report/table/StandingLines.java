@@ -5,18 +5,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import throwline.linkage.HeldSurface.Hold;
+import throwline.model.Elevator;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.study.SetUpResult.Side;
 import throwline.study.StandingAnswer;
+import throwline.study.StandingAnswer.Hold;
 import throwline.study.StandingAnswer.Row;
 import throwline.words.Words;
 
 /** Where the surfaces really stand: what is programmed, what the bench shows, what the air leaves of it. */
 final class StandingLines {
 
-    /** Short of what is programmed by less than this is not worth a column, rad. */
+    /** Short of what is programmed by less than this is not worth a line, rad. */
     private static final double SEEN = Math.toRadians(0.1);
 
     private final Page page;
@@ -29,19 +30,15 @@ final class StandingLines {
         this.figures = figures;
     }
 
-    /** Two or three lines a surface: degrees, the trailing edge, and how far if the air pushes harder. */
+    /** A few lines a surface: degrees, the trailing edge, and how far if the air pushes harder. */
     String table(StandingAnswer answer) {
         List<Row> rows = answer.telling();
         if (rows.isEmpty()) {
             return "";
         }
-        boolean bench = rows.stream().anyMatch(StandingLines::isShortOnBench);
         boolean air = rows.stream().anyMatch(row -> !row.overSpeed().isEmpty());
         boolean gap = rows.stream().anyMatch(row -> row.gapShare() < 1);
         List<String> headers = new ArrayList<>(List.of(say("surface"), say("stick"), say("told")));
-        if (bench) {
-            headers.add(say("bench"));
-        }
         if (air) {
             headers.add(say("come-in", figures.speed(answer.comeIn())));
             headers.add(say(answer.fastIsLimit() ? "limit" : "fastest", figures.speed(answer.fast())));
@@ -54,10 +51,7 @@ final class StandingLines {
             List<List<String>> cells = new ArrayList<>();
             cells.add(List.of(page.shown(row.surface())));
             cells.add(List.of(row.stick().isEmpty() ? "-" : page.shown(row.stick()), side(row.side())));
-            cells.add(stands(row, row.told()));
-            if (bench) {
-                cells.add(stands(row, row.bench()));
-            }
+            cells.add(told(row));
             if (air) {
                 cells.add(inAir(row, answer.comeIn()));
                 cells.add(inAir(row, answer.fast()));
@@ -70,8 +64,14 @@ final class StandingLines {
         return columns.render(page).lines().map(line -> "  " + line + "\n").collect(Collectors.joining());
     }
 
-    private static boolean isShortOnBench(Row row) {
-        return Math.abs(row.bench() - row.told()) > SEEN;
+    /** Where the servo does not get it there even with nothing pushing, what the bench shows. */
+    private List<String> told(Row row) {
+        List<String> lines = new ArrayList<>(stands(row, row.told()));
+        if (Math.abs(row.bench() - row.told()) > SEEN) {
+            lines.add(say("bench", figures.degrees(Math.abs(row.bench()))));
+            lines.add(figures.edge(row.bench(), new EdgeThrow(row.chord())));
+        }
+        return lines;
     }
 
     private static void add(Columns columns, List<List<String>> cells) {
@@ -107,16 +107,29 @@ final class StandingLines {
     }
 
     /** What the table means, and what it does not know. */
-    List<String> remarks(StandingAnswer answer) {
+    List<String> remarks(StandingAnswer answer, Elevator elevator) {
         List<Row> rows = answer.telling();
         List<String> lines = new ArrayList<>();
         boolean air = rows.stream().anyMatch(row -> !row.overSpeed().isEmpty());
+        if (rows.stream().anyMatch(row -> Math.abs(row.bench() - row.told()) > SEEN)) {
+            lines.add(say("short"));
+        }
         if (air) {
             lines.add(say("meaning"));
         }
         for (double speed : new double[] {answer.comeIn(), answer.fast()}) {
             add(lines, "overpowered", speed, names(rows, row -> is(row, speed, Hold.OVERPOWERED)));
             add(lines, "blown", speed, names(rows, row -> is(row, speed, Hold.BLOWN)));
+        }
+        boolean missing = rows.stream()
+                .anyMatch(row -> row.rated()
+                        && (row.at(answer.comeIn()).isEmpty()
+                                || row.at(answer.fast()).isEmpty()));
+        if (missing) {
+            lines.add(say("not-found"));
+        }
+        if (elevator.isAllMoving() && elevator.pivot() > Elevator.USUAL_PIVOT) {
+            lines.add(say("pivot"));
         }
         if (rows.stream().anyMatch(row -> row.gapShare() < 1)) {
             lines.add(say("gap"));
