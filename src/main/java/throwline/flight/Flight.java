@@ -25,6 +25,7 @@ public final class Flight {
     private final StallFinder stalls;
     private final Roller roller;
     private final ServoLoads servos;
+    private final StandingSurfaces standing;
     private final Map<Pack, Glider> gliders = new HashMap<>();
 
     /**
@@ -38,6 +39,7 @@ public final class Flight {
         stalls = new StallFinder(trimmer, ailerons(airframe.model()));
         roller = new Roller(airframe);
         servos = new ServoLoads(trimmer, setUp);
+        standing = new StandingSurfaces(trimmer, setUp, servos);
     }
 
     /** Names of the outermost surfaces that any roll stick moves: what a modeller calls ailerons. */
@@ -201,5 +203,26 @@ public final class Flight {
     /** The highest speed at which the servos of the wing surfaces that are moved have twice the torque that they need. */
     public Optional<ServoLimit> servoLimit(Pack pack, Stall stall) {
         return servos.limit(pack, stall, 2 * stall.speed());
+    }
+
+    /**
+     * Where every surface that the set-up or a stick moves from neutral really stands at a speed.
+     *
+     * @param descent the steady descent at that speed, where there is one; without it nothing is known of the elevator
+     * @param share how hard the air pushes against what is worked out: 1, or more for a band
+     */
+    public List<Standing> standing(Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share) {
+        return standing.at(pack, stall, speed, descent, share, stick -> true);
+    }
+
+    /**
+     * The same as worked out, for the set-up alone and some of the sticks.
+     *
+     * @param descent the steady descent at that speed, where there is one
+     * @param sticks their names
+     */
+    public List<Standing> standing(
+            Pack pack, Stall stall, double speed, Optional<Attitude> descent, Set<String> sticks) {
+        return standing.at(pack, stall, speed, descent, 1, sticks::contains);
     }
 }

@@ -15,7 +15,6 @@ import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
-import throwline.liftingline.StripForces;
 import throwline.linkage.ControlRun;
 import throwline.model.Elevator;
 import throwline.model.Model;
@@ -39,9 +38,7 @@ final class ServoLoads {
     /** Speed whose Reynolds number the sections are taken at, m/s: hinge moments hardly depend on it. */
     private static final double TYPICAL_SPEED = 15;
 
-    private static final double ANGLE_TOLERANCE = 1e-4;
     private static final double WIDEST = Math.toRadians(40);
-    private static final double USUAL_SLOPE = 5;
 
     private final Trimmer trimmer;
     private final Airframe airframe;
@@ -130,9 +127,12 @@ final class ServoLoads {
 
     private LiftingLineSolution solve(
             String stick, Deflections deflections, double incidence, Optional<LiftingLineSolution> start) {
-        List<SectionCurve> curves = curvesByStick.computeIfAbsent(
+        return solver.solve(LiftingLineProblem.of(curves(stick, deflections), incidence, Motion.straight()), start);
+    }
+
+    private List<SectionCurve> curves(String stick, Deflections deflections) {
+        return curvesByStick.computeIfAbsent(
                 stick, s -> airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(TYPICAL_SPEED)));
-        return solver.solve(LiftingLineProblem.of(curves, incidence, Motion.straight()), start);
     }
 
     /** Loads of the surfaces that the stick moves, of all without one. */
@@ -172,50 +172,29 @@ final class ServoLoads {
                                 .filter(s -> s.worksIn(setUp))
                                 .flatMap(s -> s instanceof Stick.Pull p ? Stream.of(p) : Stream.empty())
                                 .filter(p -> p.elevator() != 0))
-                .map(pull -> {
+                .flatMap(pull -> {
                     double wanted = attitude.elevator() + pull.elevator();
                     double there = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
-                    double hinge = pressure(attitude.speed()) * trimmer.elevatorHinge(pack, attitude, there);
-                    return load(Servo.ELEVATOR, pull.name(), 0, there, hinge);
+                    double pressure = pressure(attitude.speed());
+                    return trimmer.elevatorHinge(pack, attitude, there).stream()
+                            .mapToObj(hinge -> load(Servo.ELEVATOR, pull.name(), 0, there, pressure * hinge));
                 })
                 .filter(load -> load.hinge() != 0)
                 .toList();
     }
 
     /** The wing where it alone carries the weight; at its stall where it is too slow for that. */
-    private Optional<LiftingLineSolution> level(Pack pack, Stall stall, double speed) {
+    Optional<LiftingLineSolution> level(Pack pack, Stall stall, double speed) {
         double wanted =
                 pack.mass() * Gravity.STANDARD / (pressure(speed) * model.wing().area());
         double most = stall.attitude().alpha() + model.wing().incidence();
-        Level level = new Level(stall.attitude().wing());
-        OptionalDouble incidence = new WarmRoot(ANGLE_TOLERANCE, most - WIDEST / 4, USUAL_SLOPE)
-                .solve(i -> level.lift(i) - wanted, most - WIDEST, most);
-        if (incidence.isPresent()) {
-            return Optional.of(level.at(incidence.getAsDouble()));
+        Optional<LiftingLineSolution> level = new HeldWing(
+                        solver, curves("", alone), stall.attitude().wing())
+                .carrying(wanted, most - WIDEST / 4, most - WIDEST, most);
+        if (level.isPresent()) {
+            return level;
         }
         return speed <= stall.speed() ? Optional.of(stall.attitude().wing()) : Optional.empty();
-    }
-
-    /** The wing alone, each solution started from the one before. */
-    private final class Level {
-        private LiftingLineSolution last;
-        private double lastIncidence = Double.NaN;
-
-        Level(LiftingLineSolution start) {
-            last = start;
-        }
-
-        LiftingLineSolution at(double incidence) {
-            if (incidence != lastIncidence) {
-                last = solve("", alone, incidence, Optional.of(last));
-                lastIncidence = incidence;
-            }
-            return last;
-        }
-
-        double lift(double incidence) {
-            return StripForces.of(at(incidence)).liftCoefficient();
-        }
     }
 
     private double pressure(double speed) {

@@ -91,11 +91,15 @@ final class TailSurface {
             drag += forces.drag(i) * Math.cos(down) + forces.lift(i) * Math.sin(down);
             moment += forces.moment(i);
             double pressure = inflow.speed(i) * inflow.speed(i);
-            hinge += pressure * grid.width(i) * curve.hinge(solution.sectionAngle(i));
+            hinge += pressure
+                    * grid.width(i)
+                    * (e.isAllMoving()
+                            ? aboutPivot(curve, solution.sectionAngle(i))
+                            : curve.hinge(solution.sectionAngle(i)));
             double below = solution.sectionAngle(i) - curve.negativeStallAngle();
             margin = Math.min(margin, Math.min(StallReading.averageMargin(solution, i), below));
         }
-        double elevatorChord = allMoving ? 0 : e.chordFraction() * tail.chord();
+        double elevatorChord = allMoving && !e.isAllMoving() ? 0 : e.chordFraction() * tail.chord();
         return new TailForces(
                 lift,
                 drag,
@@ -106,13 +110,22 @@ final class TailSurface {
     }
 
     /**
+     * Moment coefficient of a section about the pivot of an all-moving tail, trailing edge down (nose up) positive: that
+     * about the quarter chord, and the force across the chord there times its distance ahead of the pivot (statics).
+     */
+    private double aboutPivot(SectionCurve curve, double angle) {
+        double across = curve.lift(angle) * Math.cos(angle) + curve.drag(angle) * Math.sin(angle);
+        return curve.moment(angle) + across * (tail.elevator().pivot() - 0.25);
+    }
+
+    /**
      * Forces over dynamic pressure of the undisturbed air.
      *
      * @param lift across the undisturbed air, m^2
      * @param drag along it, m^2
      * @param moment about the tail's quarter chord, m^3, nose up positive
-     * @param hinge hinge moment of both halves of the elevator, m^3, positive where the air drives the trailing edge down; 0
-     *     for an all-moving tail, whose pivot is not known
+     * @param hinge hinge moment of both halves of the elevator, m^3, positive where the air drives the trailing edge down;
+     *     that about the pivot for an all-moving tail; 0 for one hinged ahead of the middle of its chord
      * @param stallMargin smallest angle left before the tail stalls either way, rad
      * @param converged false where this is not a solution
      */

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.flight.ElevatorSearch.Held;
 import throwline.flight.TailSurface.TailForces;
@@ -184,15 +185,15 @@ final class Trimmer {
     }
 
     /**
-     * Hinge moment of the elevator at an attitude, over dynamic pressure, m^3, positive where the air drives it down.
+     * Hinge moment of the elevator at an attitude, over dynamic pressure, m^3, positive where the air drives it down; empty
+     * where the tail was not solved.
      *
      * @param elevator where it stands, rad
      */
-    double elevatorHinge(Pack pack, Attitude attitude, double elevator) {
+    OptionalDouble elevatorHinge(Pack pack, Attitude attitude, double elevator) {
         TailAir air = wake.at(attitude.wing(), attitude.alpha(), trailingEdgeDrop);
-        return new Tailplane(pack, attitude.speed(), attitude.alpha(), air)
-                .forces(elevator)
-                .hinge();
+        TailForces forces = new Tailplane(pack, attitude.speed(), attitude.alpha(), air).forces(elevator);
+        return forces.converged() ? OptionalDouble.of(forces.hinge()) : OptionalDouble.empty();
     }
 
     private static double slope(Tailplane more, double moreElevator, Tailplane less, double lessElevator, double step) {

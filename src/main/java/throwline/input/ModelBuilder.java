@@ -174,17 +174,27 @@ final class ModelBuilder {
     private List<Servo> servos() {
         List<Servo> servos = new ArrayList<>();
         for (Branch servo : root.child("servos").children()) {
+            OptionalDouble torque = servo.child("torque").amount();
             servos.add(new Servo(
                     movables.find(servo.name()).orElseThrow().name(),
-                    servo.child("torque").amount(),
+                    torque,
                     servo.child("arm").amount(),
                     servo.child("horn").amount(),
                     servo.child("rod").amount(),
                     servo.child("swing").amount(),
                     servo.amount("lean"),
-                    servo.amount("offset")));
+                    servo.amount("offset"),
+                    yielding(servo, "give", Dimension.ANGLE, Servo.USUAL_GIVE),
+                    yielding(servo, "play", Dimension.LENGTH, Servo.USUAL_PLAY)));
         }
         return servos;
+    }
+
+    /** How far a servo yields counts only where its torque is known. */
+    private double yielding(Branch servo, String key, Dimension dimension, double usual) {
+        return servo.has("torque")
+                ? assumed.amount(servo, key, dimension, usual)
+                : servo.child(key).amount().orElse(usual);
     }
 
     private List<SetUp> setUps() {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import throwline.model.Elevator;
+import throwline.model.Hinge;
 
 /** The surfaces of a file and its elevator, by name. */
 final class Movables {
@@ -23,8 +25,18 @@ final class Movables {
         Branch elevator = tail.child("elevator");
         add(new Movable(
                 Movable.ELEVATOR,
-                product(elevator.child("chord").amount(), tail.child("chord").amount()),
+                product(behindHinge(elevator), tail.child("chord").amount()),
                 both(elevator.child("travel"))));
+    }
+
+    /** Share of the tail's chord on which throws are measured. */
+    private static OptionalDouble behindHinge(Branch elevator) {
+        OptionalDouble chord = elevator.child("chord").amount();
+        if (chord.isEmpty()) {
+            return chord;
+        }
+        double pivot = elevator.child("pivot").amount().orElse(Elevator.USUAL_PIVOT);
+        return OptionalDouble.of(new Elevator(chord.getAsDouble(), 0, 0, Hinge.TAPED, pivot).throwFraction());
     }
 
     private void add(Movable movable) {

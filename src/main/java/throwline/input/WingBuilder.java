@@ -89,7 +89,11 @@ final class WingBuilder {
     Elevator elevator() {
         Branch elevator = root.child("tail").child("elevator");
         Reach reach = reach(movables.find(Movable.ELEVATOR).orElseThrow(), elevator, ELEVATOR_TRAVEL);
-        return new Elevator(elevator.amount("chord"), reach.up(), reach.down(), hinge(elevator));
+        double chord = elevator.amount("chord");
+        double pivot = chord == 1
+                ? assumed.amount(elevator, "pivot", Dimension.FRACTION, Elevator.USUAL_PIVOT)
+                : Elevator.USUAL_PIVOT;
+        return new Elevator(chord, reach.up(), reach.down(), hinge(elevator), pivot);
     }
 
     private static Hinge hinge(Branch owner) {

@@ -31,6 +31,18 @@ final class WingCheck {
         surfaces(root.child("wing").child("surfaces"), ordered);
         balance();
         tail();
+        pivot(root.child("tail").child("elevator"));
+    }
+
+    /** Only a tail that moves as a whole has a pivot. */
+    private void pivot(Branch elevator) {
+        OptionalDouble chord = elevator.child("chord").amount();
+        if (elevator.has("pivot") && chord.isPresent() && chord.getAsDouble() < 1) {
+            problems.add(
+                    elevator.child("pivot"),
+                    "input.tail.pivot",
+                    QuantityPrinter.print(chord.getAsDouble(), Unit.PER_CENT));
+        }
     }
 
     /** True where the stations run from the middle to the tip. */

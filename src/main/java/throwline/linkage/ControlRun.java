@@ -32,6 +32,9 @@ public record ControlRun(
     /** Share of a servo's work that reaches the surface (FLIGHT-METHODS 13, common practice). */
     private static final double EFFICIENCY = 0.8;
 
+    /** The end of a linkage is found to this, rad. */
+    private static final double LOCK_TOLERANCE = 1e-9;
+
     /** Where leverage is looked at on the way to a deflection: so many parts of the way. */
     private static final int PARTS = 20;
 
@@ -85,6 +88,32 @@ public record ControlRun(
         }
         double share = (servo.getAsDouble() - offset) / swing;
         return new Position(servo, share, Math.abs(share) > 1 + 1e-9 ? Reach.BEYOND_SWING : Reach.FREE);
+    }
+
+    /**
+     * Where a surface stands on the bench when its servo is told to bring it to an angle, nothing pushing: there, or short
+     * of it where the linkage locks or the servo's swing ends before.
+     *
+     * @param deflection wanted, rad
+     * @return rad, found to 1e-9 where the linkage locks
+     */
+    public double benchAngle(double deflection) {
+        double reached = deflection;
+        if (linkage.servoAt(deflection).isEmpty()) {
+            reached = 0;
+            double locked = deflection;
+            while (Math.abs(locked - reached) > LOCK_TOLERANCE) {
+                double middle = (reached + locked) / 2;
+                if (linkage.servoAt(middle).isPresent()) {
+                    reached = middle;
+                } else {
+                    locked = middle;
+                }
+            }
+        }
+        double servo = linkage.servoAt(reached).orElse(0);
+        double turned = Math.max(offset - swing, Math.min(offset + swing, servo));
+        return turned == servo ? reached : linkage.surfaceAt(turned).orElse(reached);
     }
 
     /**

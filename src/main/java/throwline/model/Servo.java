@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  * @param lean how far arm and horn lean away from the surface's down side with the surface at neutral, rad
  * @param offset how far the servo stands from the middle of its swing with the surface at neutral, away from the surface's
  *     down side, rad
+ * @param give angle by which the servo yields when it is loaded to its torque, rad, not negative
+ * @param play movement of the surface's trailing edge by hand with the servo holding, from end to end, m, not negative
  */
 public record Servo(
         String surface,
@@ -24,10 +26,31 @@ public record Servo(
         OptionalDouble rod,
         OptionalDouble swing,
         double lean,
-        double offset) {
+        double offset,
+        double give,
+        double play) {
+
+    /** Give of a servo whose own was not measured, rad (common practice, no source). */
+    public static final double USUAL_GIVE = Math.toRadians(4);
+
+    /** Play at a trailing edge where it was not measured, m: less is good building (TRADE-FACTS 5, common practice). */
+    public static final double USUAL_PLAY = 0.001;
 
     /** Name of the elevator among the surfaces. */
     public static final String ELEVATOR = "elevator";
+
+    /** A servo whose give and play were not measured. */
+    public Servo(
+            String surface,
+            OptionalDouble torque,
+            OptionalDouble arm,
+            OptionalDouble horn,
+            OptionalDouble rod,
+            OptionalDouble swing,
+            double lean,
+            double offset) {
+        this(surface, torque, arm, horn, rod, swing, lean, offset, USUAL_GIVE, USUAL_PLAY);
+    }
 
     /** A servo of which nothing is known. */
     public static Servo unknown(String surface) {

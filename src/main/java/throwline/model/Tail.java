@@ -22,6 +22,11 @@ public record Tail(
         AirfoilName airfoil,
         Elevator elevator) {
 
+    /** From the elevator's hinge, or the pivot of an all-moving tail, to the trailing edge, m: throws are measured on it. */
+    public double throwChord() {
+        return chord * elevator.throwFraction();
+    }
+
     /** Area, m^2. */
     public double area() {
         return span * chord;

@@ -23,7 +23,7 @@ public record BenchThrow(String surface, double angle, double distance, double s
     /** Of the elevator, under the name given. */
     public static BenchThrow ofElevator(Model model, String name, double angle) {
         Elevator elevator = model.tail().elevator();
-        double chord = model.tail().chord() * elevator.chordFraction();
+        double chord = model.tail().throwChord();
         return of(name, angle, chord, elevator.travelUp(), elevator.travelDown());
     }
 

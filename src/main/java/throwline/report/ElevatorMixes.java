@@ -52,7 +52,7 @@ public final class ElevatorMixes {
 
     /** The elevator's trailing edge. */
     public static EdgeThrow edge(Model model) {
-        return new EdgeThrow(model.tail().chord() * model.tail().elevator().chordFraction());
+        return new EdgeThrow(model.tail().throwChord());
     }
 
     private static List<Mix> mixes(SetUpResult result, List<SpeedPoint> reference, double approach, EdgeThrow edge) {

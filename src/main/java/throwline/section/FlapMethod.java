@@ -36,7 +36,7 @@ final class FlapMethod {
         }
         double effective = tables.effectiveDeflection(deflection, chordFraction)
                 * viscousEfficiency(reynolds)
-                * gapEfficiency(hinge);
+                * HingeGap.share(hinge);
         return new FlapEffect(
                 ThinAirfoil.effectiveness(chordFraction) * effective,
                 tables.maxLiftRise(deflection, chordFraction, thickness) * maxLiftByReynolds(reynolds),
@@ -74,18 +74,6 @@ final class FlapMethod {
     private static double between(double reynolds, double low, double atLow, double high, double atHigh) {
         double share = Math.log(reynolds / low) / Math.log(high / low);
         return atLow + Math.max(0, Math.min(1, share)) * (atHigh - atLow);
-    }
-
-    /**
-     * What a gap at the hinge leaves of effectiveness: 0.85 at half a per cent of the chord (Hoerner's text on a NACA
-     * 0015, read); a nearly closed hinge 0.96 (practice).
-     */
-    static double gapEfficiency(Hinge hinge) {
-        return switch (hinge) {
-            case TAPED -> 1;
-            case LIVING -> 0.96;
-            case OPEN -> 0.85;
-        };
     }
 
     /**

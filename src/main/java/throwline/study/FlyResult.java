@@ -19,6 +19,7 @@ import throwline.words.Note;
  * @param descents what the air's path becomes over the ground, and the steepest
  * @param rollSweep roll rate of the first such stick over speed
  * @param handling landings of all set-ups, tight pulls, surfaces on the move
+ * @param standing where the surfaces really stand
  * @param matters what to measure or tell to make the bands narrower, at most three, the most telling first
  * @param notes what holds for this set-up
  */
@@ -32,6 +33,7 @@ public record FlyResult(
         Optional<Descents> descents,
         List<RollPoint> rollSweep,
         Handling handling,
+        StandingAnswer standing,
         List<Matter> matters,
         List<Note> notes) {
 

@@ -109,6 +109,7 @@ public final class FlyStudy {
                         Optional.empty(),
                         List.of(),
                         Handling.none(),
+                        StandingAnswer.none(),
                         List.of(),
                         glance.notes());
             }
@@ -131,6 +132,8 @@ public final class FlyStudy {
                     approach.steady().map(a -> descents(stall.get(), a, question.speedLimit())),
                     rollSweep(stall.get()),
                     handling(ladder, glance, stall.get(), referenceStall, question),
+                    new StandingStudy(flight, pack, stall.get(), bands)
+                            .answer(glance.servos().flapSpeedLimit()),
                     likely.matters(glance),
                     glance.notes());
         }

@@ -105,6 +105,9 @@ public final class ModelReview {
         if (elevator.chordFraction() < 1) {
             hold("elevator-chord", elevator.chordFraction(), Dimension.FRACTION);
         }
+        if (elevator.isAllMoving() && elevator.pivot() > Elevator.USUAL_PIVOT) {
+            notes.add(Note.of("note.unusual.pivot", new Quantity(elevator.pivot(), Dimension.FRACTION)));
+        }
         holdAngle("rigging", wing.incidence() - model.tail().incidence());
     }
 

@@ -99,7 +99,7 @@ final class Positions {
     private Position elevator(String stick, double wanted) {
         Elevator elevator = model.tail().elevator();
         double angle = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
-        double chord = model.tail().chord() * elevator.chordFraction();
+        double chord = model.tail().throwChord();
         return position(
                 Servo.ELEVATOR,
                 stick,

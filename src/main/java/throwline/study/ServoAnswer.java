@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param limitedBy surface that sets it; empty where there is no limit
  * @param loads one entry a surface whose load was found
  * @param positions where each surface stands in this set-up, alone and with each stick at full
+ * @param yields surfaces that stand well short of where they are programmed when coming in
  * @param mix the elevator to mix in to start with, from where it sits in the reference set-up: half of the expected change;
  *     empty for the reference, and where the change may go either way
  */
@@ -19,16 +20,18 @@ public record ServoAnswer(
         String limitedBy,
         List<SurfaceLoad> loads,
         List<Position> positions,
+        List<Yield> yields,
         Optional<Position> mix) {
 
     public ServoAnswer {
         loads = List.copyOf(loads);
         positions = List.copyOf(positions);
+        yields = List.copyOf(yields);
     }
 
     /** Nothing is known, for this reason. */
     public static ServoAnswer none(String why) {
-        return new ServoAnswer(new Headline.Unknown(why), "", List.of(), List.of(), Optional.empty());
+        return new ServoAnswer(new Headline.Unknown(why), "", List.of(), List.of(), List.of(), Optional.empty());
     }
 
     /**
@@ -50,6 +53,21 @@ public record ServoAnswer(
             List<LoadPoint> overSpeed) {
         public SurfaceLoad {
             overSpeed = List.copyOf(overSpeed);
+        }
+    }
+
+    /**
+     * A surface that the air pushes back.
+     *
+     * @param surface its name
+     * @param stick with this stick at full; empty without one
+     * @param told where it stands with nothing pushing, rad, trailing edge down positive
+     * @param angle where it stands, rad
+     */
+    public record Yield(String surface, String stick, double told, double angle) {
+        /** How far it is pushed back, rad. */
+        double lost() {
+            return Math.abs(told - angle);
         }
     }
 

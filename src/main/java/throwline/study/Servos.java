@@ -4,21 +4,29 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.ServoLimit;
 import throwline.flight.ServoLoad;
 import throwline.flight.Stall;
+import throwline.flight.Standing;
+import throwline.linkage.ControlRun;
+import throwline.linkage.HeldSurface;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Servo;
 import throwline.model.SetUp;
+import throwline.model.Surface;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.ServoAnswer.Reach;
 import throwline.study.ServoAnswer.SurfaceLoad;
+import throwline.study.ServoAnswer.Yield;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
 import throwline.words.Note;
@@ -30,16 +38,26 @@ final class Servos {
     private static final double[] SPEEDS = {SetUpAnswer.APPROACH_OVER_STALL, 2, 2.8};
 
     /** The last of them: a limit beyond it is said to be none. */
-    private static final double FASTEST = SPEEDS[SPEEDS.length - 1];
+    static final double FASTEST = SPEEDS[SPEEDS.length - 1];
+
+    /** A surface that is pushed back by more than both of these is worth a word (common practice, no source). */
+    private static final double YIELD_SHARE = 0.1;
+
+    private static final double LEAST_YIELD = Math.toRadians(1);
+
+    /** So much of that, told from the load alone, and it is looked at closely. */
+    private static final double MAY = 0.6;
 
     private final Model model;
     private final SetUp setUp;
     private final Bands bands;
+    private final Map<String, ControlRun> runs;
 
     Servos(Model model, SetUp setUp, Bands bands) {
         this.model = model;
         this.setUp = setUp;
         this.bands = bands;
+        runs = ControlRun.of(model);
     }
 
     /**
@@ -55,12 +73,21 @@ final class Servos {
                 ? new Headline.Unknown("why.servo-suffices")
                 : limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
         String by = suffices ? "" : limit.map(ServoLimit::surface).orElse("");
-        return new ServoAnswer(speed, by, loads(flight, pack, stall, approach), positions(), mix(change));
+        double comingIn = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+        List<ServoLoad> first = flight.servoLoads(pack, stall, comingIn, approach.steady());
+        return new ServoAnswer(
+                speed,
+                by,
+                loads(flight, pack, stall, first),
+                positions(),
+                yields(flight, pack, stall, approach, first),
+                mix(change));
     }
 
     /** Where no stall was found there are positions all the same. */
     ServoAnswer withoutStall() {
-        return new ServoAnswer(new Headline.Unknown("why.no-stall"), "", List.of(), positions(), Optional.empty());
+        return new ServoAnswer(
+                new Headline.Unknown("why.no-stall"), "", List.of(), positions(), List.of(), Optional.empty());
     }
 
     private Optional<Position> mix(Headline change) {
@@ -108,12 +135,18 @@ final class Servos {
                 .orElseGet(() -> new Headline.Unknown("why.servo-locked"));
     }
 
-    private List<SurfaceLoad> loads(Flight flight, Pack pack, Stall stall, Descent comingIn) {
+    private List<SurfaceLoad> loads(Flight flight, Pack pack, Stall stall, List<ServoLoad> comingIn) {
         Map<String, List<LoadPoint>> bySurface = new LinkedHashMap<>();
         for (double ratio : SPEEDS) {
             double speed = ratio * stall.speed();
-            Descent descent = ratio == SPEEDS[0] ? comingIn : flight.descent(pack, stall, speed);
-            for (ServoLoad load : flight.servoLoads(pack, stall, speed, descent.steady())) {
+            List<ServoLoad> there = ratio == SPEEDS[0]
+                    ? comingIn
+                    : flight.servoLoads(
+                            pack,
+                            stall,
+                            speed,
+                            flight.descent(pack, stall, speed).steady());
+            for (ServoLoad load : there) {
                 bySurface
                         .computeIfAbsent(load.surface(), s -> new ArrayList<>())
                         .add(new LoadPoint(
@@ -128,6 +161,56 @@ final class Servos {
         double approach = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
         bySurface.forEach((surface, points) -> loads.add(load(surface, points, approach)));
         return loads;
+    }
+
+    /**
+     * Surfaces that stand well short of where they are programmed. Who may be among them is told from the loads, the hinge
+     * moment in proportion to the angle, which leaves out up to a quarter of what is lost; only then all is worked out.
+     */
+    private List<Yield> yields(Flight flight, Pack pack, Stall stall, Descent comingIn, List<ServoLoad> loads) {
+        Set<String> sticks =
+                loads.stream().filter(this::mayYield).map(ServoLoad::stick).collect(Collectors.toSet());
+        if (sticks.isEmpty()) {
+            return List.of();
+        }
+        double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+        Map<String, Yield> worst = new LinkedHashMap<>();
+        for (Standing s : flight.standing(pack, stall, speed, comingIn.steady(), sticks)) {
+            s.inAir()
+                    .filter(rest -> fallsShort(s.bench(), rest.angle(), 1))
+                    .map(rest -> new Yield(s.surface(), s.stick(), s.bench(), rest.angle()))
+                    .ifPresent(yield -> worst.merge(s.surface(), yield, (a, b) -> b.lost() > a.lost() ? b : a));
+        }
+        return List.copyOf(worst.values());
+    }
+
+    private boolean mayYield(ServoLoad load) {
+        double told = Objects.requireNonNull(runs.get(load.surface())).benchAngle(load.deflection());
+        return told != 0
+                && HeldSurface.of(
+                                Objects.requireNonNull(runs.get(load.surface())),
+                                model.servo(load.surface()),
+                                chord(load.surface()))
+                        .map(held -> held.at(told, angle -> load.hinge() * angle / load.deflection()))
+                        .filter(rest -> fallsShort(told, rest.angle(), MAY))
+                        .isPresent();
+    }
+
+    private static boolean fallsShort(double told, double angle, double share) {
+        double back = (told - angle) * Math.signum(told);
+        return back > share * LEAST_YIELD && back > share * YIELD_SHARE * Math.abs(told);
+    }
+
+    private double chord(String name) {
+        return surface(name)
+                .map(surface -> model.wing().chordAt(surface.from()) * surface.chordFraction())
+                .orElseGet(() -> model.tail().throwChord());
+    }
+
+    private Optional<Surface> surface(String name) {
+        return model.wing().surfaces().stream()
+                .filter(surface -> surface.name().equals(name))
+                .findFirst();
     }
 
     private SurfaceLoad load(String surface, List<LoadPoint> points, double approach) {
@@ -156,9 +239,9 @@ final class Servos {
     }
 
     /** What the person must know before anything is programmed. */
-    List<Note> notes(List<Position> positions) {
+    List<Note> notes(ServoAnswer answer) {
         List<Note> notes = new ArrayList<>();
-        for (Position p : positions) {
+        for (Position p : answer.positions()) {
             String code =
                     switch (p.reach()) {
                         case LOCKED -> p.stick().isEmpty() ? "note.servo.locked" : "note.servo.locked-stick";
@@ -168,6 +251,14 @@ final class Servos {
             if (!code.isEmpty()) {
                 notes.add(Note.of(code, p.surface(), new Quantity(p.angle(), Dimension.ANGLE), p.stick()));
             }
+        }
+        for (Yield yield : answer.yields()) {
+            notes.add(Note.of(
+                    yield.stick().isEmpty() ? "note.servo.yields" : "note.servo.yields-stick",
+                    yield.surface(),
+                    new Quantity(yield.told(), Dimension.ANGLE),
+                    new Quantity(yield.angle(), Dimension.ANGLE),
+                    yield.stick()));
         }
         return notes.stream().distinct().toList();
     }

@@ -248,7 +248,7 @@ final class SetUpAnswer {
                         new Quantity(a.elevator() - setUp.elevator(), Dimension.ANGLE)));
             }
         });
-        notes.addAll(new Servos(model, setUp, bands).notes(servos.positions()));
+        notes.addAll(new Servos(model, setUp, bands).notes(servos));
         return notes;
     }
 }

@@ -199,7 +199,7 @@ public final class Fixture {
                 : new Headline.Known(1.6 * approach, 1.3 * approach, 1.6 * approach, Basis.ASSUMED);
         Optional<Position> mix =
                 setUp.isClean() ? Optional.empty() : Optional.of(position("elevator", "", Side.BOTH, 2 * DEG, 0.065));
-        return new ServoAnswer(limit, setUp.isClean() ? "" : "flaps", loads, positions, mix);
+        return new ServoAnswer(limit, setUp.isClean() ? "" : "flaps", loads, positions, List.of(), mix);
     }
 
     private static Position position(String surface, String stick, Side side, double angle, double chord) {

@@ -21,6 +21,7 @@ import throwline.study.Handling.Suggested;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
 import throwline.study.SetUpResult;
+import throwline.study.StandingAnswer;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
 import throwline.words.Note;
@@ -72,6 +73,23 @@ public final class FlyFixture {
                 new Handling(List.of(), List.of(), List.of(), List.of(), Optional.of(moves), Optional.empty()));
     }
 
+    private static StandingAnswer.Row standing() {
+        return new StandingAnswer.Row(
+                "flaps",
+                "",
+                SetUpResult.Side.BOTH,
+                35 * DEG,
+                0.072,
+                35 * DEG,
+                1,
+                true,
+                List.of(
+                        new StandingAnswer.Point(
+                                11.5, 34 * DEG, Optional.of(33.5 * DEG), StandingAnswer.Hold.HELD),
+                        new StandingAnswer.Point(
+                                15.8, 33 * DEG, Optional.of(32.2 * DEG), StandingAnswer.Hold.HELD)));
+    }
+
     private static FlyResult of(CompareAnswer answer, int setUp, Handling handling) {
         Comparison comparison = answer.comparison();
         Model model = comparison.model();
@@ -104,6 +122,7 @@ public final class FlyFixture {
                         2, Optional.of(13 * DEG), 13.7, Optional.of(14 * DEG), Optional.of(13.7))),
                 List.of(new FlyResult.RollPoint(9, 60 * DEG), new FlyResult.RollPoint(18, 130 * DEG)),
                 handling,
+                new StandingAnswer(11.5, 15.8, true, List.of(standing())),
                 List.of(new FlyResult.Matter("weight", "", "stall", new Quantity(0.04, Dimension.SPEED))),
                 List.of());
     }

@@ -34,7 +34,7 @@ class ServoStoriesTest {
     private static final double DEG = Math.PI / 180;
 
     /** A wing of constant chord 200 mm with surfaces of 25 and 30 per cent, at sea level on a standard day. */
-    private static Model plain(List<Servo> servos) {
+    static Model plain(List<Servo> servos) {
         Model m = Examples.read("orchard");
         Wing w = m.wing();
         WingSection middle = w.sections().get(0);

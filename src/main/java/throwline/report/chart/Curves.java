@@ -15,7 +15,9 @@ import org.jfree.data.xy.DefaultXYDataset;
 final class Curves extends Overlay {
 
     private static final long serialVersionUID = 1;
-    private static final int RIGHT = 130;
+    /** Room for the labels at the ends of the curves, points. */
+    static final int RIGHT = 130;
+
     private static final double WHISKER_END = 4;
     /** Points of the drawing between two probes of a curve that labels should keep clear of. */
     private static final double PROBE = 6;

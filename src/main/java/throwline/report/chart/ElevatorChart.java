@@ -26,7 +26,7 @@ final class ElevatorChart {
     ElevatorChart(ChartQuestion question) {
         this.question = question;
         Tail tail = question.model().tail();
-        this.edge = new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        this.edge = new EdgeThrow(tail.throwChord());
     }
 
     Picture draw() {

@@ -63,7 +63,7 @@ public final class FlyCharts {
             return List.of();
         }
         Tail tail = result.model().tail();
-        EdgeThrow edge = new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        EdgeThrow edge = new EdgeThrow(tail.throwChord());
         List<Picture> pictures = new ArrayList<>();
         pictures.add(picture(
                 result,

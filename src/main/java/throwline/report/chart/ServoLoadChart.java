@@ -3,9 +3,12 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import throwline.report.Headlines;
 import throwline.study.FlyResult;
@@ -16,11 +19,15 @@ import throwline.words.Words;
 
 /**
  * What each servo has to hold over airspeed in one set-up: as a share of its rating, with the half that a servo should be
- * asked for as a line; as torque where no rating is known.
+ * asked for as a line; as torque where no rating is known. Below, where that is known, where the surfaces then stand.
  */
 final class ServoLoadChart {
 
     private static final int HEIGHT = 500;
+    /** Of the panel below it that shows where the surfaces stand. */
+    private static final int STANDING = 300;
+
+    private static final double GAP = 18;
     private static final double ROOM = 1.08;
     private static final int PARTS = 8;
     private static final double PER_CENT = 100;
@@ -66,15 +73,16 @@ final class ServoLoadChart {
     private Picture picture(List<Curves.Curve> curves, List<String> left, double slowest, double fastest, double most) {
         String key = rated ? "chart.fly.servo-load.share" : "chart.fly.servo-load.torque";
         double top = ROOM * Math.max(most, rated ? HALF : 0);
-        XYPlot plot = Curves.plot(
-                HouseStyle.axis(words.say("chart.axis.airspeed"), 0.95 * slowest, fastest, 9),
-                HouseStyle.axis(words.say(key), 0, top, 8),
-                curves);
+        NumberAxis across = HouseStyle.axis(words.say("chart.axis.airspeed"), 0.95 * slowest, fastest, 9);
+        XYPlot plot = Curves.plot(across, HouseStyle.axis(words.say(key), 0, top, 8), curves);
         if (rated) {
             half(plot);
         }
+        Optional<XYPlot> standing =
+                new StandingPanel(result.standing(), name -> look(curves, name), words).plot(across);
         List<String> holdsFor = new ArrayList<>();
         holdsFor.add(words.say("chart.fly.servo-load.for"));
+        standing.ifPresent(panel -> holdsFor.add(words.say("chart.fly.stand.for")));
         if (!left.isEmpty()) {
             holdsFor.add(words.say("chart.fly.servo-load.left", String.join(", ", left)));
         }
@@ -88,8 +96,35 @@ final class ServoLoadChart {
                 "servo-load",
                 title,
                 HouseStyle.WIDTH,
-                HEIGHT,
-                HouseStyle.chart(plot, title, holdsFor, words.say("chart.proof.assumed")));
+                HEIGHT + standing.map(panel -> STANDING).orElse(0),
+                HouseStyle.chart(
+                        standing.map(panel -> both(across, plot, panel)).orElse(plot),
+                        title,
+                        holdsFor,
+                        words.say("chart.proof.assumed")));
+    }
+
+    /** As the load of the same surface is drawn; in a look of its own where no load is drawn. */
+    private static HouseStyle.Look look(List<Curves.Curve> curves, String surface) {
+        return curves.stream()
+                .filter(curve -> curve.name().equals(surface))
+                .map(Curves.Curve::look)
+                .findFirst()
+                .orElseGet(() -> HouseStyle.look(curves.size()));
+    }
+
+    /** The loads above, where the surfaces stand below, over the same speeds. */
+    private static XYPlot both(NumberAxis across, XYPlot loads, XYPlot standing) {
+        CombinedDomainXYPlot both = new CombinedDomainXYPlot(across);
+        both.setGap(GAP);
+        both.setInsets(loads.getInsets());
+        for (XYPlot panel : List.of(loads, standing)) {
+            panel.setInsets(RectangleInsets.ZERO_INSETS);
+        }
+        both.add(loads, 4);
+        both.add(standing, 3);
+        HouseStyle.dress(both);
+        return both;
     }
 
     private double shown(SurfaceLoad load, double torque) {

@@ -227,7 +227,7 @@ final class SetUpView extends Overlay {
 
     private void elevator(Ink ink, PlanOutline.Place place) {
         Model model = question.model();
-        double chord = model.tail().chord() * model.tail().elevator().chordFraction();
+        double chord = model.tail().throwChord();
         Headlines.known(result.elevator()).ifPresent(known -> {
             String text =
                     question.words().say("chart.setup.elevator", figures.edge(known.value(), new EdgeThrow(chord)));

@@ -46,6 +46,7 @@ public final class FlyJson {
         sweeps(json, result);
         new HandlingJson(json, sentences).write(result);
         matters(json, result);
+        new StandingJson(json).write(result.standing());
         json.end();
         return json.toString();
     }

@@ -159,8 +159,7 @@ final class Verdicts {
     }
 
     private List<String> elevatorToMix(Situation s) {
-        EdgeThrow edge = new EdgeThrow(
-                s.model().tail().chord() * s.model().tail().elevator().chordFraction());
+        EdgeThrow edge = new EdgeThrow(s.model().tail().throwChord());
         List<String> mixes = s.with(s.moved(), SetUpResult::elevatorChange).stream()
                 .filter(has -> !Headlines.eitherWay(has.number()))
                 .map(has -> words.say(

@@ -93,7 +93,7 @@ final class FindWords {
     }
 
     static EdgeThrow elevatorEdge(Model model) {
-        return new EdgeThrow(model.tail().chord() * model.tail().elevator().chordFraction());
+        return new EdgeThrow(model.tail().throwChord());
     }
 
     /** Surfaces of the wing that can move. */

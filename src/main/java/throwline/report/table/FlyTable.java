@@ -83,6 +83,13 @@ public final class FlyTable {
         section(text, "fly.section.matters", matters(result));
         section(text, "fly.section.servos", servos(result));
         section(text, "fly.section.positions", positions(result));
+        StandingLines standing = new StandingLines(page, words, figures);
+        section(
+                text,
+                "fly.section.stand",
+                standing.table(result.standing())
+                        + lines(standing.remarks(
+                                result.standing(), result.model().tail().elevator())));
         section(
                 text,
                 "row.section.notes",
@@ -128,7 +135,7 @@ public final class FlyTable {
 
     private static EdgeThrow edge(FlyResult result) {
         Tail tail = result.model().tail();
-        return new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        return new EdgeThrow(tail.throwChord());
     }
 
     private String path(Descents d, FlyResult result) {

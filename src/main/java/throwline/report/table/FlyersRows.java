@@ -47,7 +47,7 @@ final class FlyersRows {
         this.figures = new Figures(page, words);
         this.footnotes = footnotes;
         Tail tail = model.tail();
-        this.elevator = new EdgeThrow(tail.chord() * tail.elevator().chordFraction());
+        this.elevator = new EdgeThrow(tail.throwChord());
         this.grid = new Grid(
                 setUps.stream().map(result -> page.shown(result.setUp().name())).toList());
     }

@@ -103,7 +103,6 @@ final class SurfaceRows {
                 .filter(surface -> surface.name().equals(name))
                 .map(surface -> new EdgeThrow(model.wing().chordAt(surface.from()) * surface.chordFraction()))
                 .findFirst()
-                .orElseGet(() -> new EdgeThrow(
-                        model.tail().chord() * model.tail().elevator().chordFraction()));
+                .orElseGet(() -> new EdgeThrow(model.tail().throwChord()));
     }
 }

@@ -1,0 +1,270 @@
+package throwline.flight;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import throwline.flight.YieldingSurfaces.Told;
+import throwline.liftingline.HingeMoments;
+import throwline.liftingline.LiftingLineSolution;
+import throwline.liftingline.LiftingLineSolver;
+import throwline.liftingline.StripForces;
+import throwline.linkage.ControlRun;
+import throwline.linkage.HeldSurface;
+import throwline.linkage.HeldSurface.Rest;
+import throwline.model.Elevator;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.Servo;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+
+/**
+ * Where the surfaces of a set-up really stand at a speed. The set-up alone is taken at the lift that it carries in its
+ * steady descent; a roll stick at the angle of attack of that, before the model answers; a pull at the wing's stall, to
+ * which it leads; the elevator, from neutral, in the air of the steady descent. Surfaces without a known torque stay where
+ * they are told to be.
+ */
+final class StandingSurfaces {
+
+    /** How far from the angle of attack of the descent it is looked for with the surfaces pushed back, rad. */
+    private static final double BELOW = Math.toRadians(15);
+
+    private static final double ABOVE = Math.toRadians(12);
+
+    private final Trimmer trimmer;
+    private final Airframe airframe;
+    private final Model model;
+    private final SetUp setUp;
+    private final ServoLoads loads;
+    private final LiftingLineSolver solver;
+    private final Map<String, ControlRun> runs;
+
+    StandingSurfaces(Trimmer trimmer, SetUp setUp, ServoLoads loads) {
+        this.trimmer = trimmer;
+        this.setUp = setUp;
+        this.loads = loads;
+        airframe = trimmer.airframe();
+        model = airframe.model();
+        solver = airframe.wingSolver();
+        runs = ControlRun.of(model);
+    }
+
+    /**
+     * Every surface that the set-up or a stick moves from neutral.
+     *
+     * @param pack the pack
+     * @param stall the stall of this set-up with it
+     * @param speed m/s
+     * @param descent the steady descent at that speed, where there is one
+     * @param share how hard the air pushes against what is worked out: 1, or more for a band
+     * @param sticks with which sticks at full; the set-up alone is always worked out
+     */
+    List<Standing> at(
+            Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share, Predicate<String> sticks) {
+        double pressure = share * airframe.air().density() * speed * speed / 2;
+        List<Standing> all = new ArrayList<>();
+        Optional<LiftingLineSolution> level = descent.map(Attitude::wing).or(() -> loads.level(pack, stall, speed));
+        Deflections told = Deflections.of(model.wing(), setUp);
+        Pose alone = new Pose("", told, told);
+        Optional<LiftingLineSolution> settled = level;
+        if (level.isPresent()) {
+            Air air = new Air(alone, speed, pressure, level.get(), true);
+            alone.settle(air);
+            settled = air.last;
+        }
+        alone.addTo(all);
+        double atStall = stall.attitude().alpha() + model.wing().incidence();
+        for (Stick stick : model.sticks()) {
+            if (stick.worksIn(setUp) && sticks.test(stick.name())) {
+                Pose pose = new Pose(stick.name(), Deflections.of(model.wing(), setUp, stick, 1), told);
+                settled.map(s -> new Air(pose, speed, pressure, s, false).at(stick, atStall))
+                        .ifPresent(pose::settle);
+                pose.addTo(all);
+            }
+        }
+        elevator(all, pack, descent, pressure, sticks);
+        return all;
+    }
+
+    private ControlRun run(String surface) {
+        return Objects.requireNonNull(runs.get(surface));
+    }
+
+    private Optional<HeldSurface> held(String surface, double chord) {
+        return HeldSurface.of(run(surface), model.servo(surface), chord);
+    }
+
+    /** One surface on one side. */
+    private static final class Place {
+        private final Surface surface;
+        private final int side;
+        private final double told;
+        private final double bench;
+        private final boolean shown;
+        private final Optional<HeldSurface> held;
+        private Optional<Rest> rest = Optional.empty();
+
+        Place(Surface surface, int side, double told, double bench, boolean shown, Optional<HeldSurface> held) {
+            this.surface = surface;
+            this.side = side;
+            this.told = told;
+            this.bench = bench;
+            this.shown = shown;
+            this.held = held;
+        }
+    }
+
+    /** All surfaces of the wing, told where to stand. */
+    private final class Pose {
+        private final String stick;
+        private final List<Place> places = new ArrayList<>();
+        private final List<Place> yielding;
+
+        Pose(String stick, Deflections told, Deflections alone) {
+            this.stick = stick;
+            for (Surface surface : model.wing().surfaces()) {
+                double chord = model.wing().chordAt(surface.from()) * surface.chordFraction();
+                for (int side : new int[] {-1, 1}) {
+                    double angle = told.on(surface, side);
+                    boolean moved = stick.isEmpty() ? angle != 0 : angle != alone.on(surface, side);
+                    places.add(new Place(
+                            surface,
+                            side,
+                            angle,
+                            run(surface.name()).benchAngle(angle),
+                            moved,
+                            angle == 0 && !moved ? Optional.empty() : held(surface.name(), chord)));
+                }
+            }
+            yielding = places.stream().filter(place -> place.held.isPresent()).toList();
+        }
+
+        void settle(Air air) {
+            if (yielding.isEmpty()) {
+                return;
+            }
+            List<Told> surfaces = yielding.stream()
+                    .map(place -> new Told(place.held.orElseThrow(), place.bench))
+                    .toList();
+            new YieldingSurfaces(surfaces, air::along, air::at).rest().ifPresent(rests -> {
+                for (int i = 0; i < rests.size(); i++) {
+                    yielding.get(i).rest = Optional.of(rests.get(i));
+                }
+            });
+        }
+
+        void addTo(List<Standing> all) {
+            places.stream()
+                    .filter(place -> place.shown)
+                    .map(place ->
+                            new Standing(place.surface.name(), stick, place.side, place.told, place.bench, place.rest))
+                    .forEach(all::add);
+        }
+
+        /** The yielding surfaces at these angles, the others where they are told to be. */
+        Deflections with(double[] angles) {
+            Map<String, Double> left = new HashMap<>();
+            Map<String, Double> right = new HashMap<>();
+            for (Place place : places) {
+                int k = yielding.indexOf(place);
+                (place.side < 0 ? left : right).put(place.surface.name(), k < 0 ? place.bench : angles[k]);
+            }
+            return new Deflections(left, right, false);
+        }
+    }
+
+    /** The air that a pose meets. */
+    private final class Air {
+        private final Pose pose;
+        private final double speed;
+        private final double pressure;
+        private final LiftingLineSolution start;
+        private final boolean sameLift;
+        private double incidence;
+        private Optional<LiftingLineSolution> last;
+
+        Air(Pose pose, double speed, double pressure, LiftingLineSolution start, boolean sameLift) {
+            this.pose = pose;
+            this.speed = speed;
+            this.pressure = pressure;
+            this.start = start;
+            this.sameLift = sameLift;
+            incidence = start.problem().incidence();
+            last = Optional.of(start);
+        }
+
+        Air at(Stick stick, double atStall) {
+            incidence = stick instanceof Stick.Roll ? incidence : atStall;
+            return this;
+        }
+
+        /** At one incidence. */
+        Optional<double[]> along(double[] angles) {
+            return hinges(Optional.of(wing(angles).at(incidence)));
+        }
+
+        /** At the lift that is carried, or at one incidence. */
+        Optional<double[]> at(double[] angles) {
+            if (!sameLift) {
+                return along(angles);
+            }
+            double lift = StripForces.of(start).liftCoefficient();
+            double near = last.map(l -> l.problem().incidence()).orElse(incidence);
+            return hinges(wing(angles).carrying(lift, near, incidence - BELOW, incidence + ABOVE));
+        }
+
+        private HeldWing wing(double[] angles) {
+            Deflections deflections = pose.with(angles);
+            return new HeldWing(
+                    solver,
+                    airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(speed)),
+                    last.orElse(start));
+        }
+
+        private Optional<double[]> hinges(Optional<LiftingLineSolution> found) {
+            last = found.filter(solution -> solution.status().converged());
+            return last.map(solution -> {
+                HingeMoments moments = HingeMoments.of(solution, airframe.strips());
+                return pose.yielding.stream()
+                        .mapToDouble(place -> pressure * moments.of(place.surface.name(), place.side))
+                        .toArray();
+            });
+        }
+    }
+
+    private void elevator(
+            List<Standing> all, Pack pack, Optional<Attitude> descent, double pressure, Predicate<String> sticks) {
+        Elevator elevator = model.tail().elevator();
+        if (setUp.elevator() != 0) {
+            all.add(elevator("", setUp.elevator(), pack, descent, pressure));
+        }
+        for (Stick stick : model.sticks()) {
+            if (stick instanceof Stick.Pull pull
+                    && sticks.test(stick.name())
+                    && stick.worksIn(setUp)
+                    && pull.elevator() != 0) {
+                double wanted = setUp.elevator() + pull.elevator();
+                double told = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
+                all.add(elevator(stick.name(), told, pack, descent, pressure));
+            }
+        }
+    }
+
+    private Standing elevator(String stick, double told, Pack pack, Optional<Attitude> descent, double pressure) {
+        double bench = run(Servo.ELEVATOR).benchAngle(told);
+        Optional<Rest> rest = held(Servo.ELEVATOR, model.tail().throwChord())
+                .flatMap(held -> descent.flatMap(attitude -> {
+                    YieldingSurfaces.Moments air = angles -> trimmer.elevatorHinge(pack, attitude, angles[0]).stream()
+                            .mapToObj(hinge -> new double[] {pressure * hinge})
+                            .findFirst();
+                    return new YieldingSurfaces(List.of(new Told(held, bench)), air, air).rest();
+                }))
+                .map(rests -> rests.get(0));
+        return new Standing(Servo.ELEVATOR, stick, 0, told, bench, rest);
+    }
+}
