@@ -15,8 +15,8 @@ public record TurnStall(double bank, double speed, boolean limitedByElevator) {
     /** The walk up begins this far below the stall in straight flight, rad. */
     private static final double BELOW = Math.toRadians(6);
 
-    /** The speed follows the pitch rate, which follows the speed: three passes settle to a thousandth. */
-    private static final int PASSES = 3;
+    /** Passes until speed and pitch rate agree to half a per cent; each goes half of the way, for whole ones swing about. */
+    private static final int PASSES = 5;
 
     static TurnStall at(Trimmer trimmer, Pack pack, Stall stall, double bank) {
         double load = 1 / Math.cos(bank);
@@ -29,7 +29,8 @@ public record TurnStall(double bank, double speed, boolean limitedByElevator) {
             RungPolar straight = new RungPolar(trimmer, pack, at, from);
             RungPolar turning = new RungPolar(angle -> trimmer.at(pack, at, angle, pitch), from);
             // The search for the stall is finer than these walks: only their ratio counts.
-            speed = stall.speed() * Math.sqrt(load * straight.limit() / turning.limit());
+            double next = stall.speed() * Math.sqrt(load * straight.limit() / turning.limit());
+            speed = pass == 0 ? next : (at + next) / 2;
             limited = turning.limitedByElevator();
         }
         return new TurnStall(bank, speed, limited);

@@ -11,6 +11,11 @@ package throwline.model;
  */
 public record Propeller(double diameter, double pitch, int blades, Shut shut, double height) {
 
+    /** The same propeller doing something else with the throttle shut. */
+    public Propeller doing(Shut other) {
+        return new Propeller(diameter, pitch, blades, other, height);
+    }
+
     /** What the propeller does with the throttle shut. */
     public enum Shut {
         /** Held by the motor brake. */

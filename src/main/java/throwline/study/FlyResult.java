@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Pack;
+import throwline.model.Propeller;
 import throwline.units.Quantity;
 import throwline.words.Note;
 
@@ -81,8 +82,9 @@ public record FlyResult(
      *
      * @param bank rad
      * @param stallSpeed m/s
+     * @param heldByElevator true where the elevator's travel ends before the wing lets go
      */
-    public record Turn(double bank, Headline stallSpeed) {}
+    public record Turn(double bank, Headline stallSpeed, boolean heldByElevator) {}
 
     /**
      * Full stick to the right at approach speed.
@@ -113,13 +115,28 @@ public record FlyResult(
      * @param limitSpeed speed limit for the steepest descent, m/s
      * @param steepest steepest steady descent up to that speed, rad; empty where there is none
      * @param steepestSpeed its speed, m/s; empty where there is none
+     * @param propellers the way down at approach speed if the propeller did something else with the throttle shut; empty
+     *     for a model without one
      */
     public record Descents(
             double wind,
             Optional<Double> overGround,
             double limitSpeed,
             Optional<Double> steepest,
-            Optional<Double> steepestSpeed) {}
+            Optional<Double> steepestSpeed,
+            List<OtherPropeller> propellers) {
+        public Descents {
+            propellers = List.copyOf(propellers);
+        }
+    }
+
+    /**
+     * What it would do if the propeller did something else with the throttle shut.
+     *
+     * @param shut what it does
+     * @param descentAngle at approach speed, rad
+     */
+    public record OtherPropeller(Propeller.Shut shut, Headline descentAngle) {}
 
     /**
      * Roll rate at a speed.

@@ -1,6 +1,7 @@
 package throwline.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,15 +17,18 @@ import throwline.flight.Roll;
 import throwline.flight.Stability;
 import throwline.flight.Stall;
 import throwline.flight.SteadyDescent;
+import throwline.flight.TurnStall;
 import throwline.liftingline.SpanGrid;
 import throwline.model.Model;
 import throwline.model.Pack;
+import throwline.model.Propeller;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
 import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
+import throwline.study.FlyResult.OtherPropeller;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.RollPoint;
 import throwline.study.FlyResult.Turn;
@@ -127,7 +131,7 @@ public final class FlyStudy {
                     pack,
                     glance,
                     approach.steady().map(a -> balance(stall.get(), referenceStall, a, there)),
-                    turns(glance),
+                    turns(stall.get(), glance),
                     rolls(stall.get(), approach, glance),
                     approach.steady().map(a -> descents(stall.get(), a, question.speedLimit())),
                     rollSweep(stall.get()),
@@ -203,15 +207,16 @@ public final class FlyStudy {
             return new Why(s.camber(), s.downwash(), s.dragArm(), s.wake(), s.attitude(), s.rest());
         }
 
-        private static List<Turn> turns(SetUpResult glance) {
+        private List<Turn> turns(Stall stall, SetUpResult glance) {
             List<Turn> turns = new ArrayList<>();
             for (double bank : BANKS) {
-                double factor = Math.sqrt(1 / Math.cos(bank));
+                TurnStall turn = flight.turn(pack, stall, bank);
                 turns.add(new Turn(
                         bank,
-                        glance.stallSpeed() instanceof Headline.Known stall
-                                ? stall.times(factor)
-                                : glance.stallSpeed()));
+                        glance.stallSpeed() instanceof Headline.Known straight
+                                ? straight.times(turn.speed() / stall.speed())
+                                : glance.stallSpeed(),
+                        turn.limitedByElevator()));
             }
             return turns;
         }
@@ -259,7 +264,39 @@ public final class FlyStudy {
                             : Optional.empty(),
                     limit,
                     steepest.map(Attitude::descentAngle),
-                    steepest.map(Attitude::speed));
+                    steepest.map(Attitude::speed),
+                    model.propeller().map(p -> propellers(p, stall, approach)).orElse(List.of()));
+        }
+
+        private List<OtherPropeller> propellers(Propeller propeller, Stall stall, Attitude approach) {
+            return Arrays.stream(Propeller.Shut.values())
+                    .filter(shut -> shut != propeller.shut())
+                    .map(shut -> {
+                        Airframe other = new Airframe(with(propeller.doing(shut)), airfoils, sections);
+                        Descent descent = new Flight(other, setUp).descent(pack, stall, approach.speed());
+                        String kind = setUp.isClean() ? "clean" : "moved";
+                        return new OtherPropeller(
+                                shut,
+                                descent.steady()
+                                        .<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
+                                        .orElseGet(() -> SetUpAnswer.why(descent)));
+                    })
+                    .toList();
+        }
+
+        private Model with(Propeller other) {
+            return new Model(
+                    model.name(),
+                    model.packs(),
+                    model.wing(),
+                    model.tail(),
+                    model.body(),
+                    model.wheels(),
+                    Optional.of(other),
+                    model.field(),
+                    model.setUps(),
+                    model.sticks(),
+                    model.servos());
         }
 
         private List<RollPoint> rollSweep(Stall stall) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
+import throwline.model.Propeller;
 import throwline.study.Comparison;
 import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
@@ -84,10 +85,8 @@ public final class FlyFixture {
                 1,
                 true,
                 List.of(
-                        new StandingAnswer.Point(
-                                11.5, 34 * DEG, Optional.of(33.5 * DEG), StandingAnswer.Hold.HELD),
-                        new StandingAnswer.Point(
-                                15.8, 33 * DEG, Optional.of(32.2 * DEG), StandingAnswer.Hold.HELD)));
+                        new StandingAnswer.Point(11.5, 34 * DEG, Optional.of(33.5 * DEG), StandingAnswer.Hold.HELD),
+                        new StandingAnswer.Point(15.8, 33 * DEG, Optional.of(32.2 * DEG), StandingAnswer.Hold.HELD)));
     }
 
     private static FlyResult of(CompareAnswer answer, int setUp, Handling handling) {
@@ -109,7 +108,7 @@ public final class FlyFixture {
                         clean
                                 ? Optional.empty()
                                 : Optional.of(new FlyResult.Why(-6 * DEG, 2 * DEG, DEG, 0, 7 * DEG, 0.3 * DEG)))),
-                List.of(new FlyResult.Turn(45 * DEG, known(10.2, 0.6))),
+                List.of(new FlyResult.Turn(45 * DEG, known(10.2, 0.6), clean)),
                 List.of(new FlyResult.RollDetail(
                         "low rates",
                         known(77 * DEG, 15 * DEG),
@@ -119,7 +118,12 @@ public final class FlyFixture {
                         Optional.of(8.6),
                         Optional.of(-0.09))),
                 Optional.of(new FlyResult.Descents(
-                        2, Optional.of(13 * DEG), 13.7, Optional.of(14 * DEG), Optional.of(13.7))),
+                        2,
+                        Optional.of(13 * DEG),
+                        13.7,
+                        Optional.of(14 * DEG),
+                        Optional.of(13.7),
+                        List.of(new FlyResult.OtherPropeller(Propeller.Shut.TURNING, known(15 * DEG, 3 * DEG))))),
                 List.of(new FlyResult.RollPoint(9, 60 * DEG), new FlyResult.RollPoint(18, 130 * DEG)),
                 handling,
                 new StandingAnswer(11.5, 15.8, true, List.of(standing())),

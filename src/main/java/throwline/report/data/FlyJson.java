@@ -1,5 +1,6 @@
 package throwline.report.data;
 
+import java.util.Locale;
 import java.util.Optional;
 import throwline.report.Sentences;
 import throwline.study.FlyResult;
@@ -101,6 +102,7 @@ public final class FlyJson {
             json.object();
             json.key("bank").value(turn.bank() * DEGREE);
             compare.plain(json, "stallSpeed", turn.stallSpeed());
+            json.key("heldByElevator").value(turn.heldByElevator());
             json.end();
         }
         json.end();
@@ -127,7 +129,7 @@ public final class FlyJson {
         }
     }
 
-    private static void descents(JsonWriter json, Optional<Descents> descents) {
+    private void descents(JsonWriter json, Optional<Descents> descents) {
         json.key("descents");
         if (descents.isEmpty()) {
             json.nothing();
@@ -140,6 +142,14 @@ public final class FlyJson {
         json.key("limitSpeed").value(d.limitSpeed());
         number(json, "steepest", d.steepest().map(a -> a * DEGREE));
         number(json, "steepestSpeed", d.steepestSpeed());
+        json.key("otherPropellers").array();
+        for (FlyResult.OtherPropeller other : d.propellers()) {
+            json.object();
+            json.key("throttleShut").value(other.shut().name().toLowerCase(Locale.ROOT));
+            compare.angle(json, "descentAngle", other.descentAngle());
+            json.end();
+        }
+        json.end();
         json.end();
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import throwline.model.Propeller;
 import throwline.model.Tail;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
@@ -158,7 +159,18 @@ public final class FlyTable {
                         : words.say("fly.path.steepest", limit, steepest, speed));
         line(text, words.say("fly.path.glide", headline(result.glance().bestGlideRatio(), this::ratio)));
         line(text, words.say("fly.path.dive", headline(result.glance().noseDownSpeed(), figures::speed)));
+        d.propellers()
+                .forEach(other -> line(
+                        text, words.say(propeller(other.shut()), headline(other.descentAngle(), figures::degrees))));
         return text.toString();
+    }
+
+    private static String propeller(Propeller.Shut shut) {
+        return switch (shut) {
+            case STOPPED -> "fly.path.stopped";
+            case TURNING -> "fly.path.turning";
+            case FOLDED -> "fly.path.folded";
+        };
     }
 
     private String ratio(double ratio) {
@@ -176,7 +188,10 @@ public final class FlyTable {
         for (FlyResult.Turn turn : result.turns()) {
             line(
                     text,
-                    words.say("fly.turn", figures.degrees(turn.bank()), headline(turn.stallSpeed(), figures::speed)));
+                    words.say(
+                            turn.heldByElevator() ? "fly.turn.elevator" : "fly.turn",
+                            figures.degrees(turn.bank()),
+                            headline(turn.stallSpeed(), figures::speed)));
         }
         return text.toString();
     }

@@ -1,0 +1,104 @@
+package throwline.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import throwline.input.ModelFile;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.section.MeasuredSections;
+
+/**
+ * Level turns: the load is one over the cosine of the bank (FLIGHT-METHODS 3), and the nose goes round with {@code g tan(bank)
+ * / V}, of which the sine of the bank is a pitch rate (mechanics in closed form).
+ */
+class TurnTest {
+
+    private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
+
+    private static Airframe airframe(String name) {
+        ReadModel.Project project = (ReadModel.Project) ModelFile.read(Path.of("examples", name + ".yaml"), AIRFOILS);
+        return new Airframe(project.model(), AIRFOILS, new MeasuredSections());
+    }
+
+    /**
+     * Full up elevator held, moments solved by Commons Math at the turn's pitch rate: that carries the turn's load, to 2 % in
+     * speed.
+     */
+    @ParameterizedTest
+    @CsvSource({"ridgeline, 30", "ridgeline, 45", "ridgeline, 60", "orchard, 45", "orchard, 60"})
+    void fullUpElevatorCarriesTheSlowestTurn(String name, double degrees) {
+        Airframe airframe = airframe(name);
+        Pack pack = airframe.model().packs().get(0);
+        SetUp clean = airframe.model().reference();
+        Flight flight = new Flight(airframe, clean);
+        Stall stall = flight.stall(pack).orElseThrow();
+        double bank = Math.toRadians(degrees);
+        TurnStall turn = flight.turn(pack, stall, bank);
+        assertThat(turn.limitedByElevator()).isTrue();
+        double pitch = Gravity.STANDARD * Math.tan(bank) * Math.sin(bank) / (turn.speed() * turn.speed());
+        Trimmer trimmer = new Trimmer(airframe, Deflections.of(airframe.model().wing(), clean));
+        double stop = -airframe.model().tail().elevator().travelUp();
+        double alpha = new BrentSolver(1e-5)
+                .solve(
+                        100,
+                        a -> trimmer.heldAt(pack, turn.speed(), a, stop, pitch)
+                                .moments()
+                                .total(),
+                        stall.attitude().alpha() - 0.12,
+                        stall.attitude().alpha() + 0.03);
+        double lift = trimmer.heldAt(pack, turn.speed(), alpha, stop, pitch).lift();
+        double carried = airframe.air().density()
+                * turn.speed()
+                * turn.speed()
+                / 2
+                * airframe.model().wing().area()
+                * lift;
+        assertThat(carried / (pack.mass() * Gravity.STANDARD)).isCloseTo(1 / Math.cos(bank), withPercentage(4));
+    }
+
+    /** Where the wing sets it, the speed goes with the root of the load: 1.0746, 1.1892, 1.4142 (FLIGHT-METHODS 3, COMPUTED). */
+    @ParameterizedTest
+    @CsvSource({"30, 1.0746", "45, 1.1892", "60, 1.4142"})
+    void theWingSetsTheRootOfTheLoad(double degrees, double factor) {
+        Airframe airframe = airframe("saltmarsh");
+        Pack pack = airframe.model().packs().get(0);
+        SetUp flaps = airframe.model().setUps().get(2);
+        Flight flight = new Flight(airframe, flaps);
+        Stall stall = flight.stall(pack).orElseThrow();
+        TurnStall turn = flight.turn(pack, stall, Math.toRadians(degrees));
+        assertThat(turn.limitedByElevator()).isFalse();
+        assertThat(turn.speed() / stall.speed()).isCloseTo(factor, withPercentage(2));
+    }
+
+    /** At one load the nose goes round faster in a turn than up in a loop, so a stick that sets the limit gives less there. */
+    @Test
+    void aStickPullsLessInATurn() {
+        Airframe airframe = airframe("ridgeline");
+        Pack pack = airframe.model().packs().get(0);
+        Flight flight = new Flight(airframe, airframe.model().reference());
+        Stall stall = flight.stall(pack).orElseThrow();
+        Stick.Pull stick = new Stick.Pull("pull", Map.of(), Math.toRadians(-8), List.of());
+        PullUp pull = flight.pull(stick, pack, stall, 13).orElseThrow();
+        assertThat(pull.limit()).isEqualTo(PullUp.Limit.ELEVATOR);
+        assertThat(pull.turnLoad()).isBetween(1.2, pull.load() - 0.05);
+        // The less lift takes of the stick, the more is left for the pitch rate.
+        double loop = pull.load() - 1;
+        double turn = pull.turnLoad() - 1 / pull.turnLoad();
+        assertThat(turn).isBetween(loop, 2 * loop);
+        assertThat(pull.turnRadius())
+                .isCloseTo(
+                        13 * 13 / (Gravity.STANDARD * Math.sqrt(pull.turnLoad() * pull.turnLoad() - 1)),
+                        withPercentage(0.01));
+    }
+}
