@@ -1,5 +1,7 @@
 package throwline.report.chart;
 
+import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
@@ -12,7 +14,7 @@ import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleEdge;
 
-/** Names of curves that reach the right side of a plot, below each other beside it, with a line from each curve's end. */
+/** Names of curves and of levels that reach the right side of a plot, below each other beside it, with a line from each curve's end. */
 final class EndLabels extends AbstractXYAnnotation {
 
     private static final long serialVersionUID = 1;
@@ -29,14 +31,26 @@ final class EndLabels extends AbstractXYAnnotation {
     }
 
     /**
-     * Where a curve ends.
+     * Where a curve or a level ends.
      *
-     * @param name of the curve
-     * @param look its colour
+     * @param name of it
+     * @param color of the line to the name
+     * @param font of the name
      * @param x place
      * @param y place
      */
-    record End(String name, HouseStyle.Look look, double x, double y) {}
+    record End(String name, Color color, Font font, double x, double y) {
+
+        /** The end of a curve. */
+        static End of(String name, HouseStyle.Look look, double x, double y) {
+            return new End(name, look.color(), HouseStyle.STRONG, x, y);
+        }
+
+        /** The end of a level that curves are compared with. */
+        static End ofLevel(String name, double x, double y) {
+            return new End(name, HouseStyle.QUIET_INK, HouseStyle.SMALL, x, y);
+        }
+    }
 
     @Override
     public void draw(
@@ -62,9 +76,9 @@ final class EndLabels extends AbstractXYAnnotation {
             End end = downwards.get(i);
             double x = across.valueToJava2D(end.x(), area, RectangleEdge.BOTTOM);
             g2.setStroke(HouseStyle.THIN);
-            g2.setPaint(end.look().color());
+            g2.setPaint(end.color());
             g2.draw(new Line2D.Double(x + GAP, wanted[i], area.getMaxX() + AWAY - GAP, places[i]));
-            ink.text(end.name(), HouseStyle.STRONG, HouseStyle.INK, area.getMaxX() + AWAY, places[i], Ink.Side.RIGHT);
+            ink.text(end.name(), end.font(), HouseStyle.INK, area.getMaxX() + AWAY, places[i], Ink.Side.RIGHT);
         }
         g2.setClip(clip);
     }

@@ -68,28 +68,28 @@ final class MoveChart {
 
     /** The surfaces go to the set-up; height is that above the path it was on. */
     Picture lowering() {
-        XYPlot height = panel(moves.lowering(), "chart.move.off-path", Moment::offPath, LEAST_HEIGHT, 0, 0);
+        XYPlot height = panel(
+                moves.lowering(), new View("chart.move.off-path", Moment::offPath, LEAST_HEIGHT, 0, 0, List.of()));
         line(height, 0);
-        XYPlot load = load(moves.lowering());
-        ValueMarker balloon = line(load, BALLOON);
-        label(balloon, words.say("chart.move.balloon"), RectangleAnchor.TOP_RIGHT, TextAnchor.BOTTOM_RIGHT);
+        List<EndLabels.End> level =
+                List.of(EndLabels.End.ofLevel(words.say("chart.move.balloon"), end(moves.lowering()), BALLOON));
+        XYPlot load = panel(moves.lowering(), new View("chart.move.load", Moment::load, LEAST_LOAD, 1, BALLOON, level));
+        line(load, BALLOON);
         return picture("surfaces-down", moves.lowering(), moves.lowerSpeed(), height, load);
     }
 
     /** The surfaces go back; height is that over where it was. */
     Picture raising() {
-        XYPlot height = panel(moves.raising(), "chart.move.height", Moment::height, LEAST_HEIGHT, 0, 0);
-        return picture("surfaces-up", moves.raising(), moves.raiseSpeed(), height, load(moves.raising()));
+        XYPlot height =
+                panel(moves.raising(), new View("chart.move.height", Moment::height, LEAST_HEIGHT, 0, 0, List.of()));
+        XYPlot load = panel(moves.raising(), new View("chart.move.load", Moment::load, LEAST_LOAD, 1, 1, List.of()));
+        return picture("surfaces-up", moves.raising(), moves.raiseSpeed(), height, load);
     }
 
     private Picture picture(String name, List<Move> runs, double speed, XYPlot height, XYPlot load) {
-        double end = 0;
-        for (Move run : runs) {
-            end = Math.max(end, run.history().get(run.history().size() - 1).time());
-        }
         double time = runs.get(0).time();
-        CombinedDomainXYPlot plot =
-                new CombinedDomainXYPlot(HouseStyle.axis(words.say("chart.move.time"), 0, Math.max(end, time), 8));
+        CombinedDomainXYPlot plot = new CombinedDomainXYPlot(
+                HouseStyle.axis(words.say("chart.move.time"), 0, Math.max(end(runs), time), 8));
         plot.setGap(14);
         plot.setInsets(new RectangleInsets(4, 4, 4, RIGHT));
         XYPlot slow = speed(runs);
@@ -120,7 +120,8 @@ final class MoveChart {
     private XYPlot speed(List<Move> runs) {
         double slower = Math.min(moves.stall(), moves.referenceStall());
         double faster = Math.max(moves.stall(), moves.referenceStall());
-        XYPlot plot = panel(runs, "chart.axis.airspeed", Moment::speed, LEAST_SPEED, slower, faster);
+        XYPlot plot =
+                panel(runs, new View("chart.axis.airspeed", Moment::speed, LEAST_SPEED, slower, faster, List.of()));
         boolean own = moves.stall() < moves.referenceStall();
         // Both may lie close together: one name above its line, the other below.
         label(
@@ -136,21 +137,41 @@ final class MoveChart {
         return plot;
     }
 
-    private XYPlot load(List<Move> runs) {
-        return panel(runs, "chart.move.load", Moment::load, LEAST_LOAD, 1, BALLOON);
+    private static double end(List<Move> runs) {
+        return runs.stream()
+                .map(Move::history)
+                .mapToDouble(history -> history.get(history.size() - 1).time())
+                .max()
+                .orElse(0);
     }
 
-    /** Curves over time; {@code low} and {@code high} are in view where they are not the same. */
-    private XYPlot panel(
-            List<Move> runs, String axis, ToDoubleFunction<Moment> value, double least, double low, double high) {
-        double bottom = low == high ? 0 : low;
-        double top = low == high ? 0 : high;
+    /**
+     * What a panel shows.
+     *
+     * @param axis key of its axis
+     * @param value of a moment
+     * @param least height of the panel in terms of the value
+     * @param low in view at least
+     * @param high in view at least
+     * @param levels named beside the curves
+     */
+    private record View(
+            String axis,
+            ToDoubleFunction<Moment> value,
+            double least,
+            double low,
+            double high,
+            List<EndLabels.End> levels) {}
+
+    private XYPlot panel(List<Move> runs, View view) {
+        double bottom = view.low;
+        double top = view.high;
         List<Curves.Curve> curves = new ArrayList<>();
-        List<EndLabels.End> ends = new ArrayList<>();
+        List<EndLabels.End> ends = new ArrayList<>(view.levels);
         for (int i = 0; i < runs.size(); i++) {
             List<double[]> points = new ArrayList<>();
             for (Moment moment : runs.get(i).history()) {
-                double y = value.applyAsDouble(moment);
+                double y = view.value.applyAsDouble(moment);
                 points.add(new double[] {moment.time(), y});
                 bottom = Math.min(bottom, y);
                 top = Math.max(top, y);
@@ -158,12 +179,12 @@ final class MoveChart {
             boolean whole = runs.get(i).end() == End.FOLLOWED;
             double[] last = points.get(points.size() - 1);
             if (whole) {
-                ends.add(new EndLabels.End(name(runs.get(i)), HouseStyle.look(i), last[0], last[1]));
+                ends.add(EndLabels.End.of(name(runs.get(i)), HouseStyle.look(i), last[0], last[1]));
             }
             curves.add(new Curves.Curve(whole ? "" : name(runs.get(i)), HouseStyle.look(i), points, Optional.empty()));
         }
-        double room = Math.max(ROOM * (top - bottom), (least - (top - bottom)) / 2);
-        NumberAxis up = HouseStyle.axis(words.say(axis), bottom - 2 * room, top + 1.5 * room, 5);
+        double room = Math.max(ROOM * (top - bottom), (view.least - (top - bottom)) / 2);
+        NumberAxis up = HouseStyle.axis(words.say(view.axis), bottom - 2 * room, top + 1.5 * room, 5);
         XYPlot plot = Curves.plot(HouseStyle.axis("", 0, 1, 1), up, curves);
         plot.addAnnotation(new EndLabels(ends), false);
         return plot;
