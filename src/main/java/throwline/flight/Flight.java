@@ -205,13 +205,14 @@ public final class Flight {
     }
 
     /**
-     * The same as worked out, for the set-up alone and some of the sticks.
+     * The same for the set-up alone and some of the sticks.
      *
      * @param descent the steady descent at that speed, where there is one
+     * @param share how hard the air pushes against what is worked out
      * @param sticks their names
      */
     public List<Standing> standing(
-            Pack pack, Stall stall, double speed, Optional<Attitude> descent, Set<String> sticks) {
-        return standing.at(pack, stall, speed, descent, 1, sticks::contains);
+            Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share, Set<String> sticks) {
+        return standing.at(pack, stall, speed, descent, share, sticks::contains);
     }
 }

@@ -131,7 +131,7 @@ public final class FlyStudy {
                     approach.steady().map(a -> descents(stall.get(), a, speedLimit)),
                     rollSweep(stall.get()),
                     handling(ladder, glance, stall.get(), referenceStall),
-                    new StandingStudy(flight, pack, stall.get(), bands)
+                    new StandingStudy(flight, setUp, pack, stall.get(), bands)
                             .answer(glance.servos().flapSpeedLimit()),
                     likely.matters(glance),
                     glance.notes());

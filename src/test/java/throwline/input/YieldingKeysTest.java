@@ -82,8 +82,8 @@ class YieldingKeysTest {
     /** Geometry: 40 mm at an edge that turns on 70 per cent of 185 mm is 2 asin(20 / 129.5). */
     @Test
     void throwsAreMeasuredFromThePivot() throws IOException {
-        ReadModel.Project project = read(
-                "elevator: {travel: 20 deg}}", "elevator: {chord: 100 %, travel: 40 mm, pivot: 30 %}}");
+        ReadModel.Project project =
+                read("elevator: {travel: 20 deg}}", "elevator: {chord: 100 %, travel: 40 mm, pivot: 30 %}}");
         Model model = project.model();
         assertThat(model.tail().throwChord()).isCloseTo(0.7 * 0.185, within(1e-12));
         assertThat(model.tail().elevator().travelUp()).isCloseTo(2 * Math.asin(20 / 129.5), within(1e-9));
