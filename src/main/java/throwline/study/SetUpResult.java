@@ -71,6 +71,11 @@ public record SetUpResult(
                 notes);
     }
 
+    /** True where a note of this code holds for it. */
+    public boolean isNoted(String code) {
+        return notes.stream().anyMatch(note -> note.code().equals(code));
+    }
+
     /**
      * Steady roll at full stick.
      *

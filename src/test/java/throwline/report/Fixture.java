@@ -83,6 +83,40 @@ public final class Fixture {
                 new Comparison(found.comparison().model(), 1.19, packs, List.of()), found.assumed(), List.of());
     }
 
+    /** The orchard with a balance point that lies too far back. */
+    public static CompareAnswer unstable() {
+        CompareAnswer found = orchard();
+        List<Comparison.PackResult> packs = found.comparison().packs().stream()
+                .map(pack -> new Comparison.PackResult(
+                        pack.pack(),
+                        pack.setUps().stream()
+                                .map(r -> noted(r, r.setUp().isClean() ? "note.hardly-stable" : "note.unstable"))
+                                .toList()))
+                .toList();
+        return new CompareAnswer(
+                new Comparison(found.comparison().model(), 1.19, packs, List.of()), found.assumed(), List.of());
+    }
+
+    private static SetUpResult noted(SetUpResult r, String code) {
+        return new SetUpResult(
+                r.setUp(),
+                r.stallSpeed(),
+                r.approachSpeed(),
+                r.descentAngle(),
+                r.sinkRate(),
+                r.bestGlideRatio(),
+                r.noseDownSpeed(),
+                r.elevator(),
+                r.elevatorChange(),
+                r.rollRates(),
+                r.firstStall(),
+                r.sweep(),
+                r.load(),
+                r.servos(),
+                r.field(),
+                List.of(Note.of(code)));
+    }
+
     private static SetUpResult nothing(SetUp setUp, Headline none) {
         return new SetUpResult(
                 setUp,

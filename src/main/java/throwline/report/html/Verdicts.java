@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import throwline.model.Stick;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
@@ -24,6 +25,7 @@ final class Verdicts {
     private final Figures figures;
     private final CloseCalls names;
     private final List<Function<Situation, List<String>>> rules = List.of(
+            this::balance,
             this::noAnswer,
             this::alone,
             this::slowest,
@@ -49,6 +51,13 @@ final class Verdicts {
         List<String> said = new ArrayList<>();
         rules.forEach(rule -> said.addAll(rule.apply(situation)));
         return said;
+    }
+
+    /** Before all else: what must not be flown as it is. */
+    private List<String> balance(Situation s) {
+        return Stream.of("unstable", "hardly-stable")
+                .flatMap(how -> about("page.verdict." + how, s.noted("note." + how)).stream())
+                .toList();
     }
 
     private List<String> noAnswer(Situation s) {

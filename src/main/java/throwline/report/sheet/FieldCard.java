@@ -55,6 +55,7 @@ final class FieldCard {
 
     SheetDocument document(Size.Paper paper) {
         List<Block> blocks = new ArrayList<>();
+        blocks.addAll(new BalanceWarning(answer.pack().setUps(), words).blocks());
         for (String caution : List.of("motor", "failsafe", "range", "place", "people")) {
             blocks.add(new Paragraph(words.say("sheet.caution." + caution), caution.equals("motor")));
         }

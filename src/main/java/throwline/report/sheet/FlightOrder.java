@@ -52,6 +52,9 @@ final class FlightOrder {
 
     List<String> steps() {
         List<String> steps = new ArrayList<>();
+        if (new BalanceWarning(setUps, words).forbids()) {
+            steps.add(words.say("sheet.order.unstable"));
+        }
         steps.add(words.say("sheet.order.ground"));
         SetUpResult clean = setUps.stream()
                 .filter(r -> r.setUp().equals(model.reference()))

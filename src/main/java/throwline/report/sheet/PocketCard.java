@@ -39,6 +39,7 @@ final class PocketCard {
 
     SheetDocument document(Size.Paper paper) {
         List<Block> blocks = new ArrayList<>();
+        blocks.addAll(new BalanceWarning(answer.pack().setUps(), words).blocks());
         blocks.add(new Paragraph(words.say("sheet.pocket.caution"), true));
         blocks.add(speeds());
         blocks.add(new Paragraph(words.say("sheet.caution.mix"), false));

@@ -100,6 +100,7 @@ public final class FindTable {
                                 .flatMap(s -> s.notes().stream()),
                         Stream.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured")))
                 .flatMap(s -> s)
+                .distinct()
                 .forEach(note -> say.line(text, sentences.say(note)));
         text.append('\n');
     }

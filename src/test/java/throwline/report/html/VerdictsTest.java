@@ -95,6 +95,17 @@ class VerdictsTest {
     }
 
     @Test
+    void an_unstable_model_is_warned_of_before_all_else() {
+        List<String> said = said(result -> new Copy(result)
+                .notes(List.of(Note.of(is(result, "clean") ? "note.hardly-stable" : "note.unstable")))
+                .get());
+        assertThat(said.get(0))
+                .startsWith("Take-off flap, landing flap and airbrake: ")
+                .contains("Do not fly it so: move the balance forward.");
+        assertThat(said.get(1)).startsWith("Clean: ").contains("Move the balance forward before you fly it.");
+    }
+
+    @Test
     void flaps_that_nobody_measured_are_spoken_of_only_where_the_study_warned() {
         String sentence = "Nobody has measured flaps this far down at this size: steepness may be out by a third.";
         assertThat(said(result -> result)).doesNotContain(sentence);

@@ -54,7 +54,7 @@ class SheetsTest {
     }
 
     private static List<CompareAnswer> answers() {
-        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound());
+        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound(), Fixture.unstable());
     }
 
     @Test
@@ -179,6 +179,24 @@ class SheetsTest {
             assertThat(document.blocks().get(0)).isInstanceOf(Paragraph.class);
             assertThat(((Paragraph) document.blocks().get(0)).text()).startsWith("MOTOR FIRST");
         }
+    }
+
+    /** No card sends a model into the air that does not hold its nose by itself. */
+    @Test
+    void an_unstable_model_is_not_to_be_flown() {
+        List<SheetDocument> documents = documents(Fixture.unstable(), Size.Paper.A4);
+        for (SheetDocument card : documents.subList(1, 3)) {
+            assertThat(((Paragraph) card.blocks().get(0)).text())
+                    .startsWith("DO NOT FLY IT SO")
+                    .contains("(take-off flap, landing flap, airbrake)");
+            assertThat(((Paragraph) card.blocks().get(1)).text()).contains("(clean)");
+        }
+        assertThat(documents.get(1).blocks().stream()
+                        .filter(Checks.class::isInstance)
+                        .map(checks -> ((Checks) checks).items().get(0)))
+                .singleElement()
+                .asString()
+                .contains("move the balance forward");
     }
 
     @Test

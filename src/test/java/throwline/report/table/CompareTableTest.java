@@ -39,6 +39,15 @@ class CompareTableTest {
         Golden.check("compare-nothing.txt", table(Fixture.nothingFound(), Page.of(80, true, false, Display.metric())));
     }
 
+    /** What must not be flown is told above its numbers. */
+    @Test
+    void an_unstable_model_is_warned_of_before_its_numbers() {
+        String text = table(Fixture.unstable(), Page.of(80, true, false, Display.metric()));
+        assertThat(text.indexOf("Do not fly it so: move the balance forward.")).isBetween(0, text.indexOf("Stalls at"));
+        assertThat(text.split("Do not fly it so", -1))
+                .hasSize(1 + Fixture.unstable().comparison().packs().size());
+    }
+
     @Test
     void no_line_is_longer_than_the_page() {
         for (int width : new int[] {60, 72, 80, 100, 120}) {
