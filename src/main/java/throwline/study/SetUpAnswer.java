@@ -214,8 +214,14 @@ final class SetUpAnswer {
                 .surface(stall.firstStrip())
                 .map(Surface::name)
                 .orElse("");
-        Manner manner = stall.aileronReserve() < SAFE_RESERVE ? Manner.MAY_DROP_A_WING : Manner.SAGS;
-        return new FirstStall(Side.BOTH, share, surface, manner);
+        return new FirstStall(Side.BOTH, share, surface, manner(stall));
+    }
+
+    private static Manner manner(Stall stall) {
+        if (stall.aileronReserve() == Double.POSITIVE_INFINITY) {
+            return Manner.UNKNOWN;
+        }
+        return stall.aileronReserve() < SAFE_RESERVE ? Manner.MAY_DROP_A_WING : Manner.SAGS;
     }
 
     private static List<LoadStation> load(LiftingLineSolution wing) {

@@ -10,6 +10,7 @@ import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
 import throwline.report.Headlines;
 import throwline.report.Page;
+import throwline.report.Sentences;
 import throwline.report.data.SheetEntry;
 import throwline.report.data.SheetNumbers;
 import throwline.report.sheet.SheetDocument.Block;
@@ -236,7 +237,7 @@ final class FieldCard {
             return words.say("row.first.not");
         }
         String where = stall.surface().isEmpty() ? words.say("row.first.bare") : stall.surface();
-        String then = words.say(stall.manner() == Manner.SAGS ? "row.first.sags" : "row.first.drops");
+        String then = words.say(Sentences.key(stall.manner()));
         return words.say("sheet.field.first", where, figures.percent(stall.spanFraction()), then);
     }
 

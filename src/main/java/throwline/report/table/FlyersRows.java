@@ -235,7 +235,7 @@ final class FlyersRows {
         grid.more(words.say("row.first.out"), reached(stall -> figures.share(stall.spanFraction())));
         grid.more(
                 words.say("row.first.then"),
-                reached(stall -> words.say(stall.manner() == Manner.SAGS ? "row.first.sags" : "row.first.drops")));
+                reached(stall -> words.say(Sentences.key(stall.manner()))));
     }
 
     private List<String> reached(Function<FirstStall, String> cell) {
