@@ -198,6 +198,7 @@ public final class FindJson {
             json.key("points").array();
             help.points().forEach(p -> pull(json, p));
             json.end();
+            number(json, "stallsBelow", help.stallsBelow());
             json.key("atSpeeds").array();
             for (LoopHelp.AtSpeed at : help.atSpeeds()) {
                 json.object();

@@ -62,6 +62,11 @@ public final class Figures {
         return digits(Math.toDegrees(angle)) + page.degreeSign();
     }
 
+    /** 12.3 degrees: where a tenth tells one answer from the next. */
+    public String tenths(double angle) {
+        return decimals(Math.toDegrees(angle), 1) + page.degreeSign();
+    }
+
     /** 95 degrees a second. */
     public String rate(double rate) {
         return decimals(Math.toDegrees(rate), 0) + page.degreeSign() + "/s";
