@@ -35,7 +35,7 @@ final class FieldCard {
 
     private static final double LETTERS = 8.2;
     private static final int ABREAST = 4;
-    private static final String NONE = "-";
+    private static final String NONE = SheetFigures.NONE;
     private static final double DEGREE = Math.toDegrees(1);
 
     private final SheetAnswer answer;
@@ -121,7 +121,9 @@ final class FieldCard {
                 rows,
                 "row.flap-limit",
                 setUps,
-                r -> speed(r, "flapSpeedLimit", r.servos().flapSpeedLimit()));
+                r -> r.servos().flapSpeedLimit() instanceof Headline.Unknown unknown
+                        ? figures.noFlapLimit(unknown)
+                        : speed(r, "flapSpeedLimit", r.servos().flapSpeedLimit()));
         row(
                 rows,
                 "row.roundout",

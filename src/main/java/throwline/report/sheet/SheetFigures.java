@@ -9,6 +9,9 @@ import throwline.words.Words;
 /** Numbers as they stand on sheets: angles to a tenth of a degree, throws to a tenth of a millimetre. */
 final class SheetFigures {
 
+    /** Where nothing is to be said. */
+    static final String NONE = "-";
+
     private static final double PER_CENT = 100;
     private static final String DEGREE = "\u00b0";
 
@@ -57,6 +60,15 @@ final class SheetFigures {
                 number(speed, 1),
                 number(page.besideSpeed().fromSi(speed), 0),
                 page.besideSpeed().symbol());
+    }
+
+    /** Why no speed limits the flaps: nothing is moved, the servos suffice, or it is not known. */
+    String noFlapLimit(Headline.Unknown unknown) {
+        return switch (unknown.why()) {
+            case "why.nothing-moved" -> NONE;
+            case "why.servo-suffices" -> words.say("sheet.flap-limit.suffices");
+            default -> words.say("sheet.flap-limit.unknown");
+        };
     }
 
     /** 10.8 to 12.2. */

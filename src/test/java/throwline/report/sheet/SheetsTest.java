@@ -54,7 +54,7 @@ class SheetsTest {
     }
 
     private static List<CompareAnswer> answers() {
-        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound(), Fixture.unstable());
+        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound(), Fixture.unstable(), Fixture.noFlapLimits());
     }
 
     @Test
@@ -197,6 +197,24 @@ class SheetsTest {
                 .singleElement()
                 .asString()
                 .contains("move the balance forward");
+    }
+
+    /** Nothing moved, servos that suffice, and what is not known are three things. */
+    @Test
+    void why_no_speed_limits_the_flaps() {
+        List<SheetDocument> documents = documents(Fixture.noFlapLimits(), Size.Paper.A4);
+        List<String> field = rows(documents.get(1)).stream()
+                .filter(row -> row instanceof Cells cells
+                        && cells.cells().get(0).text().startsWith(WORDS.say("row.flap-limit")))
+                .flatMap(row -> ((Cells) row).cells().stream().skip(1))
+                .map(cell -> cell.text().strip())
+                .toList();
+        assertThat(field).containsExactly("-", "servos suffice", "not known", "not known");
+        List<String> pocket = rows(documents.get(2)).stream()
+                .limit(4)
+                .map(row -> ((Cells) row).cells().get(3).text())
+                .toList();
+        assertThat(pocket).isEqualTo(field);
     }
 
     @Test
