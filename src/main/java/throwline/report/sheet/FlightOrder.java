@@ -55,7 +55,7 @@ final class FlightOrder {
         if (new BalanceWarning(setUps, words).forbids()) {
             steps.add(words.say("sheet.order.unstable"));
         }
-        steps.add(words.say("sheet.order.ground"));
+        steps.add(words.say("sheet.order.ground", figures.tolerance()));
         SetUpResult clean = setUps.stream()
                 .filter(r -> r.setUp().equals(model.reference()))
                 .findFirst()

@@ -1,8 +1,10 @@
 package throwline.report.sheet;
 
 import java.util.Locale;
+import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.study.Headline;
+import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
 import throwline.words.Words;
 
@@ -25,7 +27,7 @@ final class SheetFigures {
 
     /** The unit of throws. */
     String lengthUnit() {
-        return page.units().length() == Unit.INCH ? Unit.INCH.symbol() : Unit.MILLIMETRE.symbol();
+        return unit().symbol();
     }
 
     /** 12.0 degrees up, from rad. */
@@ -41,11 +43,18 @@ final class SheetFigures {
         return number(Math.toDegrees(angle), 1) + DEGREE;
     }
 
+    /** How exactly throws are to be set, in the sheet's unit. */
+    String tolerance() {
+        return QuantityPrinter.print(EdgeThrow.TOLERANCE, unit());
+    }
+
+    private Unit unit() {
+        return page.units().length() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE;
+    }
+
     /** A throw without its unit and sense, from m. */
     String length(double length) {
-        boolean inches = page.units().length() == Unit.INCH;
-        Unit unit = inches ? Unit.INCH : Unit.MILLIMETRE;
-        return number(Math.abs(unit.fromSi(length)), inches ? 2 : 1);
+        return number(Math.abs(unit().fromSi(length)), unit() == Unit.INCH ? 2 : 1);
     }
 
     /** A share in per cent without the sign. */

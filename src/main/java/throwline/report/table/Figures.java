@@ -4,6 +4,7 @@ import java.util.Locale;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.study.Headline;
+import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
 import throwline.words.Words;
 
@@ -99,6 +100,13 @@ public final class Figures {
         return angle.high() <= 0 || isZero(high)
                 ? words.say("row.up", words.say("row.band", high, low))
                 : words.say("row.down", words.say("row.band", low, high));
+    }
+
+    /** A place on the chord that is known to some 5 mm, so in whole 5 mm or fifths of an inch. */
+    public String about(double length) {
+        boolean inches = page.units().length() == Unit.INCH || page.units().length() == Unit.FOOT;
+        double step = inches ? Unit.INCH.toSi(0.2) : Unit.MILLIMETRE.toSi(5);
+        return QuantityPrinter.print(step * Math.rint(length / step), inches ? Unit.INCH : Unit.MILLIMETRE);
     }
 
     /** A length of the field. */

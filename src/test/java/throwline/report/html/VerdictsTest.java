@@ -105,6 +105,20 @@ class VerdictsTest {
         assertThat(said.get(1)).startsWith("Clean: ").contains("Move the balance forward before you fly it.");
     }
 
+    /** Which of two lands slowest is not known: the speed that is given must not be too slow for one of them. */
+    @Test
+    void set_ups_named_together_come_in_at_the_faster_speed() {
+        List<String> said = said(result -> {
+            boolean brake = is(result, "airbrake");
+            double speed = brake ? 11.5 : is(result, "landing flap") ? 11.2 : 20;
+            Headline approach = new Headline.Known(speed, speed - 0.7, speed + 0.7, Basis.ASSUMED);
+            return with(result, approach, sure(0.2), sure(0));
+        });
+        assertThat(said)
+                .contains("Landing flap and airbrake: land slowest, too close to call between them. Come in at "
+                        + "11.5 m/s.");
+    }
+
     @Test
     void flaps_that_nobody_measured_are_spoken_of_only_where_the_study_warned() {
         String sentence = "Nobody has measured flaps this far down at this size: steepness may be out by a third.";

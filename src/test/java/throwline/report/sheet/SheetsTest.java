@@ -35,6 +35,7 @@ import throwline.report.sheet.SheetDocument.Remark;
 import throwline.report.sheet.SheetDocument.Row;
 import throwline.report.sheet.SheetDocument.Table;
 import throwline.units.Display;
+import throwline.units.Unit;
 import throwline.words.Words;
 
 /** Sheets from fixed results: what stands on them, where its numbers come from, and that nothing is cut. */
@@ -215,6 +216,19 @@ class SheetsTest {
                 .map(row -> ((Cells) row).cells().get(3).text())
                 .toList();
         assertThat(pocket).isEqualTo(field);
+    }
+
+    /** A ruler in inches does not show millimetres. */
+    @Test
+    void a_bench_sheet_in_inches_sets_throws_in_inches() {
+        Page inches = Page.of(80, true, false, Display.metric().with(Unit.INCH));
+        List<SheetDocument> documents =
+                new Sheets(inches, WORDS, Size.Paper.LETTER).documents(answer(Fixture.orchard(), Optional.empty()));
+        String bench = String.join("\n", texts(documents.get(0)));
+        assertThat(bench).contains("Set throws to 0.04 in").contains("0.04 in is").doesNotContain("mm");
+        assertThat(String.join("\n", texts(documents.get(1)))).contains("within 0.04 in of the bench sheet");
+        assertThat(String.join("\n", texts(documents(Fixture.orchard(), Size.Paper.A4).get(0))))
+                .contains("Set throws to 1 mm");
     }
 
     @Test
