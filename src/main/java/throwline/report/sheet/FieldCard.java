@@ -103,12 +103,12 @@ final class FieldCard {
                 rows,
                 "row.descent",
                 setUps,
-                r -> number(r, "", "descentAngle", r.descentAngle(), figures::degrees, DEGREE, 1));
+                r -> number(r, "", "descentAngle", r.descentAngle(), figures::degrees, band(DEGREE, 1), DEGREE));
         row(
                 rows,
                 "row.sink",
                 setUps,
-                r -> number(r, "", "sinkRate", r.sinkRate(), v -> SheetFigures.number(v, 1) + " m/s", 1, 1));
+                r -> number(r, "", "sinkRate", r.sinkRate(), figures::oneSpeed, figures::speedBand, 1));
         row(rows, "row.elevator", setUps, this::elevator);
         row(rows, "row.mix", setUps, this::mix);
         for (Stick stick : answer.model().sticks()) {
@@ -140,7 +140,7 @@ final class FieldCard {
     }
 
     private String length(SetUpResult r, String quantity, Headline headline, int decimals) {
-        return number(r, "", quantity, headline, v -> SheetFigures.number(v, decimals) + " m", 1, decimals);
+        return number(r, "", quantity, headline, v -> SheetFigures.number(v, decimals) + " m", band(1, decimals), 1);
     }
 
     private void row(List<Row> rows, String key, List<SetUpResult> setUps, Function<SetUpResult, String> cell) {
@@ -159,7 +159,11 @@ final class FieldCard {
     }
 
     private String speed(SetUpResult r, String quantity, Headline headline) {
-        return number(r, "", quantity, headline, figures::speed, 1, 1);
+        return number(r, "", quantity, headline, figures::speed, figures::speedBand, 1);
+    }
+
+    private Function<Headline.Known, String> band(double factor, int decimals) {
+        return known -> figures.band(known, factor, decimals);
     }
 
     private String number(
@@ -168,11 +172,11 @@ final class FieldCard {
             String quantity,
             Headline headline,
             DoubleFunction<String> shown,
-            double factor,
-            int decimals) {
+            Function<Headline.Known, String> band,
+            double factor) {
         return headline instanceof Headline.Known known
                 ? shown.apply(known.value()) + "\n"
-                        + words.say("sheet.field.likely", figures.band(known, factor, decimals))
+                        + words.say("sheet.field.likely", band.apply(known))
                         + before(r, "", stick, quantity, v -> shown.apply(v / factor))
                 : NONE;
     }
@@ -228,8 +232,8 @@ final class FieldCard {
                         "rollRate",
                         roll.rate(),
                         v -> SheetFigures.number(Math.toDegrees(v), 0) + "\u00b0/s",
-                        DEGREE,
-                        0))
+                        band(DEGREE, 0),
+                        DEGREE))
                 .orElse(NONE);
     }
 

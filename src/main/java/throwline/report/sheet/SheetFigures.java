@@ -62,13 +62,23 @@ final class SheetFigures {
         return number(PER_CENT * share, 0);
     }
 
-    /** 11.5 m/s, 41 km/h. */
+    /** 11.5 m/s, 41 km/h: first in the unit that was asked for. */
     String speed(double speed) {
-        return words.say(
-                "sheet.speed",
-                number(speed, 1),
-                number(page.besideSpeed().fromSi(speed), 0),
-                page.besideSpeed().symbol());
+        Unit below = page.unitBelowSpeed();
+        int decimals = below == Unit.METRE_PER_SECOND ? 1 : 0;
+        return words.say("sheet.speed", oneSpeed(speed), number(below.fromSi(speed), decimals), below.symbol());
+    }
+
+    /** 11.5 m/s, or in the unit that was asked for. */
+    String oneSpeed(double speed) {
+        Unit unit = page.units().speed();
+        return number(unit.fromSi(speed), unit.decimals()) + " " + unit.symbol();
+    }
+
+    /** 10.8 to 12.2, in that unit. */
+    String speedBand(Headline.Known speed) {
+        Unit unit = page.units().speed();
+        return band(speed, unit.fromSi(1), unit.decimals());
     }
 
     /** Why no speed limits the flaps: nothing is moved, the servos suffice, or it is not known. */

@@ -27,20 +27,28 @@ public final class Figures {
         this.words = words;
     }
 
-    /** 9.8 m/s. */
+    /** 9.8 m/s, or in the unit that its reader asked for. */
     public String speed(double speed) {
-        return decimals(speed, 1) + " m/s";
+        Unit unit = page.units().speed();
+        return decimals(unit.fromSi(speed), unit.decimals()) + " " + unit.symbol();
     }
 
     /** The same in the unit that stands beside. */
     public String speedBeside(double speed) {
-        return decimals(page.besideSpeed().fromSi(speed), 0) + " "
-                + page.besideSpeed().symbol();
+        Unit unit = page.unitBelowSpeed();
+        return decimals(unit.fromSi(speed), unit == Unit.METRE_PER_SECOND ? 1 : 0) + " " + unit.symbol();
+    }
+
+    /** 0.12 m/s: a small difference, without its sign. */
+    public String speedStep(double speed) {
+        Unit unit = page.units().speed();
+        return decimals(unit.fromSi(Math.abs(speed)), unit.decimals() + 1) + " " + unit.symbol();
     }
 
     /** 9.2 to 10.4, as it stands below a speed. */
     public String speedBand(Headline.Known speed) {
-        return band(speed, 1, 1);
+        Unit unit = page.units().speed();
+        return band(speed, unit.fromSi(1), unit.decimals());
     }
 
     /** 4.9 to 6.1, as it stands below an angle. */

@@ -212,11 +212,7 @@ public final class FlyTable {
         for (Matter matter : result.matters()) {
             String effect =
                     switch (matter.number()) {
-                        case "stall" ->
-                            words.say(
-                                    "fly.matter.speed",
-                                    String.format(
-                                            Locale.ROOT, "%.2f", matter.effect().value()));
+                        case "stall" -> figures.speedStep(matter.effect().value());
                         case "roll" -> figures.rate(matter.effect().value());
                         default -> figures.degrees(matter.effect().value());
                     };

@@ -142,7 +142,7 @@ final class FoundSetUpText {
     private String oneDegree(OneDegree one) {
         List<String> parts = new ArrayList<>();
         one.angle().ifPresent(a -> parts.add(words.say(a >= 0 ? "find.steeper" : "find.flatter", say.angleStep(a))));
-        String step = FindWords.speedStep(one.stallSpeed());
+        String step = figures.speedStep(one.stallSpeed());
         String change = one.stallSpeed() >= 0 ? "find.stalls-faster" : "find.stalls-slower";
         parts.add(words.say(Math.abs(one.stallSpeed()) < UNSEEN ? "find.stalls-same" : change, step));
         return words.say(

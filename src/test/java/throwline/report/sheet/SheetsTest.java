@@ -1,6 +1,7 @@
 package throwline.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -225,10 +226,25 @@ class SheetsTest {
         List<SheetDocument> documents =
                 new Sheets(inches, WORDS, Size.Paper.LETTER).documents(answer(Fixture.orchard(), Optional.empty()));
         String bench = String.join("\n", texts(documents.get(0)));
-        assertThat(bench).contains("Set throws to 0.04 in").contains("0.04 in is").doesNotContain("mm");
+        assertThat(bench).contains("Set throws to 0.04 in").contains("0.04 in is").doesNotContain(" mm");
         assertThat(String.join("\n", texts(documents.get(1)))).contains("within 0.04 in of the bench sheet");
         assertThat(String.join("\n", texts(documents(Fixture.orchard(), Size.Paper.A4).get(0))))
                 .contains("Set throws to 1 mm");
+    }
+
+    /** Who reads miles an hour reads them first, with their band; m/s stand beside. */
+    @Test
+    void cards_begin_with_the_speed_that_was_asked_for() {
+        Page miles = Page.of(80, true, false, Display.metric().with(Unit.MILE_PER_HOUR));
+        List<SheetDocument> documents =
+                new Sheets(miles, WORDS, Size.Paper.A4).documents(answer(Fixture.orchard(), Optional.empty()));
+        Matcher cell = Pattern.compile("([\\d.]+) mph, ([\\d.]+) m/s\nlikely ([\\d.]+) to ([\\d.]+)")
+                .matcher(String.join("\n", texts(documents.get(1))));
+        assertThat(cell.find()).isTrue();
+        double speed = Double.parseDouble(cell.group(1));
+        assertThat(0.44704 * speed).isCloseTo(Double.parseDouble(cell.group(2)), within(0.08));
+        assertThat(speed).isBetween(Double.parseDouble(cell.group(3)), Double.parseDouble(cell.group(4)));
+        assertThat(String.join("\n", texts(documents.get(2)))).containsPattern("[\\d.]+ mph\n[\\d.]+ m/s");
     }
 
     @Test

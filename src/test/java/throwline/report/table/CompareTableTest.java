@@ -34,6 +34,15 @@ class CompareTableTest {
         assertThat(text).matches("\\p{ASCII}*");
     }
 
+    /** Every speed that is read follows the unit; m/s stand below those of flight. */
+    @Test
+    void no_speed_is_left_in_another_unit() {
+        Page page = Page.of(80, true, false, Display.metric().with(Unit.MILE_PER_HOUR));
+        assertThat(table(Fixture.orchard(), page).lines().filter(line -> line.contains("m/s")))
+                .isNotEmpty()
+                .allMatch(line -> line.startsWith("  or"));
+    }
+
     @Test
     void nothing_found_says_why() {
         Golden.check("compare-nothing.txt", table(Fixture.nothingFound(), Page.of(80, true, false, Display.metric())));
