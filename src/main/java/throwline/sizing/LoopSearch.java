@@ -88,7 +88,13 @@ public final class LoopSearch {
                 others.add(new AtSpeed(other, without.get(), with.get()));
             }
         }
-        return Optional.of(new LoopHelp(speed, own.get(), points, best, stops(puller, best, most, speed), others,
+        return Optional.of(new LoopHelp(
+                speed,
+                own.get(),
+                points,
+                best,
+                stops(puller, best, most, speed),
+                others,
                 stallsBelow(puller, best, speed)));
     }
 

@@ -56,8 +56,7 @@ public record FindResult(
         Stream<Double> pulled = sticks.stream()
                 .filter(Stick.Pull.class::isInstance)
                 .flatMap(stick -> ((Stick.Pull) stick).deflections().values().stream());
-        return BeyondMeasured.notes(Stream.concat(
-                        setUps.flatMap(s -> s.deflections().values().stream()), pulled)
+        return BeyondMeasured.notes(Stream.concat(setUps.flatMap(s -> s.deflections().values().stream()), pulled)
                 .mapToDouble(d -> d)
                 .max()
                 .orElse(0));

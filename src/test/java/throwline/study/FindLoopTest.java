@@ -104,8 +104,7 @@ class FindLoopTest {
         Pack pack = model.packs().get(0);
         FindResult result = find(model, Optional.of(25.0));
         LoopHelp help = result.loop().orElseThrow().help().orElseThrow();
-        Flight flight =
-                new Flight(new Airframe(model, Examples.AIRFOILS, new MeasuredSections()), model.reference());
+        Flight flight = new Flight(new Airframe(model, Examples.AIRFOILS, new MeasuredSections()), model.reference());
         Stall stall = flight.stall(pack).orElseThrow();
         Stick.Pull stick = (Stick.Pull) result.sticks().get(0);
         double limit = help.stallsBelow().orElseThrow();

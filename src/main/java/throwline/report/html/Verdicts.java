@@ -101,10 +101,10 @@ final class Verdicts {
         }
         List<Has> close = all.stream().filter(has -> !has.apartFrom(first)).toList();
         // Who lands slowest of them is not known, so the speed is one that serves each.
-        double fastest = close.stream().mapToDouble(has -> has.number().value()).max().orElseThrow();
+        double fastest =
+                close.stream().mapToDouble(has -> has.number().value()).max().orElseThrow();
         String key = close.size() == 1 ? "page.verdict.slow.one" : "page.verdict.slow.some";
-        return List.of(
-                sentence(key, names.and(close.stream().map(Has::name).toList()), figures.speed(fastest)));
+        return List.of(sentence(key, names.and(close.stream().map(Has::name).toList()), figures.speed(fastest)));
     }
 
     /** A set-up that comes down steeper than the reference, beyond what cannot be told apart. */

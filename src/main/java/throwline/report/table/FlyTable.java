@@ -222,7 +222,8 @@ public final class FlyTable {
                             "fly.matter." + matter.what(),
                             matter.name(),
                             words.say("fly.moves." + matter.number(), effect),
-                            printer.print(matter.what().equals("balance") ? Matter.BALANCE : Matter.EDGE, Dimension.LENGTH)));
+                            printer.print(
+                                    matter.what().equals("balance") ? Matter.BALANCE : Matter.EDGE, Dimension.LENGTH)));
         }
         return text.toString();
     }
@@ -236,9 +237,7 @@ public final class FlyTable {
                         words.say(
                                 margin >= 0 ? "fly.balance.margin" : "fly.balance.unstable",
                                 figures.share(Math.abs(margin)),
-                                b.neutralPoint()
-                                        .map(figures::about)
-                                        .orElse(""))));
+                                b.neutralPoint().map(figures::about).orElse(""))));
         line(text, words.say("fly.balance.tail", figures.degrees(b.tailMargin())));
         line(
                 text,

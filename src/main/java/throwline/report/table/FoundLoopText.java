@@ -71,8 +71,7 @@ final class FoundLoopText {
         say.line(text, words.say("find.stopped", say.limits(help.stoppedBy())));
         say.line(text, words.say("find.loop.left", figures.degrees(best.angleLeft())));
         speeds(text, help);
-        help.stallsBelow()
-                .ifPresent(v -> say.line(text, words.say("find.loop.stalls-below", figures.speed(v))));
+        help.stallsBelow().ifPresent(v -> say.line(text, words.say("find.loop.stalls-below", figures.speed(v))));
         heavy(text, help);
         if (best.flap() > USUAL) {
             say.line(text, words.say("find.loop.usual"));

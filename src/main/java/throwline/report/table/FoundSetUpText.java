@@ -57,9 +57,7 @@ final class FoundSetUpText {
         text.append('\n').append(say.bench(bench(), model)).append('\n');
         descent(text);
         say.line(text, words.say("find.setup.stall", number(answer.stallSpeed(), true)));
-        wants.descent()
-                .filter(d -> found.trial().stall().isPresent())
-                .ifPresent(d -> margin(text, d.speed()));
+        wants.descent().filter(d -> found.trial().stall().isPresent()).ifPresent(d -> margin(text, d.speed()));
         elevator(text);
         found.oneDegree().forEach(one -> say.line(text, oneDegree(one)));
         answer.throwBand().ifPresent(band -> say.line(text, sure(band)));
@@ -104,7 +102,9 @@ final class FoundSetUpText {
 
     private void margin(StringBuilder text, double speed) {
         double ratio = speed / found.trial().stallSpeed();
-        String key = ratio < 1 ? "find.setup.margin" : ratio < LEAST_MARGIN ? "find.setup.margin-small" : "find.setup.margin";
+        String key = ratio < 1
+                ? "find.setup.margin"
+                : ratio < LEAST_MARGIN ? "find.setup.margin-small" : "find.setup.margin";
         say.line(text, words.say(key, figures.speed(speed), FindWords.ratio(ratio)));
     }
 
@@ -128,9 +128,7 @@ final class FoundSetUpText {
             say.line(
                     text,
                     words.say(
-                            edge.equals(words.say("row.neutral"))
-                                    ? "find.setup.elevator-stays"
-                                    : "find.setup.elevator",
+                            edge.equals(words.say("row.neutral")) ? "find.setup.elevator-stays" : "find.setup.elevator",
                             model.reference().name(),
                             figures.speed(wants.descent().orElseThrow().speed()),
                             edge,

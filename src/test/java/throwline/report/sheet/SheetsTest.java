@@ -56,7 +56,12 @@ class SheetsTest {
     }
 
     private static List<CompareAnswer> answers() {
-        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound(), Fixture.unstable(), Fixture.noFlapLimits());
+        return List.of(
+                Fixture.orchard(),
+                Fixture.crowded(),
+                Fixture.nothingFound(),
+                Fixture.unstable(),
+                Fixture.noFlapLimits());
     }
 
     @Test
@@ -226,9 +231,13 @@ class SheetsTest {
         List<SheetDocument> documents =
                 new Sheets(inches, WORDS, Size.Paper.LETTER).documents(answer(Fixture.orchard(), Optional.empty()));
         String bench = String.join("\n", texts(documents.get(0)));
-        assertThat(bench).contains("Set throws to 0.04 in").contains("0.04 in is").doesNotContain(" mm");
+        assertThat(bench)
+                .contains("Set throws to 0.04 in")
+                .contains("0.04 in is")
+                .doesNotContain(" mm");
         assertThat(String.join("\n", texts(documents.get(1)))).contains("within 0.04 in of the bench sheet");
-        assertThat(String.join("\n", texts(documents(Fixture.orchard(), Size.Paper.A4).get(0))))
+        assertThat(String.join(
+                        "\n", texts(documents(Fixture.orchard(), Size.Paper.A4).get(0))))
                 .contains("Set throws to 1 mm");
     }
 

@@ -69,18 +69,19 @@ class FlyTableTest {
         assertThat(metric.find()).isTrue();
         assertThat(Integer.parseInt(metric.group(1)) % 5).isZero();
         assertThat(Math.abs(Integer.parseInt(metric.group(1))
-                        - 1000
-                                * clean.balance().orElseThrow().neutralPoint().orElseThrow()))
+                        - 1000 * clean.balance().orElseThrow().neutralPoint().orElseThrow()))
                 .isLessThanOrEqualTo(2.5);
-        assertThat(text(clean, Display.metric().with(Unit.INCH)))
-                .containsPattern("\\(about \\d(\\.[2468])? in behind");
+        assertThat(text(clean, Display.metric().with(Unit.INCH))).containsPattern("\\(about \\d(\\.[2468])? in behind");
     }
 
     @Test
     void a_model_without_wheels_slides() {
-        assertThat(text(clean, Display.metric()).lines()).anyMatch(line -> line.strip().startsWith("slides"));
-        assertThat(text(lowered, Display.metric()).lines()).anyMatch(line -> line.strip().startsWith("rolls"));
-        assertThat(text(lowered, Display.metric()).lines()).noneMatch(line -> line.strip().startsWith("slides"));
+        assertThat(text(clean, Display.metric()).lines())
+                .anyMatch(line -> line.strip().startsWith("slides"));
+        assertThat(text(lowered, Display.metric()).lines())
+                .anyMatch(line -> line.strip().startsWith("rolls"));
+        assertThat(text(lowered, Display.metric()).lines())
+                .noneMatch(line -> line.strip().startsWith("slides"));
     }
 
     @Test
@@ -99,7 +100,7 @@ class FlyTableTest {
 
     @Test
     void bands_that_are_wider_than_those_of_a_comparison_say_why() {
-        assertThat(text(clean, Display.metric())).contains("a band here may be a little wider than there");
+        assertThat(text(clean, Display.metric())).contains("they may be a little wider than there");
     }
 
     @Test
