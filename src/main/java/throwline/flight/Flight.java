@@ -10,6 +10,7 @@ import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
+import throwline.model.Surface;
 
 /** One model in one set-up: the questions that a study asks. One thread at a time. */
 public final class Flight {
@@ -42,20 +43,23 @@ public final class Flight {
         standing = new StandingSurfaces(trimmer, setUp, servos);
     }
 
-    /** Names of the outermost surfaces that any roll stick moves: what a modeller calls ailerons. */
+    /**
+     * Names of the surfaces that roll the model: the outermost ones that any roll stick moves; where no stick rolls, the
+     * outermost of several. Empty where a single surface may be anything, and where there is none.
+     */
     public static Set<String> ailerons(Model model) {
         Set<String> rolling = model.sticks().stream()
                 .filter(Stick.Roll.class::isInstance)
                 .flatMap(s -> ((Stick.Roll) s).throwsBySurface().keySet().stream())
                 .collect(Collectors.toSet());
-        double outermost = model.wing().surfaces().stream()
-                .filter(s -> rolling.contains(s.name()))
-                .mapToDouble(s -> s.to())
-                .max()
-                .orElse(Double.POSITIVE_INFINITY);
-        return model.wing().surfaces().stream()
-                .filter(s -> rolling.contains(s.name()) && s.to() >= outermost)
-                .map(s -> s.name())
+        List<Surface> all = model.wing().surfaces();
+        List<Surface> candidates = !rolling.isEmpty()
+                ? all.stream().filter(s -> rolling.contains(s.name())).toList()
+                : all.size() > 1 ? all : List.of();
+        double outermost = candidates.stream().mapToDouble(Surface::to).max().orElse(0);
+        return candidates.stream()
+                .filter(s -> s.to() >= outermost)
+                .map(Surface::name)
                 .collect(Collectors.toSet());
     }
 
@@ -216,13 +220,14 @@ public final class Flight {
     }
 
     /**
-     * The same as worked out, for the set-up alone and some of the sticks.
+     * The same for the set-up alone and some of the sticks.
      *
      * @param descent the steady descent at that speed, where there is one
+     * @param share how hard the air pushes against what is worked out
      * @param sticks their names
      */
     public List<Standing> standing(
-            Pack pack, Stall stall, double speed, Optional<Attitude> descent, Set<String> sticks) {
-        return standing.at(pack, stall, speed, descent, 1, sticks::contains);
+            Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share, Set<String> sticks) {
+        return standing.at(pack, stall, speed, descent, share, sticks::contains);
     }
 }

@@ -11,7 +11,7 @@ package throwline.flight;
  * @param attitude the model at {@code speed}
  * @param firstStrip strip of the wing that lets go first
  * @param aileronReserve angle left in front of the ailerons when the rest of the wing lets go, rad; negative where the
- *     strips in front of the ailerons go first
+ *     strips in front of the ailerons go first, infinite where no surface is known to roll the model
  */
 public record Stall(
         double speed,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
+import throwline.flight.YieldingSurfaces.Lines;
 import throwline.flight.YieldingSurfaces.Told;
 import throwline.liftingline.HingeMoments;
 import throwline.liftingline.LiftingLineSolution;
@@ -27,7 +28,8 @@ import throwline.model.Surface;
  * Where the surfaces of a set-up really stand at a speed. The set-up alone is taken at the lift that it carries in its
  * steady descent; a roll stick at the angle of attack of that, before the model answers; a pull at the wing's stall, to
  * which it leads; the elevator, from neutral, in the air of the steady descent. Surfaces without a known torque stay where
- * they are told to be.
+ * they are told to be. How the moments run on the way from neutral is looked at once for a pack and a stick, a little below
+ * the stall, and guides the search at every speed.
  */
 final class StandingSurfaces {
 
@@ -36,6 +38,11 @@ final class StandingSurfaces {
 
     private static final double ABOVE = Math.toRadians(12);
 
+    /** Where the way of surfaces from neutral is looked at: speed, m/s, and angle below the stall, rad. */
+    private static final double TYPICAL_SPEED = 15;
+
+    private static final double BELOW_STALL = Math.toRadians(4);
+
     private final Trimmer trimmer;
     private final Airframe airframe;
     private final Model model;
@@ -43,6 +50,7 @@ final class StandingSurfaces {
     private final ServoLoads loads;
     private final LiftingLineSolver solver;
     private final Map<String, ControlRun> runs;
+    private final Map<Way, Optional<Lines>> linesOf = new HashMap<>();
 
     StandingSurfaces(Trimmer trimmer, SetUp setUp, ServoLoads loads) {
         this.trimmer = trimmer;
@@ -74,7 +82,7 @@ final class StandingSurfaces {
         Optional<LiftingLineSolution> settled = level;
         if (level.isPresent()) {
             Air air = new Air(alone, speed, pressure, level.get(), true);
-            alone.settle(air);
+            alone.settle(air, pack, stall);
             settled = air.last;
         }
         alone.addTo(all);
@@ -82,8 +90,9 @@ final class StandingSurfaces {
         for (Stick stick : model.sticks()) {
             if (stick.worksIn(setUp) && sticks.test(stick.name())) {
                 Pose pose = new Pose(stick.name(), Deflections.of(model.wing(), setUp, stick, 1), told);
-                settled.map(s -> new Air(pose, speed, pressure, s, false).at(stick, atStall))
-                        .ifPresent(pose::settle);
+                settled.map(s -> new Air(pose, speed, pressure, s, false))
+                        .ifPresent(
+                                air -> pose.settle(stick instanceof Stick.Roll ? air : air.at(atStall), pack, stall));
                 pose.addTo(all);
             }
         }
@@ -98,6 +107,9 @@ final class StandingSurfaces {
     private Optional<HeldSurface> held(String surface, double chord) {
         return HeldSurface.of(run(surface), model.servo(surface), chord);
     }
+
+    /** Whose way from neutral: with which pack, with which stick. */
+    private record Way(Pack pack, String stick) {}
 
     /** One surface on one side. */
     private static final class Place {
@@ -144,18 +156,28 @@ final class StandingSurfaces {
             yielding = places.stream().filter(place -> place.held.isPresent()).toList();
         }
 
-        void settle(Air air) {
-            if (yielding.isEmpty()) {
+        /** Lets the surfaces come to rest where any is shown that does not stay where it is told to be. */
+        void settle(Air air, Pack pack, Stall stall) {
+            if (yielding.stream().noneMatch(place -> place.shown)) {
                 return;
             }
-            List<Told> surfaces = yielding.stream()
+            YieldingSurfaces surfaces = new YieldingSurfaces(yielding.stream()
                     .map(place -> new Told(place.held.orElseThrow(), place.bench))
-                    .toList();
-            new YieldingSurfaces(surfaces, air::along, air::at).rest().ifPresent(rests -> {
-                for (int i = 0; i < rests.size(); i++) {
-                    yielding.get(i).rest = Optional.of(rests.get(i));
-                }
-            });
+                    .toList());
+            linesOf.computeIfAbsent(new Way(pack, stick), way -> surfaces.lines(typical(stall)::at))
+                    .flatMap(lines -> surfaces.rest(lines.times(air.pressure), air::at))
+                    .ifPresent(rests -> {
+                        for (int i = 0; i < rests.size(); i++) {
+                            yielding.get(i).rest = Optional.of(rests.get(i));
+                        }
+                    });
+        }
+
+        /** Air of dynamic pressure 1 in which to look at the way from neutral. */
+        private Air typical(Stall stall) {
+            LiftingLineSolution wing = stall.attitude().wing();
+            return new Air(this, TYPICAL_SPEED, 1, wing, false)
+                    .at(wing.problem().incidence() - BELOW_STALL);
         }
 
         void addTo(List<Standing> all) {
@@ -198,24 +220,20 @@ final class StandingSurfaces {
             last = Optional.of(start);
         }
 
-        Air at(Stick stick, double atStall) {
-            incidence = stick instanceof Stick.Roll ? incidence : atStall;
+        Air at(double wanted) {
+            incidence = wanted;
             return this;
-        }
-
-        /** At one incidence. */
-        Optional<double[]> along(double[] angles) {
-            return hinges(Optional.of(wing(angles).at(incidence)));
         }
 
         /** At the lift that is carried, or at one incidence. */
         Optional<double[]> at(double[] angles) {
+            HeldWing wing = wing(angles);
             if (!sameLift) {
-                return along(angles);
+                return hinges(Optional.of(wing.at(incidence)));
             }
             double lift = StripForces.of(start).liftCoefficient();
             double near = last.map(l -> l.problem().incidence()).orElse(incidence);
-            return hinges(wing(angles).carrying(lift, near, incidence - BELOW, incidence + ABOVE));
+            return hinges(wing.carrying(lift, near, incidence - BELOW, incidence + ABOVE));
         }
 
         private HeldWing wing(double[] angles) {
@@ -262,7 +280,8 @@ final class StandingSurfaces {
                     YieldingSurfaces.Moments air = angles -> trimmer.elevatorHinge(pack, attitude, angles[0]).stream()
                             .mapToObj(hinge -> new double[] {pressure * hinge})
                             .findFirst();
-                    return new YieldingSurfaces(List.of(new Told(held, bench)), air, air).rest();
+                    YieldingSurfaces one = new YieldingSurfaces(List.of(new Told(held, bench)));
+                    return one.lines(air).flatMap(lines -> one.rest(lines, air));
                 }))
                 .map(rests -> rests.get(0));
         return new Standing(Servo.ELEVATOR, stick, 0, told, bench, rest);

@@ -13,7 +13,8 @@ import throwline.linkage.HeldSurface.Rest;
  * <p>The moments are solved at five places on the way of all surfaces from neutral to where they are told to stand. On the
  * straight lines between these each surface has its own balance ({@link HeldSurface}); then the moments are solved there,
  * the lines of each surface shifted to meet them, and so on until no surface moves by more than a hundredth of a degree.
- * So the lines only guide the search: at the end servo and air balance with moments solved at the very angles.
+ * So the lines only guide the search, and may come from air near by: at the end servo and air balance with moments solved
+ * at the very angles.
  */
 final class YieldingSurfaces {
 
@@ -27,18 +28,12 @@ final class YieldingSurfaces {
     private static final double LEAST_WAY = Math.toRadians(3);
 
     private final List<Told> all;
-    private final Moments shape;
-    private final Moments exact;
 
     /**
      * @param all the surfaces, in the order of the moments
-     * @param shape how the moments run over the angles
-     * @param exact the moments at angles near to the answer
      */
-    YieldingSurfaces(List<Told> all, Moments shape, Moments exact) {
+    YieldingSurfaces(List<Told> all) {
         this.all = List.copyOf(all);
-        this.shape = shape;
-        this.exact = exact;
     }
 
     /**
@@ -54,27 +49,54 @@ final class YieldingSurfaces {
         Optional<double[]> at(double[] angles);
     }
 
-    /** Where they rest, in their order; empty where the moments were not found or the surfaces did not settle. */
-    Optional<List<Rest>> rest() {
-        double[][] moments = new double[PARTS + 1][];
+    /**
+     * How the moments run over the angles.
+     *
+     * @param perSurface moments on the way from neutral to where each is told to stand, first by place, then by surface
+     * @param factor by which all of them are multiplied
+     */
+    record Lines(double[][] perSurface, double factor) {
+        /** The same in air that pushes so many times as hard. */
+        Lines times(double more) {
+            return new Lines(perSurface, factor * more);
+        }
+
+        double at(int place, int surface) {
+            return factor * perSurface[place][surface];
+        }
+    }
+
+    /** How these moments run; empty where they were not found. */
+    Optional<Lines> lines(Moments moments) {
+        double[][] found = new double[PARTS + 1][];
         for (int k = 0; k <= PARTS; k++) {
-            Optional<double[]> found = shape.at(places(k));
-            if (found.isEmpty()) {
+            Optional<double[]> there = moments.at(places(k));
+            if (there.isEmpty()) {
                 return Optional.empty();
             }
-            moments[k] = found.get();
+            found[k] = there.get();
         }
+        return Optional.of(new Lines(found, 1));
+    }
+
+    /**
+     * Where they rest, in their order; empty where the moments were not found or the surfaces did not settle.
+     *
+     * @param lines how the moments run over the angles
+     * @param exact the moments at angles near to the answer
+     */
+    Optional<List<Rest>> rest(Lines lines, Moments exact) {
         double[] shift = new double[all.size()];
-        List<Rest> rests = rests(moments, shift);
+        List<Rest> rests = rests(lines, shift);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Optional<double[]> there = exact.at(angles(rests));
             if (there.isEmpty()) {
                 return Optional.empty();
             }
             for (int i = 0; i < shift.length; i++) {
-                shift[i] = there.get()[i] - line(moments, i, rests.get(i).angle());
+                shift[i] = there.get()[i] - line(lines, i, rests.get(i).angle());
             }
-            List<Rest> next = rests(moments, shift);
+            List<Rest> next = rests(lines, shift);
             double moved = 0;
             for (int i = 0; i < shift.length; i++) {
                 moved = Math.max(
@@ -98,22 +120,22 @@ final class YieldingSurfaces {
         return angle - way * (PARTS - part) / PARTS;
     }
 
-    private List<Rest> rests(double[][] moments, double[] shift) {
+    private List<Rest> rests(Lines lines, double[] shift) {
         List<Rest> rests = new ArrayList<>();
         for (int i = 0; i < shift.length; i++) {
             int surface = i;
             Told told = all.get(i);
-            rests.add(told.held().at(told.angle(), angle -> line(moments, surface, angle) + shift[surface]));
+            rests.add(told.held().at(told.angle(), angle -> line(lines, surface, angle) + shift[surface]));
         }
         return rests;
     }
 
-    private double line(double[][] moments, int surface, double angle) {
+    private double line(Lines lines, int surface, double angle) {
         double told = all.get(surface).angle();
         double from = place(told, 0);
         double part = PARTS * (angle - from) / (told - from);
         int k = Math.max(0, Math.min(PARTS - 1, (int) part));
-        return moments[k][surface] + (part - k) * (moments[k + 1][surface] - moments[k][surface]);
+        return lines.at(k, surface) + (part - k) * (lines.at(k + 1, surface) - lines.at(k, surface));
     }
 
     private static double[] angles(List<Rest> rests) {

@@ -11,7 +11,7 @@ import throwline.units.Unit;
  * @param unicode true where more than ASCII can be shown
  * @param styled true where text may be set bold or dim
  * @param units units for lengths, weights and the rest
- * @param besideSpeed what stands beside a speed in m/s
+ * @param besideSpeed what stands beside m/s on charts: the unit asked for, or the one that goes with the lengths
  */
 public record Page(int width, boolean unicode, boolean styled, Display units, Unit besideSpeed) {
 
@@ -24,6 +24,11 @@ public record Page(int width, boolean unicode, boolean styled, Display units, Un
         Unit wanted = units.speed();
         Unit usual = units.length() == Unit.INCH ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR;
         return new Page(width, unicode, styled, units, wanted == Unit.METRE_PER_SECOND ? usual : wanted);
+    }
+
+    /** What stands below a speed in the unit that its reader asked for: metres a second, or where that is it, another. */
+    public Unit unitBelowSpeed() {
+        return units.speed() == Unit.METRE_PER_SECOND ? besideSpeed : Unit.METRE_PER_SECOND;
     }
 
     /** What follows a number of degrees. */

@@ -1,6 +1,7 @@
 package throwline.report;
 
 import throwline.study.Headline;
+import throwline.study.SetUpResult.Manner;
 import throwline.units.Display;
 import throwline.units.Quantity;
 import throwline.units.QuantityPrinter;
@@ -30,6 +31,16 @@ public final class Sentences {
                 .map(argument -> argument instanceof Quantity quantity ? printer.print(quantity) : argument)
                 .toArray();
         return words.say(note.code(), arguments);
+    }
+
+    /** Key of what the model does when the wing lets go. */
+    public static String key(Manner manner) {
+        return switch (manner) {
+            case SAGS -> "row.first.sags";
+            case MAY_DROP_A_WING -> "row.first.drops";
+            case UNKNOWN -> "row.first.unknown";
+            case NOT_REACHED -> "row.first.not";
+        };
     }
 
     /** Why there is no number. */

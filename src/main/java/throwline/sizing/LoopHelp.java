@@ -1,6 +1,7 @@
 package throwline.sizing;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The tightest loop with flaps mixed to the elevator, throttle shut, trimmed for straight flight at the entry.
@@ -11,9 +12,17 @@ import java.util.List;
  * @param best the point with the highest load
  * @param stoppedBy what keeps it from being tighter
  * @param atSpeeds the best point's throws at other speeds, with and without its flaps
+ * @param stallsBelow entry speed, m/s, below which the best point's stick at full stalls the wing; empty where it does not
+ *     down to 1.2 times the stall speed
  */
 public record LoopHelp(
-        double speed, Pull own, List<Pull> points, Pull best, List<Limit> stoppedBy, List<AtSpeed> atSpeeds) {
+        double speed,
+        Pull own,
+        List<Pull> points,
+        Pull best,
+        List<Limit> stoppedBy,
+        List<AtSpeed> atSpeeds,
+        Optional<Double> stallsBelow) {
 
     public LoopHelp {
         points = List.copyOf(points);

@@ -34,6 +34,9 @@ public final class LoopSearch {
     /** Halvings of the elevator's throw: to a fifth of a degree out of twenty-five. */
     private static final int HALVINGS = 7;
 
+    /** Slower than this over the stall speed nobody pulls (PRACTICE). */
+    private static final double SLOWEST = 1.2;
+
     private final Airframe airframe;
     private final Pack pack;
     private final SurfaceGroups groups;
@@ -85,7 +88,14 @@ public final class LoopSearch {
                 others.add(new AtSpeed(other, without.get(), with.get()));
             }
         }
-        return Optional.of(new LoopHelp(speed, own.get(), points, best, stops(puller, best, most, speed), others));
+        return Optional.of(new LoopHelp(
+                speed,
+                own.get(),
+                points,
+                best,
+                stops(puller, best, most, speed),
+                others,
+                stallsBelow(puller, best, speed)));
     }
 
     /** The stick of a pull. */
@@ -131,6 +141,24 @@ public final class LoopSearch {
         return best;
     }
 
+    /** By halving between the slowest speed at which a pull is looked at and the one that it was found for. */
+    private static Optional<Double> stallsBelow(Puller puller, Pull best, double speed) {
+        double low = SLOWEST * puller.stall.map(Stall::speed).orElse(speed);
+        if (low >= speed || !puller.stalls(best, low)) {
+            return Optional.empty();
+        }
+        double high = speed;
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (low + high) / 2;
+            if (puller.stalls(best, middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return Optional.of(high);
+    }
+
     private static boolean keepsMargin(Pull pull) {
         return pull.setBy() == SetBy.ELEVATOR && pull.angleLeft() >= MARGIN;
     }
@@ -169,6 +197,12 @@ public final class LoopSearch {
                             p.radius(),
                             setBy(p.limit()),
                             p.limit() == PullUp.Limit.WING ? 0 : p.angleLeft()));
+        }
+
+        boolean stalls(Pull pull, double speed) {
+            return pull(pull.flap(), pull.elevator(), speed)
+                    .filter(p -> p.setBy() == SetBy.WING)
+                    .isPresent();
         }
 
         private SetBy setBy(PullUp.Limit limit) {

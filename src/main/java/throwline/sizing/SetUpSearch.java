@@ -47,6 +47,7 @@ public final class SetUpSearch {
     private final SetUpWants wants;
     private final TrialBench bench;
     private final Lattice lattice;
+    private final Range ailerons;
 
     /**
      * @param airframe the model
@@ -62,13 +63,18 @@ public final class SetUpSearch {
         bench = new TrialBench(airframe, pack, groups, name, wants.descent().map(WantedDescent::speed));
         Range reserve = groups.aileronReserve();
         // Coming down asks for ailerons up; to droop them is of use only for a stall speed.
-        Range ailerons = wants.stallSpeed().isPresent() ? reserve : new Range(reserve.low(), 0);
+        ailerons = wants.stallSpeed().isPresent() ? reserve : new Range(reserve.low(), 0);
         lattice = new Lattice(bench, groups.flapTravel().spread(FLAP_ANGLES), ailerons.spread(2));
     }
 
     /** The answer. */
     public FoundSetUp find() {
         List<Trial> good = candidates(lattice.crossings(this::miss), this::miss, this::cost);
+        Optional<Trial> between = good.isEmpty() ? Optional.of(nearest()) : Optional.empty();
+        if (good.isEmpty() && between.get().fault().isEmpty()) {
+            between = between.map(this::betweenNodes);
+            good = candidates(edgesFrom(between.get()), this::miss, this::cost);
+        }
         if (wants.descent().isPresent() && wants.stallSpeed().isPresent() && !good.isEmpty()) {
             good = new OnCurve(bench, groups).alongTo(good, this::miss, this::stallMiss);
         }
@@ -80,7 +86,7 @@ public final class SetUpSearch {
             return found(best.get(), true, List.of());
         }
         if (good.isEmpty()) {
-            Trial nearest = nearest();
+            Trial nearest = between.orElseThrow();
             return found(nearest, false, reasons(nearest));
         }
         List<Limit> why = new ArrayList<>();
@@ -172,6 +178,26 @@ public final class SetUpSearch {
                 .orElseGet(this::slowest);
     }
 
+    /** What the nodes miss: further on from the nearest of them, up to what lies beyond the wanted value. */
+    private Trial betweenNodes(Trial nearest) {
+        double side = Math.signum(miss(nearest));
+        return lowest(nearest, t -> side * miss(t));
+    }
+
+    /** The lowest value round a node; the steps begin with half a cell of the lattice. */
+    private Trial lowest(Trial node, ToDoubleFunction<Trial> value) {
+        return new CompassSearch(bench, groups.flapTravel(), ailerons)
+                .lowest(node, value, groups.flapTravel().width() / (2 * (FLAP_ANGLES - 1)), ailerons.width() / 2);
+    }
+
+    /** From a set-up to all nodes on the other side of the wanted value. */
+    private List<Edge> edgesFrom(Trial trial) {
+        return lattice.trials().stream()
+                .filter(node -> miss(node) * miss(trial) <= 0)
+                .map(node -> new Edge(trial, node))
+                .toList();
+    }
+
     /** Where nothing flies at the wanted speed: what comes nearest to flying. */
     private Trial slowest() {
         return lattice.trials().stream()
@@ -232,7 +258,7 @@ public final class SetUpSearch {
                 .filter(t -> t.fault().isEmpty() && !Double.isNaN(reach.applyAsDouble(t)))
                 .sorted(Comparator.comparingDouble(reach))
                 .toList();
-        Trial least = flying.isEmpty() ? trial : flying.get(0);
+        Trial least = flying.isEmpty() ? trial : lowest(flying.get(0), reach);
         Trial most = flying.isEmpty() ? trial : flying.get(flying.size() - 1);
         List<OneDegree> oneDegree = Stream.concat(oneDegree(trial, true).stream(), oneDegree(trial, false).stream())
                 .toList();

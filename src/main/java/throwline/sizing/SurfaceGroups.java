@@ -8,7 +8,6 @@ import java.util.function.ToDoubleFunction;
 import throwline.flight.Flight;
 import throwline.model.Model;
 import throwline.model.SetUp;
-import throwline.model.Stick;
 import throwline.model.Surface;
 
 /**
@@ -16,7 +15,7 @@ import throwline.model.Surface;
  * group move by the same angle, each as far as its travel lets it.
  *
  * @param flaps all surfaces that are not ailerons
- * @param ailerons the outermost surfaces that a roll stick moves; where no stick rolls, the outermost of several
+ * @param ailerons the surfaces that roll it, as {@link Flight#ailerons} has them
  */
 public record SurfaceGroups(List<Surface> flaps, List<Surface> ailerons) {
 
@@ -34,12 +33,9 @@ public record SurfaceGroups(List<Surface> flaps, List<Surface> ailerons) {
     /** The groups of a model. */
     public static SurfaceGroups of(Model model) {
         List<Surface> all = model.wing().surfaces();
-        boolean rolls = model.sticks().stream().anyMatch(Stick.Roll.class::isInstance);
-        double outermost = all.stream().mapToDouble(Surface::to).max().orElse(0);
         Set<String> rolling = Flight.ailerons(model);
-        List<Surface> ailerons = all.stream()
-                .filter(s -> rolls ? rolling.contains(s.name()) : all.size() > 1 && s.to() >= outermost)
-                .toList();
+        List<Surface> ailerons =
+                all.stream().filter(s -> rolling.contains(s.name())).toList();
         return new SurfaceGroups(all.stream().filter(s -> !ailerons.contains(s)).toList(), ailerons);
     }
 

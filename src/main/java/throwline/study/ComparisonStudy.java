@@ -58,7 +58,8 @@ public final class ComparisonStudy {
             }
             results.add(new PackResult(packs.get(p), row));
         }
-        List<Note> warnings = List.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured"));
+        List<Note> warnings = new ArrayList<>(List.of(Note.of("note.assumed-bands")));
+        warnings.addAll(BeyondMeasured.notes(model.setUps()));
         return new Comparison(model, airframe.air().density(), results, warnings);
     }
 

@@ -2,6 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.flight.GustMargin;
 
 /**
  * What one set-up does close to the ground and in bumps, throttle shut. Heights are those of the wheels, or of the belly;
@@ -102,6 +103,9 @@ public record FieldAnswer(
      */
     public record FlareElevator(double roundOut, double touchdown, double left, boolean endsFirst) {}
 
+    /** Gust from below, m/s, that {@link Margins#usualLoad} is given for. */
+    public static final double USUAL_GUST = GustMargin.USUAL;
+
     /**
      * What is left before the stall at approach speed.
      *
@@ -109,7 +113,7 @@ public record FieldAnswer(
      * @param angle angle of attack left, rad
      * @param firstGust gust from below, m/s, at which a part of the wing first lets go
      * @param usualLoad load over weight that a gust of 2 m/s from below adds
-     * @param headwindLimit headwind beyond which it hardly gets forward, m/s
+     * @param headwindLimit headwind that takes six tenths of the approach speed, m/s
      * @param fitFor what air that is good for
      */
     public record Margins(

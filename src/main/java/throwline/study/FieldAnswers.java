@@ -162,7 +162,7 @@ final class FieldAnswers {
         });
         answer.margins().ifPresent(m -> {
             if (m.fitFor() == FitFor.CALM) {
-                notes.add(Note.of("note.gusts-calm"));
+                notes.add(Note.of("note.gusts-calm", new Quantity(LIGHT, Dimension.SPEED)));
             }
             if (field.wind() > m.headwindLimit()) {
                 notes.add(Note.of("note.headwind", new Quantity(m.headwindLimit(), Dimension.SPEED)));

@@ -2,6 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -45,6 +46,20 @@ public record FindResult(
     public FindResult {
         sticks = List.copyOf(sticks);
         notes = List.copyOf(notes);
+    }
+
+    /** What to tell where flaps of the answer go further down than any were measured. */
+    public List<Note> beyondMeasured() {
+        Stream<SetUp> setUps = Stream.concat(
+                setUp.stream().map(s -> s.found().trial().setUp()),
+                levelTrim.stream().map(TrimFound::to));
+        Stream<Double> pulled = sticks.stream()
+                .filter(Stick.Pull.class::isInstance)
+                .flatMap(stick -> ((Stick.Pull) stick).deflections().values().stream());
+        return BeyondMeasured.notes(Stream.concat(setUps.flatMap(s -> s.deflections().values().stream()), pulled)
+                .mapToDouble(d -> d)
+                .max()
+                .orElse(0));
     }
 
     /** True where every want is met. */

@@ -90,6 +90,7 @@ public final class FindStudy {
         }
 
         FindResult result(AirfoilLibrary airfoils) {
+            referenceStall.ifPresent(stall -> notes.addAll(balance(stall).notes()));
             Optional<SetUpFound> setUp = question.setUp().map(this::setUp);
             SetUp rolling = setUp.map(s -> s.found().trial().setUp()).orElse(model.reference());
             Optional<RollFound> roll = question.roll().map(wanted -> roll(wanted, rolling));
@@ -110,6 +111,11 @@ public final class FindStudy {
                     : Optional.empty();
             return new FindResult(
                     question, changed, question.pack(), setUp, roll, trim, help, loop, sticks, flown, notes);
+        }
+
+        private PitchBalance balance(Stall stall) {
+            double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+            return PitchBalance.of(reference, question.pack(), stall, reference.descent(question.pack(), stall, speed));
         }
 
         private Model with(Optional<SetUp> found, List<Stick> sticks) {

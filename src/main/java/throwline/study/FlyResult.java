@@ -154,5 +154,12 @@ public record FlyResult(
      * @param number stall, descent, elevator or roll
      * @param effect how far it may move that number, nine times out of ten
      */
-    public record Matter(String what, String name, String number, Quantity effect) {}
+    public record Matter(String what, String name, String number, Quantity effect) {
+
+        /** How exactly a balance point is known, m (PRACTICE). */
+        public static final double BALANCE = 0.002;
+
+        /** How exactly a throw is known at the trailing edge, m (PRACTICE). */
+        public static final double EDGE = 0.001;
+    }
 }

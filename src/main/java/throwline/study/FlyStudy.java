@@ -136,7 +136,7 @@ public final class FlyStudy {
                     approach.steady().map(a -> descents(stall.get(), a, question.speedLimit())),
                     rollSweep(stall.get()),
                     handling(ladder, glance, stall.get(), referenceStall, question),
-                    new StandingStudy(flight, pack, stall.get(), bands)
+                    new StandingStudy(flight, setUp, pack, stall.get(), bands)
                             .answer(glance.servos().flapSpeedLimit()),
                     likely.matters(glance),
                     glance.notes());

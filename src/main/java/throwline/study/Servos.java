@@ -175,7 +175,7 @@ final class Servos {
         }
         double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
         Map<String, Yield> worst = new LinkedHashMap<>();
-        for (Standing s : flight.standing(pack, stall, speed, comingIn.steady(), sticks)) {
+        for (Standing s : flight.standing(pack, stall, speed, comingIn.steady(), 1, sticks)) {
             s.inAir()
                     .filter(rest -> fallsShort(s.bench(), rest.angle(), 1))
                     .map(rest -> new Yield(s.surface(), s.stick(), s.bench(), rest.angle()))

@@ -85,16 +85,17 @@ final class SetUpAnswer {
         String kind = setUp.isClean() ? "clean" : "moved";
         double speed = APPROACH_OVER_STALL * stall.speed();
         Optional<Attitude> steady = approach.steady();
+        PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
         Headline angle = steady.<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
-                .orElseGet(() -> why(approach));
+                .orElseGet(() -> balance.why(approach));
         Headline sink = angle instanceof Headline.Known known ? sinkRate(speed, known) : angle;
         Headline elevator = steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
-                .orElseGet(() -> why(approach));
-        Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
+                .orElse(angle);
+        Headline change = steady.map(a -> change(a, reference)).orElse(angle);
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
         ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall, approach, change);
         FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
-        FieldAnswer field = fields.of(flight, pack, stall, approach);
+        FieldAnswer field = steady.isPresent() ? fields.of(flight, pack, stall, approach) : FieldAnswer.none(angle);
         return new SetUpResult(
                 setUp,
                 bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
@@ -111,13 +112,14 @@ final class SetUpAnswer {
                         .orElseGet(() -> new Headline.Unknown("why.nose-down")),
                 elevator,
                 change,
-                rolls(flight, pack, approach),
+                rolls(flight, pack, approach, angle),
                 firstStall(flight, stall),
                 sweep,
                 steady.map(a -> load(a.wing())).orElse(List.of()),
                 servos,
                 field,
-                Stream.concat(notes(stall, approach, servos).stream(), fields.notes(field).stream())
+                Stream.of(balance.notes(), notes(stall, approach, servos), fields.notes(field))
+                        .flatMap(List::stream)
                         .toList());
     }
 
@@ -186,14 +188,14 @@ final class SetUpAnswer {
                 .orElseGet(() -> new Headline.Unknown("why.not-found"));
     }
 
-    private List<RollRate> rolls(Flight flight, Pack pack, Descent approach) {
+    private List<RollRate> rolls(Flight flight, Pack pack, Descent approach, Headline angle) {
         List<RollRate> rolls = new ArrayList<>();
         for (Stick stick : model.sticks()) {
             if (stick instanceof Stick.Roll roll && roll.worksIn(setUp)) {
                 Optional<Roll> steady = approach.steady().flatMap(a -> flight.roll(roll, pack, a));
                 Headline headline = steady.isPresent()
                         ? bands.around("rollRate", steady.get().rate())
-                        : approach.steady().isPresent() ? new Headline.Unknown("why.no-roll") : why(approach);
+                        : approach.steady().isPresent() ? new Headline.Unknown("why.no-roll") : angle;
                 rolls.add(
                         new RollRate(roll.name(), headline, flight.rolling(roll).atItsStop()));
             }
@@ -212,8 +214,14 @@ final class SetUpAnswer {
                 .surface(stall.firstStrip())
                 .map(Surface::name)
                 .orElse("");
-        Manner manner = stall.aileronReserve() < SAFE_RESERVE ? Manner.MAY_DROP_A_WING : Manner.SAGS;
-        return new FirstStall(Side.BOTH, share, surface, manner);
+        return new FirstStall(Side.BOTH, share, surface, manner(stall));
+    }
+
+    private static Manner manner(Stall stall) {
+        if (stall.aileronReserve() == Double.POSITIVE_INFINITY) {
+            return Manner.UNKNOWN;
+        }
+        return stall.aileronReserve() < SAFE_RESERVE ? Manner.MAY_DROP_A_WING : Manner.SAGS;
     }
 
     private static List<LoadStation> load(LiftingLineSolution wing) {

@@ -71,6 +71,11 @@ public record SetUpResult(
                 notes);
     }
 
+    /** True where a note of this code holds for it. */
+    public boolean isNoted(String code) {
+        return notes.stream().anyMatch(note -> note.code().equals(code));
+    }
+
     /**
      * Steady roll at full stick.
      *
@@ -106,6 +111,8 @@ public record SetUpResult(
         SAGS,
         /** Part of the wing in front of the ailerons goes first or nearly so. */
         MAY_DROP_A_WING,
+        /** No surface is known to roll the model, so that nothing tells whether a wing drops. */
+        UNKNOWN,
         /** The elevator's travel ends before any part of the wing lets go, or no stall was found. */
         NOT_REACHED
     }

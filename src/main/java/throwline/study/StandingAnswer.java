@@ -91,7 +91,8 @@ public record StandingAnswer(double comeIn, double fast, boolean fastIsLimit, Li
      *
      * @param speed m/s
      * @param angle where it stands, rad
-     * @param perhaps where it stands if the air pushes as hard as it may, rad; empty where that was not found
+     * @param perhaps where it stands if the air pushes as hard as it may, rad; empty where that was not found, or looked
+     *     for: that is done at the speed to come in at and the fast one
      * @param hold how the servo holds it
      */
     public record Point(double speed, double angle, Optional<Double> perhaps, Hold hold) {}

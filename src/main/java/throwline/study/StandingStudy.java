@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import throwline.flight.Attitude;
 import throwline.flight.Flight;
@@ -16,6 +18,8 @@ import throwline.model.Hinge;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Servo;
+import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.section.HingeGap;
 import throwline.study.SetUpResult.Side;
@@ -40,13 +44,15 @@ final class StandingStudy {
     private final Pack pack;
     private final Stall stall;
     private final Bands bands;
+    private final boolean setUpMovesNothing;
 
-    StandingStudy(Flight flight, Pack pack, Stall stall, Bands bands) {
+    StandingStudy(Flight flight, SetUp setUp, Pack pack, Stall stall, Bands bands) {
         this.flight = flight;
         this.pack = pack;
         this.stall = stall;
         this.bands = bands;
         model = flight.airframe().model();
+        setUpMovesNothing = model.wing().surfaces().stream().allMatch(surface -> setUp.deflection(surface.name()) == 0);
     }
 
     /**
@@ -63,7 +69,7 @@ final class StandingStudy {
         DoubleStream.concat(DoubleStream.of(SPEEDS).map(ratio -> ratio * stall.speed()), DoubleStream.of(fast))
                 .distinct()
                 .sorted()
-                .forEach(speed -> look(speed, seen));
+                .forEach(speed -> look(speed, speed == comeIn || speed == fast, seen));
         List<Row> rows = new ArrayList<>();
         seen.forEach((key, points) -> rows.add(row(key, points)));
         return new StandingAnswer(comeIn, fast, limited, merged(rows));
@@ -71,18 +77,28 @@ final class StandingStudy {
 
     private record Key(String surface, String stick, int side) {}
 
-    private record Seen(double speed, Standing standing, Standing pushedHarder) {}
+    private record Seen(double speed, Standing standing, Optional<Standing> pushedHarder) {}
 
-    private void look(double speed, Map<Key, List<Seen>> seen) {
+    /** All of it at the two speeds that are read; between them what the curves need. */
+    private void look(double speed, boolean read, Map<Key, List<Seen>> seen) {
         Optional<Attitude> descent = flight.descent(pack, stall, speed).steady();
+        Set<String> sticks = model.sticks().stream()
+                .filter(stick -> read || setUpMovesNothing || movesElevatorOnly(stick))
+                .map(Stick::name)
+                .collect(Collectors.toSet());
         double most = bands.around("servoTorque", 1).high();
-        List<Standing> all = flight.standing(pack, stall, speed, descent, 1);
-        List<Standing> harder = flight.standing(pack, stall, speed, descent, most);
+        List<Standing> all = flight.standing(pack, stall, speed, descent, 1, sticks);
+        List<Standing> harder = read ? flight.standing(pack, stall, speed, descent, most, sticks) : List.of();
         for (int i = 0; i < all.size(); i++) {
             Standing s = all.get(i);
             seen.computeIfAbsent(new Key(s.surface(), s.stick(), s.side()), key -> new ArrayList<>())
-                    .add(new Seen(speed, s, harder.get(i)));
+                    .add(new Seen(speed, s, read ? Optional.of(harder.get(i)) : Optional.empty()));
         }
+    }
+
+    private static boolean movesElevatorOnly(Stick stick) {
+        return stick instanceof Stick.Pull pull
+                && pull.deflections().values().stream().allMatch(d -> d == 0);
     }
 
     private Row row(Key key, List<Seen> seen) {
@@ -94,7 +110,7 @@ final class StandingStudy {
                     .ifPresent(rest -> points.add(new Point(
                             s.speed(),
                             rest.angle(),
-                            s.pushedHarder().inAir().map(harder -> harder.angle()),
+                            s.pushedHarder().flatMap(Standing::inAir).map(HeldSurface.Rest::angle),
                             hold(rest.hold()))));
         }
         Side side = key.side() == 0 ? Side.BOTH : key.side() < 0 ? Side.LEFT : Side.RIGHT;

@@ -13,6 +13,7 @@ import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.Basis;
 import throwline.section.SectionBands;
+import throwline.study.FlyResult.Matter;
 
 /**
  * What the owner of a model does not know exactly: weight to 1 %, balance point to 2 mm, throws to 1 mm at the trailing edge
@@ -21,8 +22,6 @@ import throwline.section.SectionBands;
 final class Unknowns {
 
     private static final double WEIGHT = 0.01;
-    private static final double BALANCE = 0.002;
-    private static final double EDGE = 0.001;
 
     /** Model size, for the accuracy of stand-ins. */
     private static final double REYNOLDS = 200_000;
@@ -40,11 +39,11 @@ final class Unknowns {
     List<Unknown> in(SetUp setUp) {
         List<Unknown> all = new ArrayList<>();
         all.add(new Unknown(Unknown.Kind.WEIGHT, "", WEIGHT));
-        all.add(new Unknown(Unknown.Kind.BALANCE, "", BALANCE));
+        all.add(new Unknown(Unknown.Kind.BALANCE, "", Matter.BALANCE));
         for (Surface surface : model.wing().surfaces()) {
             if (setUp.deflection(surface.name()) != 0 || rolls(surface, setUp)) {
                 double chord = surface.chordFraction() * model.wing().chordAt(surface.from());
-                all.add(new Unknown(Unknown.Kind.THROW, surface.name(), EDGE / chord));
+                all.add(new Unknown(Unknown.Kind.THROW, surface.name(), Matter.EDGE / chord));
             }
         }
         SectionBands.Band band = bands.of(Basis.LIKENESS, REYNOLDS);

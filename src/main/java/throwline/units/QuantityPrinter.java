@@ -9,6 +9,9 @@ public final class QuantityPrinter {
     /** Tenths of an ounce in a pound. */
     private static final long OUNCE_TENTHS = 160;
 
+    /** Below this a torque in whole ounce inches would be too coarse. */
+    private static final double SMALL = 10;
+
     private final Display display;
 
     /** A printer in these units. */
@@ -46,7 +49,9 @@ public final class QuantityPrinter {
         if (unit == Unit.POUND) {
             return poundsAndOunces(value);
         }
-        return number(unit.fromSi(value), unit.decimals()) + " " + unit.symbol();
+        double number = unit.fromSi(value);
+        boolean small = unit == Unit.OUNCE_INCH && Math.abs(number) < SMALL;
+        return number(number, small ? 1 : unit.decimals()) + " " + unit.symbol();
     }
 
     /** Weights in pounds are said with their ounces. */

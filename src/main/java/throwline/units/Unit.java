@@ -107,7 +107,7 @@ public enum Unit {
     }
 
     /** Digits after the point that are worth printing. */
-    int decimals() {
+    public int decimals() {
         return decimals;
     }
 

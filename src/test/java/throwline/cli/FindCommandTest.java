@@ -108,7 +108,7 @@ class FindCommandTest {
                 "find", file.toString(), "--come-down", "15", "--at", "10 m/s", "--level-trim", "airbrake");
         assertThat(run.exitCode()).isEqualTo(3);
         assertThat(run.out())
-                .containsPattern("(?s)Come down 15° at 10.0 m/s: not to be had.*?the elevator's travel does not")
+                .containsPattern("(?s)Come down 15.0° at 10.0 m/s: not to be had.*?the elevator's travel does not")
                 .contains("The lever may come only 50 % of its way");
     }
 
@@ -145,9 +145,9 @@ class FindCommandTest {
     void speeds_go_to_their_wants() {
         ProgramRun two =
                 ProgramRun.of("find", MODEL, "--roll", "60 deg/s", "--at=13 m/s", "--come-down=12", "--at", "12 m/s");
-        assertThat(two.out()).contains("Come down 12° at 12.0 m/s", "Roll 60°/s at 13.0 m/s, in found");
+        assertThat(two.out()).contains("Come down 12.0° at 12.0 m/s", "Roll 60°/s at 13.0 m/s, in found");
         ProgramRun one = ProgramRun.of("find", MODEL, "--at", "12 m/s", "--roll", "60 deg/s", "--come-down", "12");
-        assertThat(one.out()).contains("Come down 12° at 12.0 m/s", "Roll 60°/s at 12.0 m/s, in found");
+        assertThat(one.out()).contains("Come down 12.0° at 12.0 m/s", "Roll 60°/s at 12.0 m/s, in found");
     }
 
     @Test

@@ -90,6 +90,48 @@ public final class FindFixture {
                 List.of(Note.of("note.find.near-stall", speed(11), new Quantity(1.21, Dimension.NUMBER))));
     }
 
+    /** The same, come down at this many times the stall speed of what was found. */
+    public static FindResult foundAt(double ratio) {
+        FindResult all = allFound();
+        double stall = all.setUp().orElseThrow().found().trial().stallSpeed();
+        return with(all, ratio * stall, all.setUp().orElseThrow());
+    }
+
+    /** The same, with another change of the elevator. */
+    public static FindResult elevatorChangesBy(double change) {
+        FindResult all = allFound();
+        SetUpFound found = all.setUp().orElseThrow();
+        return with(
+                all,
+                12,
+                new SetUpFound(
+                        found.found(),
+                        found.stallSpeed(),
+                        found.descentAngle(),
+                        Optional.of(around(change, 2.8 * DEG)),
+                        found.throwBand()));
+    }
+
+    private static FindResult with(FindResult all, double speed, SetUpFound found) {
+        FindQuestion q = all.question();
+        SetUpWants wants =
+                new SetUpWants(Optional.empty(), Optional.of(new WantedDescent(15 * DEG, speed)), Optional.empty());
+        FindQuestion other = new FindQuestion(
+                q.pack(), q.name(), Optional.of(wants), q.roll(), q.levelTrim(), q.rollHelp(), q.tightestLoop());
+        return new FindResult(
+                other,
+                all.model(),
+                all.pack(),
+                Optional.of(found),
+                all.roll(),
+                all.levelTrim(),
+                all.rollHelp(),
+                all.loop(),
+                all.sticks(),
+                all.flown(),
+                all.notes());
+    }
+
     /** Everything asked for at once, nothing found. */
     public static FindResult nothingFound() {
         Trial closest = trial(60, 9, 8.6, Double.NaN, Optional.empty());
@@ -199,7 +241,10 @@ public final class FindFixture {
                         points,
                         points.get(3),
                         List.of(Limit.WING_MARGIN, Limit.ELEVATOR_THROW),
-                        List.of(new LoopHelp.AtSpeed(15, stalls, pull(12, 14, 2.9, 12.1))))),
+                        List.of(
+                                new LoopHelp.AtSpeed(15, stalls, pull(12, 14, 2.9, 12.1)),
+                                new LoopHelp.AtSpeed(26, pull(0, 14, 7.6, 10.4), pull(12, 14, 9.2, 8.4))),
+                        Optional.of(13.0))),
                 around(12.1, 2.4),
                 around(9.4, 1.9));
     }

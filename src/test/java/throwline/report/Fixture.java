@@ -83,6 +83,66 @@ public final class Fixture {
                 new Comparison(found.comparison().model(), 1.19, packs, List.of()), found.assumed(), List.of());
     }
 
+    /** The orchard with a balance point that lies too far back. */
+    public static CompareAnswer unstable() {
+        CompareAnswer found = orchard();
+        List<Comparison.PackResult> packs = found.comparison().packs().stream()
+                .map(pack -> new Comparison.PackResult(
+                        pack.pack(),
+                        pack.setUps().stream()
+                                .map(r -> noted(r, r.setUp().isClean() ? "note.hardly-stable" : "note.unstable"))
+                                .toList()))
+                .toList();
+        return new CompareAnswer(
+                new Comparison(found.comparison().model(), 1.19, packs, List.of()), found.assumed(), List.of());
+    }
+
+    /** The orchard with no speed that limits its flaps, for a reason of its own a set-up. */
+    public static CompareAnswer noFlapLimits() {
+        CompareAnswer found = orchard();
+        List<String> reasons = List.of("why.nothing-moved", "why.servo-suffices", "why.no-servo", "why.servo-locked");
+        Comparison.PackResult pack = found.comparison().packs().get(0);
+        List<SetUpResult> changed = new ArrayList<>();
+        for (int i = 0; i < reasons.size(); i++) {
+            SetUpResult r = pack.setUps().get(i);
+            ServoAnswer s = r.servos();
+            Headline limit = new Headline.Unknown(reasons.get(i));
+            changed.add(with(r, new ServoAnswer(limit, "", s.loads(), s.positions(), s.yields(), s.mix()), List.of()));
+        }
+        return new CompareAnswer(
+                new Comparison(
+                        found.comparison().model(),
+                        1.19,
+                        List.of(new Comparison.PackResult(pack.pack(), changed)),
+                        List.of()),
+                found.assumed(),
+                List.of());
+    }
+
+    private static SetUpResult noted(SetUpResult r, String code) {
+        return with(r, r.servos(), List.of(Note.of(code)));
+    }
+
+    private static SetUpResult with(SetUpResult r, ServoAnswer servos, List<Note> notes) {
+        return new SetUpResult(
+                r.setUp(),
+                r.stallSpeed(),
+                r.approachSpeed(),
+                r.descentAngle(),
+                r.sinkRate(),
+                r.bestGlideRatio(),
+                r.noseDownSpeed(),
+                r.elevator(),
+                r.elevatorChange(),
+                r.rollRates(),
+                r.firstStall(),
+                r.sweep(),
+                r.load(),
+                servos,
+                r.field(),
+                notes);
+    }
+
     private static SetUpResult nothing(SetUp setUp, Headline none) {
         return new SetUpResult(
                 setUp,

@@ -91,7 +91,8 @@ class FindGridTest {
         "orchard, 17.5, 12, 60, 0, 14",
         "ridgeline, 10, 10, 75, 5, 14",
         "ridgeline, 18, 10, 75, 5, 14",
-        "saltmarsh, 14, 14, 55, 0, 12.5"
+        "saltmarsh, 14, 14, 55, 0, 12.5",
+        "ridgeline, 12, 30, 75, 5, 14"
     })
     void nothing_comes_down_as_wanted_with_more_speed_in_hand(
             String name, double angle, double speed, double down, double up, double aileronsUp) {
@@ -128,6 +129,25 @@ class FindGridTest {
         assertThat(found.why()).isNotEmpty();
         assertThat(found.trial().angle()).isGreaterThan(0.99 * steepest);
         assertThat(found.most().angle()).isGreaterThan(0.99 * steepest);
+    }
+
+    /** Flatter than anything: what is said to be nearest is as flat as anything on the grid, to 1 per cent. */
+    @ParameterizedTest
+    @CsvSource({"orchard, 4, 20, 60, 0, 14", "ridgeline, 9, 30, 75, 5, 14", "saltmarsh, 4, 20, 55, 0, 12.5"})
+    void where_nothing_is_so_flat_nothing_comes_nearer(
+            String name, double angle, double speed, double down, double up, double aileronsUp) {
+        Model model = Examples.read(name);
+        FoundSetUp found = find(model, angle, speed);
+        double flattest = grid(model, down, up, aileronsUp, speed).stream()
+                .flatMap(List::stream)
+                .mapToDouble(Point::angle)
+                .min()
+                .orElseThrow();
+        assertThat(flattest).isGreaterThan(angle * DEGREE);
+        assertThat(found.met()).isFalse();
+        assertThat(found.why()).isNotEmpty();
+        assertThat(found.trial().angle()).isLessThan(1.01 * flattest);
+        assertThat(found.least().angle()).isLessThan(1.01 * flattest);
     }
 
     /** Both throws of the flaps apart, every two degrees, no further than the ailerons go. */

@@ -93,6 +93,28 @@ class FindLoopTest {
         assertThat(help.points().get(0).load()).isLessThan(1.1 * Math.pow(speed / stall, 2));
     }
 
+    /**
+     * Entered slower, the same throws leave less of the angle of attack, because straight flight needs more of it already:
+     * just above the speed that is named full stick is still what sets the pull, just below it is the wing.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"saltmarsh", "orchard"})
+    void the_speed_below_which_full_stick_stalls_the_wing(String name) {
+        Model model = Examples.read(name);
+        Pack pack = model.packs().get(0);
+        FindResult result = find(model, Optional.of(25.0));
+        LoopHelp help = result.loop().orElseThrow().help().orElseThrow();
+        Flight flight = new Flight(new Airframe(model, Examples.AIRFOILS, new MeasuredSections()), model.reference());
+        Stall stall = flight.stall(pack).orElseThrow();
+        Stick.Pull stick = (Stick.Pull) result.sticks().get(0);
+        double limit = help.stallsBelow().orElseThrow();
+        assertThat(limit).isLessThan(help.speed());
+        assertThat(flight.pull(stick, pack, stall, 1.02 * limit).orElseThrow().limit())
+                .isEqualTo(PullUp.Limit.ELEVATOR);
+        assertThat(flight.pull(stick, pack, stall, 0.97 * limit).orElseThrow().limit())
+                .isEqualTo(PullUp.Limit.WING);
+    }
+
     /** No other throw of elevator and flaps that keeps the margin pulls more than 1 per cent harder. */
     @ParameterizedTest
     @CsvSource({"orchard, 19", "saltmarsh, 19"})

@@ -171,6 +171,47 @@ class ServoStoriesTest {
         assertThat(result.notes().stream().map(n -> n.code())).contains("note.servo.locked");
     }
 
+    /**
+     * A tail that moves as a whole: statics make the moment straight in the place of its pivot, and thin-airfoil theory has
+     * it change its sign at the quarter chord.
+     */
+    @Test
+    void anAllMovingTail() {
+        double ahead = tailLoad(0.15);
+        double near = tailLoad(0.20);
+        double back = tailLoad(0.30);
+        assertThat(ahead - near).isCloseTo((near - back) / 2, withPercentage(1));
+        assertThat(Math.abs(near)).isGreaterThan(0.005);
+        assertThat(near * back).isNegative();
+    }
+
+    private static double tailLoad(double pivot) {
+        Model m = Examples.read("orchard");
+        Tail t = m.tail();
+        Tail tail = new Tail(
+                t.span(),
+                t.chord(),
+                t.arm(),
+                t.height(),
+                t.incidence(),
+                t.position(),
+                t.airfoil(),
+                new Elevator(1, 12 * DEG, 12 * DEG, Hinge.TAPED, pivot));
+        Model moving = new Model(
+                m.name(),
+                m.packs(),
+                m.wing(),
+                tail,
+                m.body(),
+                m.wheels(),
+                m.propeller(),
+                m.field(),
+                m.setUps(),
+                List.of(new Stick.Pull("full up", Map.of(), -6 * DEG, List.of())),
+                m.servos());
+        return of(loads(moving, new MeasuredSections(), 0, 15), Servo.ELEVATOR).hinge();
+    }
+
     private static SetUpResult landingFlap(Model model) {
         return Examples.compare(model, new MeasuredSections())
                 .packs()

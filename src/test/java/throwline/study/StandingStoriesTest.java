@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -205,7 +206,7 @@ class StandingStoriesTest {
         }
 
         double root(String surface, double told, double other, UnivariateFunction moment) {
-            ControlRun run = runs.get(surface);
+            ControlRun run = Objects.requireNonNull(runs.get(surface));
             double sent = run.linkage().servoAt(told).orElseThrow();
             UnivariateFunction push = d -> {
                 double s = run.linkage().servoAt(d).orElseThrow();

@@ -39,6 +39,7 @@ class QuantityPrinterTest {
         "8.9408, SPEED, 20 mph",
         "297.0389, TEMPERATURE, 75 F",
         "0.494309, TORQUE, 70 oz in",
+        "0.00988617, TORQUE, 1.4 oz in",
         "0.312, AREA, 484 sq in"
     })
     void printsInImperialUnits(double si, Dimension dimension, String text) {

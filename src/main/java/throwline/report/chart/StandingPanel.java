@@ -76,8 +76,8 @@ final class StandingPanel {
         marker.setLabelFont(HouseStyle.SMALL);
         marker.setLabelPaint(HouseStyle.QUIET_INK);
         marker.setLabelBackgroundColor(HouseStyle.GROUND);
-        marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-        marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+        marker.setLabelAnchor(RectangleAnchor.BOTTOM_RIGHT);
+        marker.setLabelTextAnchor(TextAnchor.TOP_RIGHT);
         return marker;
     }
 
@@ -89,10 +89,11 @@ final class StandingPanel {
                 .toList();
     }
 
+    /** The angle is not broken from its direction. */
     private String name(Row row) {
         String size = String.format(Locale.ROOT, "%.0f", Math.abs(Math.toDegrees(row.told()))) + "\u00b0";
-        return words.say(
-                "chart.fly.stand.from", row.surface(), words.say(row.told() > 0 ? "row.down" : "row.up", size));
+        String told = words.say(row.told() > 0 ? "row.down" : "row.up", size).replace(' ', '\u00a0');
+        return words.say("chart.fly.stand.from", row.surface(), told);
     }
 
     /** Degrees, positive towards neutral. */

@@ -67,7 +67,8 @@ public final class FindJson {
         json.end();
         json.key("warnings").array();
         result.notes().forEach(note -> note(json, note));
-        List.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured")).forEach(note -> note(json, note));
+        note(json, Note.of("note.assumed-bands"));
+        result.beyondMeasured().forEach(note -> note(json, note));
         json.end();
         json.end();
         return json.toString();
@@ -198,6 +199,7 @@ public final class FindJson {
             json.key("points").array();
             help.points().forEach(p -> pull(json, p));
             json.end();
+            number(json, "stallsBelow", help.stallsBelow());
             json.key("atSpeeds").array();
             for (LoopHelp.AtSpeed at : help.atSpeeds()) {
                 json.object();

@@ -9,6 +9,7 @@ import throwline.report.table.Figures;
 import throwline.report.table.FlyTable;
 import throwline.report.table.TextSection;
 import throwline.section.AirfoilLibrary;
+import throwline.study.BeyondMeasured;
 import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
 import throwline.study.FlyResult;
@@ -39,7 +40,7 @@ public final class FlyPage {
     public String write(FlyResult result, Page page, AirfoilLibrary airfoils, String fileName, String fileText) {
         PackResult pack = new PackResult(result.pack(), List.of(result.glance()));
         Flown flown = new Flown("", result.model(), pack, words.say("page.air.field"), page);
-        List<Note> warnings = List.of(Note.of("note.no-flap-measured"));
+        List<Note> warnings = BeyondMeasured.notes(List.of(result.glance().setUp()));
         Situation situation = new Situation(new Comparison(result.model(), Double.NaN, List.of(pack), warnings), pack);
         List<Part> parts = new ArrayList<>();
         parts.add(Part.Verdict.of(words.say("page.verdict"), new Verdicts(page, words).of(situation)));

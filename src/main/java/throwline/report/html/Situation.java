@@ -80,8 +80,7 @@ record Situation(Comparison comparison, PackResult result) {
     /** Names of set-ups with a note of this code. */
     List<String> noted(String code) {
         return setUps().stream()
-                .filter(setUp ->
-                        setUp.notes().stream().anyMatch(note -> note.code().equals(code)))
+                .filter(setUp -> setUp.isNoted(code))
                 .map(setUp -> setUp.setUp().name())
                 .toList();
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import throwline.model.Stick;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
@@ -24,6 +25,7 @@ final class Verdicts {
     private final Figures figures;
     private final CloseCalls names;
     private final List<Function<Situation, List<String>>> rules = List.of(
+            this::balance,
             this::noAnswer,
             this::alone,
             this::slowest,
@@ -49,6 +51,13 @@ final class Verdicts {
         List<String> said = new ArrayList<>();
         rules.forEach(rule -> said.addAll(rule.apply(situation)));
         return said;
+    }
+
+    /** Before all else: what must not be flown as it is. */
+    private List<String> balance(Situation s) {
+        return Stream.of("unstable", "hardly-stable")
+                .flatMap(how -> about("page.verdict." + how, s.noted("note." + how)).stream())
+                .toList();
     }
 
     private List<String> noAnswer(Situation s) {
@@ -90,18 +99,12 @@ final class Verdicts {
                     all.stream().mapToDouble(has -> has.number().value()).max().orElse(low);
             return List.of(sentence("page.verdict.slow.close", figures.speed(low), figures.speed(high)));
         }
-        List<String> close =
-                all.stream().filter(has -> !has.apartFrom(first)).map(Has::name).toList();
-        return List.of(
-                close.size() == 1
-                        ? sentence(
-                                "page.verdict.slow.one",
-                                first.name(),
-                                figures.speed(first.number().value()))
-                        : sentence(
-                                "page.verdict.slow.some",
-                                names.and(close),
-                                figures.speed(first.number().value())));
+        List<Has> close = all.stream().filter(has -> !has.apartFrom(first)).toList();
+        // Who lands slowest of them is not known, so the speed is one that serves each.
+        double fastest =
+                close.stream().mapToDouble(has -> has.number().value()).max().orElseThrow();
+        String key = close.size() == 1 ? "page.verdict.slow.one" : "page.verdict.slow.some";
+        return List.of(sentence(key, names.and(close.stream().map(Has::name).toList()), figures.speed(fastest)));
     }
 
     /** A set-up that comes down steeper than the reference, beyond what cannot be told apart. */
@@ -223,13 +226,11 @@ final class Verdicts {
                 .orElse(new Headline.Unknown("why.no-roll"));
     }
 
-    /** Said where the study warned of it and a surface stands down in some set-up. */
+    /** Said where the study warned of it. */
     private List<String> notMeasured(Situation s) {
         boolean warned =
                 s.comparison().warnings().stream().anyMatch(note -> note.code().equals("note.no-flap-measured"));
-        boolean down = s.setUps().stream()
-                .anyMatch(setUp -> setUp.setUp().deflections().values().stream().anyMatch(d -> d > 0));
-        return warned && down ? List.of(sentence("page.verdict.not-measured")) : List.of();
+        return warned ? List.of(sentence("page.verdict.not-measured")) : List.of();
     }
 
     private List<String> about(String key, List<String> setUps) {

@@ -50,7 +50,7 @@ final class BenchSheet {
     SheetDocument document(Size.Paper paper) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(words.say("sheet.caution.motor"), true));
-        blocks.add(new Paragraph(words.say("sheet.bench.how", figures.lengthUnit()), false));
+        blocks.add(new Paragraph(words.say("sheet.bench.how", figures.lengthUnit(), figures.tolerance()), false));
         List<Row> rows = new ArrayList<>();
         answer.pack().setUps().forEach(setUp -> setUp(rows, setUp));
         blocks.add(new Table(columns(), rows));
@@ -96,7 +96,8 @@ final class BenchSheet {
     }
 
     private Column column(String key, String group, double weight, boolean toTheRight) {
-        return new Column(words.say("sheet.bench.column." + key, figures.lengthUnit()), group, weight, toTheRight);
+        String head = words.say("sheet.bench.column." + key, figures.lengthUnit(), figures.tolerance());
+        return new Column(head, group, weight, toTheRight);
     }
 
     private void setUp(List<Row> rows, SetUpResult result) {

@@ -10,6 +10,7 @@ import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
 import throwline.report.Headlines;
 import throwline.report.Page;
+import throwline.report.Sentences;
 import throwline.report.data.SheetEntry;
 import throwline.report.data.SheetNumbers;
 import throwline.report.sheet.SheetDocument.Block;
@@ -34,7 +35,7 @@ final class FieldCard {
 
     private static final double LETTERS = 8.2;
     private static final int ABREAST = 4;
-    private static final String NONE = "-";
+    private static final String NONE = SheetFigures.NONE;
     private static final double DEGREE = Math.toDegrees(1);
 
     private final SheetAnswer answer;
@@ -55,6 +56,7 @@ final class FieldCard {
 
     SheetDocument document(Size.Paper paper) {
         List<Block> blocks = new ArrayList<>();
+        blocks.addAll(new BalanceWarning(answer.pack().setUps(), words).blocks());
         for (String caution : List.of("motor", "failsafe", "range", "place", "people")) {
             blocks.add(new Paragraph(words.say("sheet.caution." + caution), caution.equals("motor")));
         }
@@ -101,12 +103,12 @@ final class FieldCard {
                 rows,
                 "row.descent",
                 setUps,
-                r -> number(r, "", "descentAngle", r.descentAngle(), figures::degrees, DEGREE, 1));
+                r -> number(r, "", "descentAngle", r.descentAngle(), figures::degrees, band(DEGREE, 1), DEGREE));
         row(
                 rows,
                 "row.sink",
                 setUps,
-                r -> number(r, "", "sinkRate", r.sinkRate(), v -> SheetFigures.number(v, 1) + " m/s", 1, 1));
+                r -> number(r, "", "sinkRate", r.sinkRate(), figures::oneSpeed, figures::speedBand, 1));
         row(rows, "row.elevator", setUps, this::elevator);
         row(rows, "row.mix", setUps, this::mix);
         for (Stick stick : answer.model().sticks()) {
@@ -119,7 +121,9 @@ final class FieldCard {
                 rows,
                 "row.flap-limit",
                 setUps,
-                r -> speed(r, "flapSpeedLimit", r.servos().flapSpeedLimit()));
+                r -> r.servos().flapSpeedLimit() instanceof Headline.Unknown unknown
+                        ? figures.noFlapLimit(unknown)
+                        : speed(r, "flapSpeedLimit", r.servos().flapSpeedLimit()));
         row(
                 rows,
                 "row.roundout",
@@ -136,7 +140,7 @@ final class FieldCard {
     }
 
     private String length(SetUpResult r, String quantity, Headline headline, int decimals) {
-        return number(r, "", quantity, headline, v -> SheetFigures.number(v, decimals) + " m", 1, decimals);
+        return number(r, "", quantity, headline, v -> SheetFigures.number(v, decimals) + " m", band(1, decimals), 1);
     }
 
     private void row(List<Row> rows, String key, List<SetUpResult> setUps, Function<SetUpResult, String> cell) {
@@ -155,7 +159,11 @@ final class FieldCard {
     }
 
     private String speed(SetUpResult r, String quantity, Headline headline) {
-        return number(r, "", quantity, headline, figures::speed, 1, 1);
+        return number(r, "", quantity, headline, figures::speed, figures::speedBand, 1);
+    }
+
+    private Function<Headline.Known, String> band(double factor, int decimals) {
+        return known -> figures.band(known, factor, decimals);
     }
 
     private String number(
@@ -164,11 +172,11 @@ final class FieldCard {
             String quantity,
             Headline headline,
             DoubleFunction<String> shown,
-            double factor,
-            int decimals) {
+            Function<Headline.Known, String> band,
+            double factor) {
         return headline instanceof Headline.Known known
                 ? shown.apply(known.value()) + "\n"
-                        + words.say("sheet.field.likely", figures.band(known, factor, decimals))
+                        + words.say("sheet.field.likely", band.apply(known))
                         + before(r, "", stick, quantity, v -> shown.apply(v / factor))
                 : NONE;
     }
@@ -224,8 +232,8 @@ final class FieldCard {
                         "rollRate",
                         roll.rate(),
                         v -> SheetFigures.number(Math.toDegrees(v), 0) + "\u00b0/s",
-                        DEGREE,
-                        0))
+                        band(DEGREE, 0),
+                        DEGREE))
                 .orElse(NONE);
     }
 
@@ -235,7 +243,7 @@ final class FieldCard {
             return words.say("row.first.not");
         }
         String where = stall.surface().isEmpty() ? words.say("row.first.bare") : stall.surface();
-        String then = words.say(stall.manner() == Manner.SAGS ? "row.first.sags" : "row.first.drops");
+        String then = words.say(Sentences.key(stall.manner()));
         return words.say("sheet.field.first", where, figures.percent(stall.spanFraction()), then);
     }
 

@@ -52,7 +52,10 @@ final class FlightOrder {
 
     List<String> steps() {
         List<String> steps = new ArrayList<>();
-        steps.add(words.say("sheet.order.ground"));
+        if (new BalanceWarning(setUps, words).forbids()) {
+            steps.add(words.say("sheet.order.unstable"));
+        }
+        steps.add(words.say("sheet.order.ground", figures.tolerance()));
         SetUpResult clean = setUps.stream()
                 .filter(r -> r.setUp().equals(model.reference()))
                 .findFirst()

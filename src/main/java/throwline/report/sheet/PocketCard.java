@@ -39,6 +39,7 @@ final class PocketCard {
 
     SheetDocument document(Size.Paper paper) {
         List<Block> blocks = new ArrayList<>();
+        blocks.addAll(new BalanceWarning(answer.pack().setUps(), words).blocks());
         blocks.add(new Paragraph(words.say("sheet.pocket.caution"), true));
         blocks.add(speeds());
         blocks.add(new Paragraph(words.say("sheet.caution.mix"), false));
@@ -69,7 +70,10 @@ final class PocketCard {
                     new Cell(r.setUp().name(), Kind.STRONG),
                     Cell.of(speed(r.approachSpeed())),
                     Cell.of(speed(r.stallSpeed())),
-                    Cell.of(speed(r.servos().flapSpeedLimit())),
+                    Cell.of(
+                            r.servos().flapSpeedLimit() instanceof Headline.Unknown unknown
+                                    ? figures.noFlapLimit(unknown)
+                                    : speed(r.servos().flapSpeedLimit())),
                     Cell.of(r.servos().mix().map(mix -> edge(mix.angle())).orElse(none)))));
         }
         return new Table(columns, rows);

@@ -1,13 +1,18 @@
 package throwline.report.sheet;
 
 import java.util.Locale;
+import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.study.Headline;
+import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
 import throwline.words.Words;
 
 /** Numbers as they stand on sheets: angles to a tenth of a degree, throws to a tenth of a millimetre. */
 final class SheetFigures {
+
+    /** Where nothing is to be said. */
+    static final String NONE = "-";
 
     private static final double PER_CENT = 100;
     private static final String DEGREE = "\u00b0";
@@ -22,7 +27,7 @@ final class SheetFigures {
 
     /** The unit of throws. */
     String lengthUnit() {
-        return page.units().length() == Unit.INCH ? Unit.INCH.symbol() : Unit.MILLIMETRE.symbol();
+        return unit().symbol();
     }
 
     /** 12.0 degrees up, from rad. */
@@ -38,11 +43,18 @@ final class SheetFigures {
         return number(Math.toDegrees(angle), 1) + DEGREE;
     }
 
+    /** How exactly throws are to be set, in the sheet's unit. */
+    String tolerance() {
+        return QuantityPrinter.print(EdgeThrow.TOLERANCE, unit());
+    }
+
+    private Unit unit() {
+        return page.units().length() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE;
+    }
+
     /** A throw without its unit and sense, from m. */
     String length(double length) {
-        boolean inches = page.units().length() == Unit.INCH;
-        Unit unit = inches ? Unit.INCH : Unit.MILLIMETRE;
-        return number(Math.abs(unit.fromSi(length)), inches ? 2 : 1);
+        return number(Math.abs(unit().fromSi(length)), unit() == Unit.INCH ? 2 : 1);
     }
 
     /** A share in per cent without the sign. */
@@ -50,13 +62,32 @@ final class SheetFigures {
         return number(PER_CENT * share, 0);
     }
 
-    /** 11.5 m/s, 41 km/h. */
+    /** 11.5 m/s, 41 km/h: first in the unit that was asked for. */
     String speed(double speed) {
-        return words.say(
-                "sheet.speed",
-                number(speed, 1),
-                number(page.besideSpeed().fromSi(speed), 0),
-                page.besideSpeed().symbol());
+        Unit below = page.unitBelowSpeed();
+        int decimals = below == Unit.METRE_PER_SECOND ? 1 : 0;
+        return words.say("sheet.speed", oneSpeed(speed), number(below.fromSi(speed), decimals), below.symbol());
+    }
+
+    /** 11.5 m/s, or in the unit that was asked for. */
+    String oneSpeed(double speed) {
+        Unit unit = page.units().speed();
+        return number(unit.fromSi(speed), unit.decimals()) + " " + unit.symbol();
+    }
+
+    /** 10.8 to 12.2, in that unit. */
+    String speedBand(Headline.Known speed) {
+        Unit unit = page.units().speed();
+        return band(speed, unit.fromSi(1), unit.decimals());
+    }
+
+    /** Why no speed limits the flaps: nothing is moved, the servos suffice, or it is not known. */
+    String noFlapLimit(Headline.Unknown unknown) {
+        return switch (unknown.why()) {
+            case "why.nothing-moved" -> NONE;
+            case "why.servo-suffices" -> words.say("sheet.flap-limit.suffices");
+            default -> words.say("sheet.flap-limit.unknown");
+        };
     }
 
     /** 10.8 to 12.2. */

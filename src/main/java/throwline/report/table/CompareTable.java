@@ -72,7 +72,11 @@ public final class CompareTable {
                         result.pack().name(),
                         printer.print(result.pack().mass(), Dimension.MASS),
                         printer.print(result.pack().balance(), Dimension.LENGTH)))))
-                .append("\n\n");
+                .append('\n');
+        new SetUpNotes(words, sentences)
+                .first(result.setUps())
+                .forEach(line -> text.append(page.bold(Wrapped.paragraph("", "", page.shown(line), page.width()))));
+        text.append('\n');
         text.append(new FlyersRows(model, result.setUps(), page, words, sentences, footnotes)
                 .grid()
                 .render(page));
@@ -98,7 +102,7 @@ public final class CompareTable {
 
     private String setUpNotes(List<SetUpResult> setUps) {
         return new SetUpNotes(words, sentences)
-                .of(setUps).stream()
+                .others(setUps).stream()
                         .map(line -> Wrapped.paragraph("  ", "    ", page.shown(line), page.width()))
                         .collect(Collectors.joining());
     }

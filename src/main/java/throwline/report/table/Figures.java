@@ -4,6 +4,7 @@ import java.util.Locale;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.study.Headline;
+import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
 import throwline.words.Words;
 
@@ -26,20 +27,28 @@ public final class Figures {
         this.words = words;
     }
 
-    /** 9.8 m/s. */
+    /** 9.8 m/s, or in the unit that its reader asked for. */
     public String speed(double speed) {
-        return decimals(speed, 1) + " m/s";
+        Unit unit = page.units().speed();
+        return decimals(unit.fromSi(speed), unit.decimals()) + " " + unit.symbol();
     }
 
     /** The same in the unit that stands beside. */
     public String speedBeside(double speed) {
-        return decimals(page.besideSpeed().fromSi(speed), 0) + " "
-                + page.besideSpeed().symbol();
+        Unit unit = page.unitBelowSpeed();
+        return decimals(unit.fromSi(speed), unit == Unit.METRE_PER_SECOND ? 1 : 0) + " " + unit.symbol();
+    }
+
+    /** 0.12 m/s: a small difference, without its sign. */
+    public String speedStep(double speed) {
+        Unit unit = page.units().speed();
+        return decimals(unit.fromSi(Math.abs(speed)), unit.decimals() + 1) + " " + unit.symbol();
     }
 
     /** 9.2 to 10.4, as it stands below a speed. */
     public String speedBand(Headline.Known speed) {
-        return band(speed, 1, 1);
+        Unit unit = page.units().speed();
+        return band(speed, unit.fromSi(1), unit.decimals());
     }
 
     /** 4.9 to 6.1, as it stands below an angle. */
@@ -60,6 +69,11 @@ public final class Figures {
     /** 5.5 degrees. */
     public String degrees(double angle) {
         return digits(Math.toDegrees(angle)) + page.degreeSign();
+    }
+
+    /** 12.3 degrees: where a tenth tells one answer from the next. */
+    public String tenths(double angle) {
+        return decimals(Math.toDegrees(angle), 1) + page.degreeSign();
     }
 
     /** 95 degrees a second. */
@@ -94,6 +108,13 @@ public final class Figures {
         return angle.high() <= 0 || isZero(high)
                 ? words.say("row.up", words.say("row.band", high, low))
                 : words.say("row.down", words.say("row.band", low, high));
+    }
+
+    /** A place on the chord that is known to some 5 mm, so in whole 5 mm or fifths of an inch. */
+    public String about(double length) {
+        boolean inches = page.units().length() == Unit.INCH || page.units().length() == Unit.FOOT;
+        double step = inches ? Unit.INCH.toSi(0.2) : Unit.MILLIMETRE.toSi(5);
+        return QuantityPrinter.print(step * Math.rint(length / step), inches ? Unit.INCH : Unit.MILLIMETRE);
     }
 
     /** A length of the field. */

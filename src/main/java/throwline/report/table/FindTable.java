@@ -98,8 +98,10 @@ public final class FindTable {
                                         .name()
                                         .equals(result.question().name()))
                                 .flatMap(s -> s.notes().stream()),
-                        Stream.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured")))
+                        Stream.of(Note.of("note.assumed-bands")),
+                        result.beyondMeasured().stream())
                 .flatMap(s -> s)
+                .distinct()
                 .forEach(note -> say.line(text, sentences.say(note)));
         text.append('\n');
     }

@@ -103,11 +103,6 @@ final class FindWords {
                 .toList();
     }
 
-    /** A small difference of speed, m/s. */
-    static String speedStep(double speed) {
-        return String.format(Locale.ROOT, "%.2f m/s", Math.abs(speed));
-    }
-
     /** A small difference of angle. */
     String angleStep(double angle) {
         return String.format(Locale.ROOT, "%.2f", Math.abs(Math.toDegrees(angle))) + page.degreeSign();

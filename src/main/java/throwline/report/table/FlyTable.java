@@ -9,10 +9,12 @@ import throwline.model.Tail;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.study.BeyondMeasured;
 import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
 import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
+import throwline.study.FlyResult.Matter;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.Why;
 import throwline.study.Handling.Moves;
@@ -94,18 +96,21 @@ public final class FlyTable {
         section(
                 text,
                 "row.section.notes",
-                notes(Stream.concat(
-                                result.notes().stream(),
-                                Stream.of(Note.of("note.assumed-bands"), Note.of("note.no-flap-measured")))
+                notes(Stream.of(
+                                result.notes(),
+                                List.of(Note.of("note.assumed-bands")),
+                                BeyondMeasured.notes(List.of(result.glance().setUp())))
+                        .flatMap(List::stream)
                         .toList()));
         text.append(Wrapped.paragraph("", "", words.say("row.meaning.likely"), page.width()));
+        text.append(Wrapped.paragraph("", "", words.say("row.meaning.wider"), page.width()));
         text.append(Wrapped.paragraph("", "", words.say("row.caution"), page.width()));
         text.append(Wrapped.paragraph("", "", words.say("row.estimate"), page.width()));
         return text.toString();
     }
 
     private void field(StringBuilder text, FlyResult result) {
-        LandingLines lines = new LandingLines(result.model().field(), page, words, figures);
+        LandingLines lines = new LandingLines(result.model(), page, words, figures);
         FieldAnswer field = result.glance().field();
         List<String> remarks = Stream.concat(
                         lines.remarks(field, edge(result)).stream(),
@@ -228,14 +233,10 @@ public final class FlyTable {
 
     private String matters(FlyResult result) {
         StringBuilder text = new StringBuilder();
-        for (FlyResult.Matter matter : result.matters()) {
+        for (Matter matter : result.matters()) {
             String effect =
                     switch (matter.number()) {
-                        case "stall" ->
-                            words.say(
-                                    "fly.matter.speed",
-                                    String.format(
-                                            Locale.ROOT, "%.2f", matter.effect().value()));
+                        case "stall" -> figures.speedStep(matter.effect().value());
                         case "roll" -> figures.rate(matter.effect().value());
                         default -> figures.degrees(matter.effect().value());
                     };
@@ -244,7 +245,9 @@ public final class FlyTable {
                     words.say(
                             "fly.matter." + matter.what(),
                             matter.name(),
-                            words.say("fly.moves." + matter.number(), effect)));
+                            words.say("fly.moves." + matter.number(), effect),
+                            printer.print(
+                                    matter.what().equals("balance") ? Matter.BALANCE : Matter.EDGE, Dimension.LENGTH)));
         }
         return text.toString();
     }
@@ -258,9 +261,7 @@ public final class FlyTable {
                         words.say(
                                 margin >= 0 ? "fly.balance.margin" : "fly.balance.unstable",
                                 figures.share(Math.abs(margin)),
-                                b.neutralPoint()
-                                        .map(at -> printer.print(at, Dimension.LENGTH))
-                                        .orElse(""))));
+                                b.neutralPoint().map(figures::about).orElse(""))));
         line(text, words.say("fly.balance.tail", figures.degrees(b.tailMargin())));
         line(
                 text,
@@ -274,7 +275,8 @@ public final class FlyTable {
 
     private void why(StringBuilder text, Why why, EdgeThrow edge) {
         double total = why.camber() + why.downwash() + why.dragArm() + why.wake() + why.attitude() + why.rest();
-        line(text, words.say("fly.why", figures.edge(total, edge)));
+        String whole = figures.edge(total, edge);
+        line(text, words.say(isNeutral(whole) ? "fly.why.stays" : "fly.why", whole));
         part(text, "fly.why.camber", why.camber(), edge);
         part(text, "fly.why.downwash", why.downwash(), edge);
         part(text, "fly.why.drag", why.dragArm(), edge);
@@ -284,8 +286,13 @@ public final class FlyTable {
     }
 
     private void part(StringBuilder text, String key, double angle, EdgeThrow edge) {
-        text.append(Wrapped.paragraph(
-                "    ", "      ", page.shown(words.say(key, figures.edge(angle, edge))), page.width()));
+        String size = figures.edge(angle, edge);
+        String moved = isNeutral(size) ? words.say("fly.why.none") : size;
+        text.append(Wrapped.paragraph("    ", "      ", page.shown(words.say(key, moved)), page.width()));
+    }
+
+    private boolean isNeutral(String throwText) {
+        return throwText.equals(words.say("row.neutral"));
     }
 
     private String servos(FlyResult result) {

@@ -238,9 +238,7 @@ final class FlyersRows {
     private void firstStall() {
         grid.row(words.say("row.first"), stalls(this::place), "row.first", List.of());
         grid.more(words.say("row.first.out"), reached(stall -> figures.share(stall.spanFraction())));
-        grid.more(
-                words.say("row.first.then"),
-                reached(stall -> words.say(stall.manner() == Manner.SAGS ? "row.first.sags" : "row.first.drops")));
+        grid.more(words.say("row.first.then"), reached(stall -> words.say(Sentences.key(stall.manner()))));
     }
 
     private List<String> reached(Function<FirstStall, String> cell) {

@@ -2,6 +2,7 @@ package throwline.report.table;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
@@ -18,6 +19,9 @@ final class FoundLoopText {
 
     /** More flap than this with full elevator is unusual, rad (TRADE-FACTS 1, common practice). */
     private static final double USUAL = Math.toRadians(10);
+
+    /** From this load on it is worth asking whether the model is built for it (PRACTICE), as at other loops. */
+    private static final double HEAVY = 8;
 
     private final Model model;
     private final FindWords say;
@@ -67,6 +71,8 @@ final class FoundLoopText {
         say.line(text, words.say("find.stopped", say.limits(help.stoppedBy())));
         say.line(text, words.say("find.loop.left", figures.degrees(best.angleLeft())));
         speeds(text, help);
+        help.stallsBelow().ifPresent(v -> say.line(text, words.say("find.loop.stalls-below", figures.speed(v))));
+        heavy(text, help);
         if (best.flap() > USUAL) {
             say.line(text, words.say("find.loop.usual"));
         }
@@ -121,8 +127,22 @@ final class FoundLoopText {
                             radius(at.with().radius()),
                             setBy(at.with()),
                             radius(at.without().radius()),
-                            setBy(at.without())));
+                            setBy(at.without()),
+                            figures.load(at.with().load()),
+                            figures.load(at.without().load())));
         }
+    }
+
+    /** The same question as at the loops of one set-up in depth. */
+    private void heavy(StringBuilder text, LoopHelp help) {
+        Stream.concat(
+                        help.points().stream(),
+                        help.atSpeeds().stream().flatMap(at -> Stream.of(at.with(), at.without())))
+                .mapToDouble(Pull::load)
+                .max()
+                .stream()
+                .filter(most -> most > HEAVY)
+                .forEach(most -> say.line(text, words.say("fly.loop.heavy", figures.load(most))));
     }
 
     private String setBy(Pull pull) {

@@ -25,6 +25,9 @@ final class FoundSetUpText {
     /** A change of speed that two decimals do not show, m/s. */
     private static final double UNSEEN = 0.005;
 
+    /** Nearer to the stall than this nothing is left for bumps and turns (TRADE-FACTS 7, PRACTICE). */
+    private static final double LEAST_MARGIN = 1.2;
+
     private final Model model;
     private final SetUpWants wants;
     private final SetUpFound answer;
@@ -54,14 +57,7 @@ final class FoundSetUpText {
         text.append('\n').append(say.bench(bench(), model)).append('\n');
         descent(text);
         say.line(text, words.say("find.setup.stall", number(answer.stallSpeed(), true)));
-        wants.descent()
-                .filter(d -> found.trial().stall().isPresent())
-                .ifPresent(d -> say.line(
-                        text,
-                        words.say(
-                                "find.setup.margin",
-                                figures.speed(d.speed()),
-                                FindWords.ratio(d.speed() / found.trial().stallSpeed()))));
+        wants.descent().filter(d -> found.trial().stall().isPresent()).ifPresent(d -> margin(text, d.speed()));
         elevator(text);
         found.oneDegree().forEach(one -> say.line(text, oneDegree(one)));
         answer.throwBand().ifPresent(band -> say.line(text, sure(band)));
@@ -78,7 +74,7 @@ final class FoundSetUpText {
         if (descent.isEmpty()) {
             return words.say("find.wanted.stall", stall);
         }
-        String angle = figures.degrees(descent.get().angle());
+        String angle = figures.tenths(descent.get().angle());
         String speed = figures.speed(descent.get().speed());
         return wants.stallSpeed().isPresent()
                 ? words.say("find.wanted.both", angle, speed, stall)
@@ -104,11 +100,19 @@ final class FoundSetUpText {
                                                 wants.descent().orElseThrow().speed()))));
     }
 
+    private void margin(StringBuilder text, double speed) {
+        double ratio = speed / found.trial().stallSpeed();
+        String key = ratio < 1
+                ? "find.setup.margin"
+                : ratio < LEAST_MARGIN ? "find.setup.margin-small" : "find.setup.margin";
+        say.line(text, words.say(key, figures.speed(speed), FindWords.ratio(ratio)));
+    }
+
     private String number(Headline headline, boolean speed) {
         if (headline instanceof Headline.Known known) {
             return words.say(
                     "find.likely",
-                    speed ? figures.speed(known.value()) : figures.degrees(known.value()),
+                    speed ? figures.speed(known.value()) : figures.tenths(known.value()),
                     speed ? figures.speedBand(known) : figures.degreesBand(known));
         }
         return sentences.why((Headline.Unknown) headline);
@@ -120,13 +124,14 @@ final class FoundSetUpText {
             String start = Headlines.eitherWay(known)
                     ? words.say("row.none")
                     : figures.edge(known.value() / 2, FindWords.elevatorEdge(model));
+            String edge = figures.edge(known.value(), FindWords.elevatorEdge(model));
             say.line(
                     text,
                     words.say(
-                            "find.setup.elevator",
+                            edge.equals(words.say("row.neutral")) ? "find.setup.elevator-stays" : "find.setup.elevator",
                             model.reference().name(),
                             figures.speed(wants.descent().orElseThrow().speed()),
-                            figures.edge(known.value(), FindWords.elevatorEdge(model)),
+                            edge,
                             figures.deflection(known.value()),
                             start));
         });
@@ -135,7 +140,7 @@ final class FoundSetUpText {
     private String oneDegree(OneDegree one) {
         List<String> parts = new ArrayList<>();
         one.angle().ifPresent(a -> parts.add(words.say(a >= 0 ? "find.steeper" : "find.flatter", say.angleStep(a))));
-        String step = FindWords.speedStep(one.stallSpeed());
+        String step = figures.speedStep(one.stallSpeed());
         String change = one.stallSpeed() >= 0 ? "find.stalls-faster" : "find.stalls-slower";
         parts.add(words.say(Math.abs(one.stallSpeed()) < UNSEEN ? "find.stalls-same" : change, step));
         return words.say(
@@ -169,8 +174,8 @@ final class FoundSetUpText {
                 .map(d -> words.say(
                         "find.reach.descent",
                         figures.speed(d.speed()),
-                        figures.degrees(least.angle()),
-                        figures.degrees(most.angle()),
+                        figures.tenths(least.angle()),
+                        figures.tenths(most.angle()),
                         with,
                         stopped))
                 .orElseGet(() -> words.say(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import throwline.model.Field;
+import throwline.model.Model;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.TooCloseToCall;
@@ -18,13 +19,15 @@ import throwline.words.Words;
 final class LandingLines {
 
     private final Field field;
+    private final boolean onWheels;
     private final Page page;
     private final Words words;
     private final Figures figures;
     private final LandingFit fit;
 
-    LandingLines(Field field, Page page, Words words, Figures figures) {
-        this.field = field;
+    LandingLines(Model model, Page page, Words words, Figures figures) {
+        field = model.field();
+        onWheels = model.wheels().isPresent();
         this.page = page;
         this.words = words;
         this.figures = figures;
@@ -51,7 +54,7 @@ final class LandingLines {
         row(grid, landings, "fly.landing.round", legs -> figures.metres(legs.roundOut()));
         row(grid, landings, "fly.landing.floats", legs -> figures.metres(legs.floated()));
         row(grid, landings, "fly.landing.touches", legs -> figures.speed(legs.touchdownSpeed()));
-        row(grid, landings, "fly.landing.rolls", legs -> figures.metres(legs.roll()));
+        row(grid, landings, onWheels ? "fly.landing.rolls" : "fly.landing.slides", legs -> figures.metres(legs.roll()));
         List<Headline> totals =
                 landings.size() == 1 ? List.of(answer.landing()) : List.of(answer.landing(), answer.landingInWind());
         grid.row(words.say("fly.landing.all"), totals.stream().map(this::metres).toList());
@@ -112,6 +115,9 @@ final class LandingLines {
                 .toList();
         List<String> lines = new ArrayList<>();
         lines.add(words.say("fly.rank", String.join(", ", names)));
+        if (field.obstacle() == 0) {
+            lines.add(words.say("fly.rank.start"));
+        }
         TooCloseToCall.groups(ranking.stream()
                         .map(rank -> new TooCloseToCall.Entry(rank.setUp(), rank.landing()))
                         .toList())
@@ -125,11 +131,14 @@ final class LandingLines {
         if (answer.margins().isPresent() && answer.gustLimit() instanceof Headline.Known gust) {
             Margins margins = answer.margins().get();
             lines.add(words.say("fly.bumps.left", figures.speed(margins.speed()), figures.degrees(margins.angle())));
+            String stalls = figures.speed(gust.value());
+            String first = figures.speed(margins.firstGust());
             lines.add(words.say(
-                    "fly.bumps.gust",
-                    figures.speed(gust.value()),
-                    figures.speed(margins.firstGust()),
-                    figures.load(margins.usualLoad())));
+                    stalls.equals(first) ? "fly.bumps.gust.at-once" : "fly.bumps.gust",
+                    stalls,
+                    first,
+                    figures.load(margins.usualLoad()),
+                    figures.speed(FieldAnswer.USUAL_GUST)));
             lines.add(words.say("fly.bumps.headwind", figures.speed(margins.headwindLimit())));
         }
         return lines;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import throwline.report.Sentences;
 import throwline.study.SetUpResult;
 import throwline.words.Note;
@@ -11,6 +13,8 @@ import throwline.words.Words;
 
 /** Notes of set-ups; one that holds for several names them all. */
 public final class SetUpNotes {
+
+    private static final Set<String> FIRST = Set.of("note.unstable", "note.hardly-stable");
 
     private final Words words;
     private final Sentences sentences;
@@ -21,14 +25,29 @@ public final class SetUpNotes {
         this.sentences = sentences;
     }
 
-    /** A sentence a note, behind the names of its set-ups. */
+    /** What forbids a flight, and is told before anything else. */
+    public List<String> first(List<SetUpResult> setUps) {
+        return lines(setUps, note -> FIRST.contains(note.code()));
+    }
+
+    /** The rest. */
+    public List<String> others(List<SetUpResult> setUps) {
+        return lines(setUps, note -> !FIRST.contains(note.code()));
+    }
+
+    /** All of them. */
     public List<String> of(List<SetUpResult> setUps) {
+        return lines(setUps, note -> true);
+    }
+
+    /** A sentence a note, behind the names of its set-ups. */
+    private List<String> lines(List<SetUpResult> setUps, Predicate<Note> wanted) {
         Map<String, List<String>> byNote = new LinkedHashMap<>();
         for (SetUpResult result : setUps) {
-            for (Note note : result.notes()) {
-                byNote.computeIfAbsent(sentences.say(note), n -> new ArrayList<>())
-                        .add(result.setUp().name());
-            }
+            result.notes().stream()
+                    .filter(wanted)
+                    .forEach(note -> byNote.computeIfAbsent(sentences.say(note), n -> new ArrayList<>())
+                            .add(result.setUp().name()));
         }
         List<String> lines = new ArrayList<>();
         byNote.forEach((note, names) -> {

@@ -95,6 +95,31 @@ class VerdictsTest {
     }
 
     @Test
+    void an_unstable_model_is_warned_of_before_all_else() {
+        List<String> said = said(result -> new Copy(result)
+                .notes(List.of(Note.of(is(result, "clean") ? "note.hardly-stable" : "note.unstable")))
+                .get());
+        assertThat(said.get(0))
+                .startsWith("Take-off flap, landing flap and airbrake: ")
+                .contains("Do not fly it so: move the balance forward.");
+        assertThat(said.get(1)).startsWith("Clean: ").contains("Move the balance forward before you fly it.");
+    }
+
+    /** Which of two lands slowest is not known: the speed that is given must not be too slow for one of them. */
+    @Test
+    void set_ups_named_together_come_in_at_the_faster_speed() {
+        List<String> said = said(result -> {
+            boolean brake = is(result, "airbrake");
+            double speed = brake ? 11.5 : is(result, "landing flap") ? 11.2 : 20;
+            Headline approach = new Headline.Known(speed, speed - 0.7, speed + 0.7, Basis.ASSUMED);
+            return with(result, approach, sure(0.2), sure(0));
+        });
+        assertThat(said)
+                .contains("Landing flap and airbrake: land slowest, too close to call between them. Come in at "
+                        + "11.5 m/s.");
+    }
+
+    @Test
     void flaps_that_nobody_measured_are_spoken_of_only_where_the_study_warned() {
         String sentence = "Nobody has measured flaps this far down at this size: steepness may be out by a third.";
         assertThat(said(result -> result)).doesNotContain(sentence);

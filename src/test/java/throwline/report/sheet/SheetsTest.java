@@ -1,6 +1,7 @@
 package throwline.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -35,6 +36,7 @@ import throwline.report.sheet.SheetDocument.Remark;
 import throwline.report.sheet.SheetDocument.Row;
 import throwline.report.sheet.SheetDocument.Table;
 import throwline.units.Display;
+import throwline.units.Unit;
 import throwline.words.Words;
 
 /** Sheets from fixed results: what stands on them, where its numbers come from, and that nothing is cut. */
@@ -54,7 +56,12 @@ class SheetsTest {
     }
 
     private static List<CompareAnswer> answers() {
-        return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound());
+        return List.of(
+                Fixture.orchard(),
+                Fixture.crowded(),
+                Fixture.nothingFound(),
+                Fixture.unstable(),
+                Fixture.noFlapLimits());
     }
 
     @Test
@@ -179,6 +186,74 @@ class SheetsTest {
             assertThat(document.blocks().get(0)).isInstanceOf(Paragraph.class);
             assertThat(((Paragraph) document.blocks().get(0)).text()).startsWith("MOTOR FIRST");
         }
+    }
+
+    /** No card sends a model into the air that does not hold its nose by itself. */
+    @Test
+    void an_unstable_model_is_not_to_be_flown() {
+        List<SheetDocument> documents = documents(Fixture.unstable(), Size.Paper.A4);
+        for (SheetDocument card : documents.subList(1, 3)) {
+            assertThat(((Paragraph) card.blocks().get(0)).text())
+                    .startsWith("DO NOT FLY IT SO")
+                    .contains("(take-off flap, landing flap, airbrake)");
+            assertThat(((Paragraph) card.blocks().get(1)).text()).contains("(clean)");
+        }
+        assertThat(documents.get(1).blocks().stream()
+                        .filter(Checks.class::isInstance)
+                        .map(checks -> ((Checks) checks).items().get(0)))
+                .singleElement()
+                .asString()
+                .contains("move the balance forward");
+    }
+
+    /** Nothing moved, servos that suffice, and what is not known are three things. */
+    @Test
+    void why_no_speed_limits_the_flaps() {
+        List<SheetDocument> documents = documents(Fixture.noFlapLimits(), Size.Paper.A4);
+        List<String> field = rows(documents.get(1)).stream()
+                .filter(row -> row instanceof Cells cells
+                        && cells.cells().get(0).text().startsWith(WORDS.say("row.flap-limit")))
+                .flatMap(row -> ((Cells) row).cells().stream().skip(1))
+                .map(cell -> cell.text().strip())
+                .toList();
+        assertThat(field).containsExactly("-", "servos suffice", "not known", "not known");
+        List<String> pocket = rows(documents.get(2)).stream()
+                .limit(4)
+                .map(row -> ((Cells) row).cells().get(3).text())
+                .toList();
+        assertThat(pocket).isEqualTo(field);
+    }
+
+    /** A ruler in inches does not show millimetres. */
+    @Test
+    void a_bench_sheet_in_inches_sets_throws_in_inches() {
+        Page inches = Page.of(80, true, false, Display.metric().with(Unit.INCH));
+        List<SheetDocument> documents =
+                new Sheets(inches, WORDS, Size.Paper.LETTER).documents(answer(Fixture.orchard(), Optional.empty()));
+        String bench = String.join("\n", texts(documents.get(0)));
+        assertThat(bench)
+                .contains("Set throws to 0.04 in")
+                .contains("0.04 in is")
+                .doesNotContain(" mm");
+        assertThat(String.join("\n", texts(documents.get(1)))).contains("within 0.04 in of the bench sheet");
+        assertThat(String.join(
+                        "\n", texts(documents(Fixture.orchard(), Size.Paper.A4).get(0))))
+                .contains("Set throws to 1 mm");
+    }
+
+    /** Who reads miles an hour reads them first, with their band; m/s stand beside. */
+    @Test
+    void cards_begin_with_the_speed_that_was_asked_for() {
+        Page miles = Page.of(80, true, false, Display.metric().with(Unit.MILE_PER_HOUR));
+        List<SheetDocument> documents =
+                new Sheets(miles, WORDS, Size.Paper.A4).documents(answer(Fixture.orchard(), Optional.empty()));
+        Matcher cell = Pattern.compile("([\\d.]+) mph, ([\\d.]+) m/s\nlikely ([\\d.]+) to ([\\d.]+)")
+                .matcher(String.join("\n", texts(documents.get(1))));
+        assertThat(cell.find()).isTrue();
+        double speed = Double.parseDouble(cell.group(1));
+        assertThat(0.44704 * speed).isCloseTo(Double.parseDouble(cell.group(2)), within(0.08));
+        assertThat(speed).isBetween(Double.parseDouble(cell.group(3)), Double.parseDouble(cell.group(4)));
+        assertThat(String.join("\n", texts(documents.get(2)))).containsPattern("[\\d.]+ mph\n[\\d.]+ m/s");
     }
 
     @Test

@@ -34,9 +34,28 @@ class CompareTableTest {
         assertThat(text).matches("\\p{ASCII}*");
     }
 
+    /** Every speed that is read follows the unit; m/s stand below those of flight. */
+    @Test
+    void no_speed_is_left_in_another_unit() {
+        Page page = Page.of(80, true, false, Display.metric().with(Unit.MILE_PER_HOUR));
+        assertThat(table(Fixture.orchard(), page).lines().filter(line -> line.contains("m/s")))
+                .isNotEmpty()
+                .allMatch(line -> line.startsWith("  or"));
+    }
+
     @Test
     void nothing_found_says_why() {
         Golden.check("compare-nothing.txt", table(Fixture.nothingFound(), Page.of(80, true, false, Display.metric())));
+    }
+
+    /** What must not be flown is told above its numbers. */
+    @Test
+    void an_unstable_model_is_warned_of_before_its_numbers() {
+        String text = table(Fixture.unstable(), Page.of(80, true, false, Display.metric()))
+                .replaceAll("\\s+", " ");
+        assertThat(text.indexOf("Do not fly it so: move the balance forward.")).isBetween(0, text.indexOf("Stalls at"));
+        assertThat(text.split("Do not fly it so", -1))
+                .hasSize(1 + Fixture.unstable().comparison().packs().size());
     }
 
     @Test

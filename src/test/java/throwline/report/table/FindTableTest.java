@@ -26,6 +26,23 @@ class FindTableTest {
                 "find-nothing-80.txt", table(FindFixture.nothingFound(), Page.of(80, true, false, Display.metric())));
     }
 
+    /** TRADE-FACTS 7 (common practice): below 1.2 times the stall speed nothing is left. */
+    @Test
+    void what_is_found_too_near_to_the_stall_says_so() {
+        Page page = Page.of(200, true, false, Display.metric());
+        String sentence = "times its stall speed: too near to the stall to come in";
+        assertThat(table(FindFixture.foundAt(1.19), page)).contains("only 1.19 " + sentence);
+        assertThat(table(FindFixture.foundAt(1.21), page)).doesNotContain(sentence);
+    }
+
+    @Test
+    void an_elevator_that_need_not_move_stays() {
+        Page page = Page.of(200, true, false, Display.metric());
+        assertThat(table(FindFixture.elevatorChangesBy(1e-5), page))
+                .contains("Against clean at 12.0 m/s the elevator stays where it is. Mix to start with: none.")
+                .doesNotContain("neutral (neutral)");
+    }
+
     @Test
     void no_line_is_longer_than_the_page() {
         for (int width : new int[] {72, 80, 100, 120}) {
