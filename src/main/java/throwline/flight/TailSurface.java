@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import throwline.liftingline.ChordCorrection;
 import throwline.liftingline.Ground;
 import throwline.liftingline.Inflow;
@@ -13,7 +14,6 @@ import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
 import throwline.liftingline.RectangularPlanform;
-import throwline.liftingline.SolverSettings;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StallReading;
 import throwline.liftingline.StripForces;
@@ -44,14 +44,19 @@ final class TailSurface {
      * @param airfoil its airfoil
      * @param sections makes section curves
      * @param ground the ground below it
+     * @param solvers makes the solver of its lifting line
      */
-    TailSurface(Tail tail, Airfoil airfoil, SectionAerodynamics sections, Ground ground) {
+    TailSurface(
+            Tail tail,
+            Airfoil airfoil,
+            SectionAerodynamics sections,
+            Ground ground,
+            Function<InfluenceMatrix, LiftingLineSolver> solvers) {
         this.tail = tail;
         this.sections = sections;
         place = SectionPlace.of(airfoil);
         grid = SpanGrid.of(new RectangularPlanform(tail.span() / 2, tail.chord()), new double[0], STRIPS);
-        InfluenceMatrix matrix = new InfluenceMatrix(grid, ground, ChordCorrection.of(grid));
-        solver = new LiftingLineSolver(matrix, SolverSettings.standard());
+        solver = solvers.apply(new InfluenceMatrix(grid, ground, ChordCorrection.of(grid)));
     }
 
     SpanGrid grid() {

@@ -13,7 +13,6 @@ import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
-import throwline.liftingline.SolverSettings;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StripForces;
 import throwline.liftingline.WingCurves;
@@ -63,7 +62,7 @@ final class Trimmer {
         this.wingCurves = wingCurves;
         this.curvesBySpeed = curvesBySpeed;
         model = airframe.model();
-        solver = new LiftingLineSolver(influence, SolverSettings.standard());
+        solver = airframe.solver(influence);
         tail = airframe.tailSurface(Stance.belowTail(model, influence.ground()));
         elevators = new ElevatorSearch(model.tail().elevator());
         wake = new TailWake(model, tail.grid(), influence.ground());

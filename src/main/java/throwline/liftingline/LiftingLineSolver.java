@@ -7,9 +7,9 @@ import java.util.Optional;
  * not help. Started from a given solution, else from the linear one. The package's notes say why there is one answer and
  * why this finds it.
  *
- * <p>Holds its workspace: one thread at a time.
+ * <p>Holds its workspace: one thread at a time. Open, so that what is asked of it can be noted.
  */
-public final class LiftingLineSolver {
+public class LiftingLineSolver {
 
     private final SpanGrid grid;
     private final InfluenceMatrix influence;
@@ -31,7 +31,7 @@ public final class LiftingLineSolver {
     }
 
     /** The strips. */
-    public SpanGrid grid() {
+    public final SpanGrid grid() {
         return grid;
     }
 

@@ -60,43 +60,38 @@ final class SetUpAnswer {
     SetUpResult withoutStall() {
         Headline none = new Headline.Unknown("why.no-stall");
         FirstStall nowhere = new FirstStall(Side.BOTH, 0, "", Manner.NOT_REACHED);
+        FlightAnswer nothing = new FlightAnswer(
+                none, none, none, none, none, none, none, none, List.of(), nowhere, List.of(), List.of());
         ServoAnswer servos = new Servos(model, setUp, bands).withoutStall();
-        return new SetUpResult(
-                setUp,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                List.of(),
-                nowhere,
-                List.of(),
-                List.of(),
-                servos,
-                FieldAnswer.none(none),
-                List.of(Note.of("note.no-stall")));
+        return nothing.with(setUp, servos, FieldAnswer.none(none), List.of(Note.of("note.no-stall")));
     }
 
+    /** What it does in steady flight, and from there on to servos, landings and gusts. */
     SetUpResult of(
             Flight flight, GroundLadder ladder, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+        FlightAnswer inFlight = inFlight(flight, pack, stall, approach, reference);
+        ServoAnswer servos =
+                new Servos(model, setUp, bands).answer(flight, pack, stall, approach, inFlight.elevatorChange());
+        FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
+        FieldAnswer field = fields.of(flight, pack, stall, approach);
+        return inFlight.with(
+                setUp,
+                servos,
+                field,
+                Stream.concat(notes(stall, approach, servos).stream(), fields.notes(field).stream())
+                        .toList());
+    }
+
+    /** What it does in steady flight alone. */
+    FlightAnswer inFlight(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
         String kind = setUp.isClean() ? "clean" : "moved";
         double speed = APPROACH_OVER_STALL * stall.speed();
         Optional<Attitude> steady = approach.steady();
         Headline angle = steady.<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
                 .orElseGet(() -> why(approach));
         Headline sink = angle instanceof Headline.Known known ? sinkRate(speed, known) : angle;
-        Headline elevator = steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
-                .orElseGet(() -> why(approach));
-        Headline change = steady.map(a -> change(a, reference)).orElseGet(() -> why(approach));
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
-        ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall, approach, change);
-        FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
-        FieldAnswer field = fields.of(flight, pack, stall, approach);
-        return new SetUpResult(
-                setUp,
+        return new FlightAnswer(
                 bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
                 bands.around(
                         "approachSpeed",
@@ -109,16 +104,13 @@ final class SetUpAnswer {
                 flight.noseDownSpeed(pack, stall)
                         .<Headline>map(v -> bands.around("noseDownSpeed", v))
                         .orElseGet(() -> new Headline.Unknown("why.nose-down")),
-                elevator,
-                change,
+                steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
+                        .orElseGet(() -> why(approach)),
+                steady.map(a -> change(a, reference)).orElseGet(() -> why(approach)),
                 rolls(flight, pack, approach),
                 firstStall(flight, stall),
                 sweep,
-                steady.map(a -> load(a.wing())).orElse(List.of()),
-                servos,
-                field,
-                Stream.concat(notes(stall, approach, servos).stream(), fields.notes(field).stream())
-                        .toList());
+                steady.map(a -> load(a.wing())).orElse(List.of()));
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {
