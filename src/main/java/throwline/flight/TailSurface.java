@@ -1,6 +1,5 @@
 package throwline.flight;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +79,7 @@ final class TailSurface {
             meanSpeed += inflow.speed(i) * grid.width(i) / grid.span();
         }
         SectionCurve curve = sections.curve(place, state, reynoldsPerMetre * tail.chord() * meanSpeed);
-        List<SectionCurve> curves = new ArrayList<>(Collections.nCopies(grid.size(), curve));
+        List<SectionCurve> curves = Collections.nCopies(grid.size(), curve);
         double incidence = allMoving ? angle + elevator : angle;
         LiftingLineSolution solution =
                 solver.solve(new LiftingLineProblem(curves, incidence, Motion.straight(), inflow), Optional.empty());
@@ -89,7 +88,7 @@ final class TailSurface {
         double drag = 0;
         double moment = 0;
         double hinge = 0;
-        double margin = Double.POSITIVE_INFINITY;
+        double margin = StallReading.leastMargin(solution, strip -> true);
         for (int i = 0; i < grid.size(); i++) {
             double down = inflow.downwash(i);
             lift += forces.lift(i) * Math.cos(down) - forces.drag(i) * Math.sin(down);
@@ -97,8 +96,7 @@ final class TailSurface {
             moment += forces.moment(i);
             double pressure = inflow.speed(i) * inflow.speed(i);
             hinge += pressure * grid.width(i) * curve.hinge(solution.sectionAngle(i));
-            double below = solution.sectionAngle(i) - curve.negativeStallAngle();
-            margin = Math.min(margin, Math.min(StallReading.averageMargin(solution, i), below));
+            margin = Math.min(margin, solution.sectionAngle(i) - curve.negativeStallAngle());
         }
         double elevatorChord = allMoving ? 0 : e.chordFraction() * tail.chord();
         return new TailForces(

@@ -86,6 +86,11 @@ final class Trimmer {
         return airframe;
     }
 
+    /** The wing's section curves. */
+    WingCurves wingCurves() {
+        return wingCurves;
+    }
+
     /** The wing's section curves at a speed. */
     List<SectionCurve> curves(double speed) {
         return curvesBySpeed.computeIfAbsent(speed, v -> wingCurves.at(airframe.reynoldsPerMetre(v)));

@@ -16,6 +16,8 @@ public final class InfluenceMatrix {
     private final Ground ground;
     private final ChordCorrection correction;
     private final double[][] wake;
+    private final double[][] full;
+    private final double[][] symmetric;
     private final GroundImage image;
 
     /**
@@ -45,6 +47,8 @@ public final class InfluenceMatrix {
                 wake[i][j] = downwash / (4 * Math.PI);
             }
         }
+        full = makeFull();
+        symmetric = makeSymmetric();
     }
 
     /** The strips. */
@@ -67,8 +71,17 @@ public final class InfluenceMatrix {
         return DominantSystem.dot(wake[strip], circulation, 0, circulation.length);
     }
 
-    /** The matrix that the sections feel, chord correction included, row by row. */
+    /** The matrix that the sections feel, chord correction included, row by row; not to be changed. */
     double[][] full() {
+        return full;
+    }
+
+    /** The same for loads that are alike on both sides: right half only, row by row; not to be changed. */
+    double[][] symmetric() {
+        return symmetric;
+    }
+
+    private double[][] makeFull() {
         int n = grid.size();
         double[][] matrix = new double[n][];
         for (int i = 0; i < n; i++) {
@@ -79,14 +92,12 @@ public final class InfluenceMatrix {
         return matrix;
     }
 
-    /** The same for loads that are alike on both sides: right half only, row by row. */
-    double[][] symmetric() {
+    private double[][] makeSymmetric() {
         int m = grid.size() / 2;
-        double[][] whole = full();
         double[][] matrix = new double[m][m];
         for (int i = 0; i < m; i++) {
             for (int j = 0; j < m; j++) {
-                matrix[i][j] = whole[m + i][m + j] + whole[m + i][m - 1 - j];
+                matrix[i][j] = full[m + i][m + j] + full[m + i][m - 1 - j];
             }
         }
         return matrix;

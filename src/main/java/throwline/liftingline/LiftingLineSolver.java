@@ -102,6 +102,6 @@ public class LiftingLineSolver {
                 wake[grid.mirror(i)] = wake[i];
             }
         }
-        return new LiftingLineSolution(grid, problem, status, circulation, angles, wake, speeds);
+        return new LiftingLineSolution(grid, problem, status, equations.offset() > 0, circulation, angles, wake, speeds);
     }
 }

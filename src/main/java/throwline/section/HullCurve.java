@@ -1,0 +1,96 @@
+package throwline.section;
+
+/**
+ * The non-decreasing hull of a lift curve on the nodes of a grid: between the stalls the running maximum upwards, level
+ * outside. Immutable.
+ */
+final class HullCurve {
+
+    /** Newton's steps that leave fifteen figures of the angle of zero lift, with room. */
+    private static final int MOST_STEPS = 60;
+
+    private final AngleGrid grid;
+    private final double[] value = new double[AngleGrid.COUNT];
+    private final double[] slope = new double[AngleGrid.COUNT];
+
+    /**
+     * @param grid the angles
+     * @param lift the lift curve
+     */
+    HullCurve(AngleGrid grid, NodeCurve lift) {
+        this.grid = grid;
+        int from = AngleGrid.LOWER_STALL;
+        int to = AngleGrid.STALL;
+        double most = Math.max(lift.value(to), lift.value(from));
+        double reached = lift.value(from);
+        for (int i = 0; i < value.length; i++) {
+            if (i > from) {
+                reached = i >= to ? most : Math.min(most, Math.max(reached, lift.value(i)));
+            }
+            value[i] = reached;
+        }
+        double before = value[from + 1] - value[from];
+        for (int i = from + 1; i < to; i++) {
+            double after = value[i + 1] - value[i];
+            slope[i] = MonotoneCubic.harmonic(
+                    before / grid.width(i - 1), after / grid.width(i), grid.width(i - 1), grid.width(i));
+            before = after;
+        }
+    }
+
+    double value(int node) {
+        return value[node];
+    }
+
+    /** Per rad. */
+    double slope(int node) {
+        return slope[node];
+    }
+
+    /** Largest value. */
+    double most() {
+        return value[AngleGrid.STALL];
+    }
+
+    /** Smallest value. */
+    double least() {
+        return value[AngleGrid.LOWER_STALL];
+    }
+
+    /** Value at a place of the grid. */
+    double cubic(double place) {
+        int i = AngleGrid.interval(place);
+        return grid.cubic(place, value[i], value[i + 1], slope[i], slope[i + 1]);
+    }
+
+    /** Slope at a place of the grid, per rad, never negative. */
+    double cubicSlope(double place) {
+        int i = AngleGrid.interval(place);
+        return Math.max(0, grid.cubicSlope(place, value[i], value[i + 1], slope[i], slope[i + 1]));
+    }
+
+    /** Angle at which it crosses zero, which it does between the stalls, rad. */
+    double zeroAngle() {
+        int i = AngleGrid.LOWER_STALL;
+        while (value[i + 1] < 0) {
+            i++;
+        }
+        double low = i;
+        double high = i + 1;
+        double place = i + value[i] / (value[i] - value[i + 1]);
+        for (int k = 0; k < MOST_STEPS && high - low > Math.ulp(high); k++) {
+            double here = cubic(place);
+            if (here == 0) {
+                break;
+            }
+            low = here < 0 ? place : low;
+            high = here < 0 ? high : place;
+            double next = place - here / (cubicSlope(place) * grid.width(i));
+            if (Math.abs(next - place) <= Math.ulp(place)) {
+                break;
+            }
+            place = next > low && next < high ? next : 0.5 * (low + high);
+        }
+        return grid.angleAt(place);
+    }
+}
