@@ -91,6 +91,11 @@ final class AngleGrid {
         return width[PART[node]];
     }
 
+    /** Intervals per rad above a node. */
+    double perRadian(int node) {
+        return perRadian[PART[node]];
+    }
+
     /** Node number and share of the interval above it of an angle; clamped to a right angle on both sides. */
     double place(double angle) {
         int part;

@@ -1,5 +1,8 @@
 package throwline.section;
 
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+
 /**
  * The non-decreasing hull of a lift curve on the nodes of a grid: between the stalls the running maximum upwards, level
  * outside. Immutable.
@@ -15,25 +18,23 @@ final class HullCurve {
 
     /**
      * @param grid the angles
-     * @param lift the lift curve
+     * @param lift the lift coefficient at a node
      */
-    HullCurve(AngleGrid grid, NodeCurve lift) {
+    HullCurve(AngleGrid grid, IntToDoubleFunction lift) {
         this.grid = grid;
         int from = AngleGrid.LOWER_STALL;
         int to = AngleGrid.STALL;
-        double most = Math.max(lift.value(to), lift.value(from));
-        double reached = lift.value(from);
-        for (int i = 0; i < value.length; i++) {
-            if (i > from) {
-                reached = i >= to ? most : Math.min(most, Math.max(reached, lift.value(i)));
-            }
-            value[i] = reached;
-        }
-        double before = value[from + 1] - value[from];
+        double least = lift.applyAsDouble(from);
+        double most = Math.max(lift.applyAsDouble(to), least);
+        Arrays.fill(value, 0, from + 1, least);
+        Arrays.fill(value, to, value.length, most);
         for (int i = from + 1; i < to; i++) {
-            double after = value[i + 1] - value[i];
-            slope[i] = MonotoneCubic.harmonic(
-                    before / grid.width(i - 1), after / grid.width(i), grid.width(i - 1), grid.width(i));
+            value[i] = Math.min(most, Math.max(value[i - 1], lift.applyAsDouble(i)));
+        }
+        double before = (value[from + 1] - least) * grid.perRadian(from);
+        for (int i = from + 1; i < to; i++) {
+            double after = (value[i + 1] - value[i]) * grid.perRadian(i);
+            slope[i] = MonotoneCubic.harmonic(before, after, grid.width(i - 1), grid.width(i));
             before = after;
         }
     }

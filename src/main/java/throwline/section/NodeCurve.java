@@ -2,8 +2,8 @@ package throwline.section;
 
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
-import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One coefficient at the nodes of a grid, with the slopes of a curve that keeps its rises and falls. Most curves are read
@@ -11,12 +11,13 @@ import java.util.function.IntToDoubleFunction;
  */
 final class NodeCurve {
 
+    /** Entries are read and written whole; one that is zero was not made yet, or is made again at no harm. */
     private static final VarHandle ENTRY = MethodHandles.arrayElementVarHandle(double[].class);
 
     private final AngleGrid grid;
     private final IntToDoubleFunction maker;
-    private final double[] values = new double[AngleGrid.COUNT];
-    private final double[] slopes = new double[AngleGrid.COUNT];
+    private double @Nullable [] values;
+    private double @Nullable [] slopes;
 
     /**
      * @param grid the angles
@@ -25,37 +26,47 @@ final class NodeCurve {
     NodeCurve(AngleGrid grid, IntToDoubleFunction maker) {
         this.grid = grid;
         this.maker = maker;
-        Arrays.fill(values, Double.NaN);
-        Arrays.fill(slopes, Double.NaN);
     }
 
     /** Value at a node. */
     double value(int node) {
-        double value = (double) ENTRY.getOpaque(values, node);
-        if (Double.isNaN(value)) {
+        double[] made = values;
+        if (made == null) {
+            made = new double[AngleGrid.COUNT];
+            values = made;
+        }
+        double value = (double) ENTRY.getOpaque(made, node);
+        if (value == 0) {
             value = maker.applyAsDouble(node);
-            ENTRY.setOpaque(values, node, value);
+            ENTRY.setOpaque(made, node, value);
         }
         return value;
     }
 
     /** Slope at a node, per rad. */
     double slope(int node) {
-        double slope = (double) ENTRY.getOpaque(slopes, node);
-        if (Double.isNaN(slope)) {
-            slope = node == 0
-                    ? chord(0)
-                    : node == AngleGrid.COUNT - 1
-                            ? chord(node - 1)
-                            : MonotoneCubic.harmonic(
-                                    chord(node - 1), chord(node), grid.width(node - 1), grid.width(node));
-            ENTRY.setOpaque(slopes, node, slope);
+        double[] made = slopes;
+        if (made == null) {
+            made = new double[AngleGrid.COUNT];
+            slopes = made;
+        }
+        double slope = (double) ENTRY.getOpaque(made, node);
+        if (slope == 0) {
+            slope = makeSlope(node);
+            ENTRY.setOpaque(made, node, slope);
         }
         return slope;
     }
 
+    private double makeSlope(int node) {
+        if (node == 0 || node == AngleGrid.COUNT - 1) {
+            return chord(Math.max(0, node - 1));
+        }
+        return MonotoneCubic.harmonic(chord(node - 1), chord(node), grid.width(node - 1), grid.width(node));
+    }
+
     private double chord(int node) {
-        return (value(node + 1) - value(node)) / grid.width(node);
+        return (value(node + 1) - value(node)) * grid.perRadian(node);
     }
 
     /** Value at a place of the grid, by a cubic. */

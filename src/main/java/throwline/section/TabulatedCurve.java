@@ -29,7 +29,7 @@ final class TabulatedCurve implements SectionCurve {
         lift = new NodeCurve(grid, source::lift);
         drag = new NodeCurve(grid, source::drag);
         moment = new NodeCurve(grid, source::moment);
-        rising = new HullCurve(grid, lift);
+        rising = new HullCurve(grid, source::lift);
         zeroLiftAngle = findZeroLift();
     }
 
