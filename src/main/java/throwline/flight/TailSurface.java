@@ -91,8 +91,10 @@ final class TailSurface {
         double margin = StallReading.leastMargin(solution, strip -> true);
         for (int i = 0; i < grid.size(); i++) {
             double down = inflow.downwash(i);
-            lift += forces.lift(i) * Math.cos(down) - forces.drag(i) * Math.sin(down);
-            drag += forces.drag(i) * Math.cos(down) + forces.lift(i) * Math.sin(down);
+            double cos = Math.cos(down);
+            double sin = Math.sin(down);
+            lift += forces.lift(i) * cos - forces.drag(i) * sin;
+            drag += forces.drag(i) * cos + forces.lift(i) * sin;
             moment += forces.moment(i);
             double pressure = inflow.speed(i) * inflow.speed(i);
             hinge += pressure * grid.width(i) * curve.hinge(solution.sectionAngle(i));

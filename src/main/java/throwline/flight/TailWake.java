@@ -52,13 +52,13 @@ final class TailWake {
         double[] speed = new double[n];
         boolean inWake = false;
         double own = bodyFactor(model.tail().position());
-        double wingAngle = alpha + model.wing().incidence();
+        double edgeDrop = 0.75 * Math.sin(alpha + model.wing().incidence());
         double sink = sheet.sink(x, tailGrid.control(n * 3 / 4), grid.width(grid.size() * 5 / 8));
         for (int i = 0; i < n / 2; i++) {
             double y = tailGrid.control(i);
             int strip = stripAt(grid, y);
             double chord = grid.chord(strip);
-            double drop = chord * (0.75 * Math.sin(wingAngle) + trailingEdgeDrop[strip]);
+            double drop = chord * (edgeDrop + trailingEdgeDrop[strip]);
             double above = z + drop + sink;
             double drag = wing.problem().curves().get(strip).drag(wing.sectionAngle(strip));
             double behind = Math.max(0, (x - 0.75 * chord) / chord);

@@ -36,6 +36,7 @@ final class Trimmer {
     private final TailSurface tail;
     private final TailWake wake;
     private final double[] trailingEdgeDrop;
+    private final double areaTimesChord;
     private final WingCurves wingCurves;
     private final Map<Double, List<SectionCurve>> curvesBySpeed;
     private final ElevatorSearch elevators;
@@ -62,6 +63,7 @@ final class Trimmer {
         this.wingCurves = wingCurves;
         this.curvesBySpeed = curvesBySpeed;
         model = airframe.model();
+        areaTimesChord = model.wing().area() * model.wing().meanAerodynamicChord();
         solver = airframe.solver(influence);
         tail = airframe.tailSurface(Stance.belowTail(model, influence.ground()));
         elevators = new ElevatorSearch(model.tail().elevator());
@@ -227,7 +229,7 @@ final class Trimmer {
     }
 
     private double perChord(double moment) {
-        return moment / (model.wing().area() * model.wing().meanAerodynamicChord());
+        return moment / areaTimesChord;
     }
 
     /** Everything but the tail at one attitude. */

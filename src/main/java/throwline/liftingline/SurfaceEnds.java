@@ -59,11 +59,12 @@ public final class SurfaceEnds {
         if (!ends(surface, edge)) {
             return 0;
         }
-        double distance = Math.abs(grid.control(strip) - grid.edge(edge)) / (grid.chord(strip) / 2);
-        if (distance >= 1) {
+        double away = Math.abs(grid.control(strip) - grid.edge(edge));
+        double reach = grid.chord(strip) / 2;
+        if (away >= reach) {
             return 0;
         }
         double jump = curves.get(edge).maxLift() - curves.get(edge - 1).maxLift();
-        return (strip < edge ? jump : -jump) / 2 * (1 - distance);
+        return (strip < edge ? jump : -jump) / 2 * (1 - away / reach);
     }
 }

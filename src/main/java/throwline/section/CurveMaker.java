@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * Makes a section curve from an airfoil's clean curve and the effect of a deflected surface: one translation of the clean
  * curve in angle and lift, drag read at shifted lift, the plate past the stalls.
  */
-final class CurveMaker implements TabulatedCurve.Source {
+final class CurveMaker implements CurveNodes.Source {
 
     private static final double DEGREE = Math.toRadians(1);
 
@@ -65,18 +65,20 @@ final class CurveMaker implements TabulatedCurve.Source {
     }
 
     @Override
-    public double lift(int i) {
-        return isAttached(i) ? attachedLift(i) : pastStall(i).lift;
-    }
-
-    @Override
-    public double drag(int i) {
-        return isAttached(i) ? attachedDrag(i) + effect.drag() : pastStall(i).drag;
-    }
-
-    @Override
-    public double moment(int i) {
-        return isAttached(i) ? attachedMoment(i) : pastStall(i).moment;
+    public double at(CurveNodes.Coefficient coefficient, int i) {
+        if (!isAttached(i)) {
+            Past past = pastStall(i);
+            return switch (coefficient) {
+                case LIFT -> past.lift;
+                case DRAG -> past.drag;
+                case MOMENT -> past.moment;
+            };
+        }
+        return switch (coefficient) {
+            case LIFT -> attachedLift(i);
+            case DRAG -> attachedDrag(i) + effect.drag();
+            case MOMENT -> attachedMoment(i);
+        };
     }
 
     private static boolean isAttached(int i) {

@@ -1,6 +1,5 @@
 package throwline.section;
 
-import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -13,8 +12,9 @@ final class HullCurve {
     private static final int MOST_STEPS = 60;
 
     private final AngleGrid grid;
-    private final double[] value = new double[AngleGrid.COUNT];
-    private final double[] slope = new double[AngleGrid.COUNT];
+
+    /** Value and slope by turns, node by node: what is read together lies together. */
+    private final double[] entries = new double[2 * AngleGrid.COUNT];
 
     /**
      * @param grid the angles
@@ -26,59 +26,61 @@ final class HullCurve {
         int to = AngleGrid.STALL;
         double least = lift.applyAsDouble(from);
         double most = Math.max(lift.applyAsDouble(to), least);
-        Arrays.fill(value, 0, from + 1, least);
-        Arrays.fill(value, to, value.length, most);
-        for (int i = from + 1; i < to; i++) {
-            value[i] = Math.min(most, Math.max(value[i - 1], lift.applyAsDouble(i)));
+        double reached = least;
+        for (int i = 0; i < AngleGrid.COUNT; i++) {
+            if (i > from) {
+                reached = i >= to ? most : Math.min(most, Math.max(reached, lift.applyAsDouble(i)));
+            }
+            entries[2 * i] = reached;
         }
-        double before = (value[from + 1] - least) * grid.perRadian(from);
+        double before = (value(from + 1) - least) * grid.perRadian(from);
         for (int i = from + 1; i < to; i++) {
-            double after = (value[i + 1] - value[i]) * grid.perRadian(i);
-            slope[i] = MonotoneCubic.harmonic(before, after, grid.width(i - 1), grid.width(i));
+            double after = (value(i + 1) - value(i)) * grid.perRadian(i);
+            entries[2 * i + 1] = MonotoneCubic.harmonic(before, after, grid.width(i - 1), grid.width(i));
             before = after;
         }
     }
 
     double value(int node) {
-        return value[node];
+        return entries[2 * node];
     }
 
     /** Per rad. */
     double slope(int node) {
-        return slope[node];
+        return entries[2 * node + 1];
     }
 
     /** Largest value. */
     double most() {
-        return value[AngleGrid.STALL];
+        return value(AngleGrid.STALL);
     }
 
     /** Smallest value. */
     double least() {
-        return value[AngleGrid.LOWER_STALL];
+        return value(AngleGrid.LOWER_STALL);
     }
 
     /** Value at a place of the grid. */
     double cubic(double place) {
         int i = AngleGrid.interval(place);
-        return grid.cubic(place, value[i], value[i + 1], slope[i], slope[i + 1]);
+        return grid.cubic(place, value(i), value(i + 1), slope(i), slope(i + 1));
     }
 
     /** Slope at a place of the grid, per rad, never negative. */
     double cubicSlope(double place) {
         int i = AngleGrid.interval(place);
-        return Math.max(0, grid.cubicSlope(place, value[i], value[i + 1], slope[i], slope[i + 1]));
+        return Math.max(0, grid.cubicSlope(place, value(i), value(i + 1), slope(i), slope(i + 1)));
     }
 
     /** Angle at which it crosses zero, which it does between the stalls, rad. */
     double zeroAngle() {
         int i = AngleGrid.LOWER_STALL;
-        while (value[i + 1] < 0) {
+        while (value(i + 1) < 0) {
             i++;
         }
         double low = i;
         double high = i + 1;
-        double place = i + value[i] / (value[i] - value[i + 1]);
+        double place = i + value(i) / (value(i) - value(i + 1));
         for (int k = 0; k < MOST_STEPS && high - low > Math.ulp(high); k++) {
             double here = cubic(place);
             if (here == 0) {

@@ -1,6 +1,7 @@
 package throwline.section;
 
 import java.util.OptionalDouble;
+import throwline.section.CurveNodes.Coefficient;
 
 /**
  * A section curve on an {@link AngleGrid}: monotone cubics for lift, its hull and drag, straight lines for the moment.
@@ -9,9 +10,7 @@ import java.util.OptionalDouble;
 final class TabulatedCurve implements SectionCurve {
 
     private final AngleGrid grid;
-    private final NodeCurve lift;
-    private final NodeCurve drag;
-    private final NodeCurve moment;
+    private final CurveNodes nodes;
     private final HullCurve rising;
     private final Traits traits;
     private final double zeroLiftAngle;
@@ -23,25 +22,12 @@ final class TabulatedCurve implements SectionCurve {
      * @param source the values
      * @param traits what else is known of it
      */
-    TabulatedCurve(AngleGrid grid, Source source, Traits traits) {
+    TabulatedCurve(AngleGrid grid, CurveNodes.Source source, Traits traits) {
         this.grid = grid;
         this.traits = traits;
-        lift = new NodeCurve(grid, source::lift);
-        drag = new NodeCurve(grid, source::drag);
-        moment = new NodeCurve(grid, source::moment);
-        rising = new HullCurve(grid, source::lift);
+        nodes = new CurveNodes(grid, source);
+        rising = new HullCurve(grid, node -> source.at(Coefficient.LIFT, node));
         zeroLiftAngle = findZeroLift();
-    }
-
-    /** Makes the coefficients at the nodes of a grid; the same each time. */
-    interface Source {
-
-        double lift(int node);
-
-        double drag(int node);
-
-        /** About the quarter chord. */
-        double moment(int node);
     }
 
     /**
@@ -68,31 +54,11 @@ final class TabulatedCurve implements SectionCurve {
 
     /** This curve and another, landmark with landmark; weight 0 gives this. */
     TabulatedCurve blend(TabulatedCurve other, double weight) {
-        return new TabulatedCurve(
-                grid.blend(other.grid, weight), new Between(this, other, weight), traits.blend(other.traits, weight));
-    }
-
-    /** Node by node between two curves. */
-    private record Between(TabulatedCurve first, TabulatedCurve second, double weight) implements Source {
-
-        @Override
-        public double lift(int node) {
-            return between(first.lift, second.lift, node);
-        }
-
-        @Override
-        public double drag(int node) {
-            return between(first.drag, second.drag, node);
-        }
-
-        @Override
-        public double moment(int node) {
-            return between(first.moment, second.moment, node);
-        }
-
-        private double between(NodeCurve from, NodeCurve to, int node) {
-            return from.value(node) + weight * (to.value(node) - from.value(node));
-        }
+        CurveNodes.Source between = (coefficient, node) -> {
+            double here = nodes.value(coefficient, node);
+            return here + weight * (other.nodes.value(coefficient, node) - here);
+        };
+        return new TabulatedCurve(grid.blend(other.grid, weight), between, traits.blend(other.traits, weight));
     }
 
     /** Where the hull crosses zero; on the attached slope beyond it where it does not. */
@@ -110,35 +76,27 @@ final class TabulatedCurve implements SectionCurve {
         return grid;
     }
 
-    NodeCurve liftNodes() {
-        return lift;
+    CurveNodes nodes() {
+        return nodes;
     }
 
     HullCurve risingNodes() {
         return rising;
     }
 
-    NodeCurve dragNodes() {
-        return drag;
-    }
-
-    NodeCurve momentNodes() {
-        return moment;
-    }
-
     @Override
     public double lift(double alpha) {
-        return lift.cubic(grid.place(alpha));
+        return nodes.cubic(Coefficient.LIFT, grid.place(alpha));
     }
 
     @Override
     public double drag(double alpha) {
-        return drag.cubic(grid.place(alpha));
+        return nodes.cubic(Coefficient.DRAG, grid.place(alpha));
     }
 
     @Override
     public double moment(double alpha) {
-        return moment.straight(grid.place(alpha));
+        return nodes.straight(Coefficient.MOMENT, grid.place(alpha));
     }
 
     @Override
