@@ -67,8 +67,8 @@ final class Trimmer {
         solver = airframe.solver(influence);
         tail = airframe.tailSurface(Stance.belowTail(model, influence.ground()));
         elevators = new ElevatorSearch(model.tail().elevator());
-        wake = new TailWake(model, tail.grid(), influence.ground());
         SpanGrid grid = airframe.strips().grid();
+        wake = new TailWake(model, grid, tail.grid(), influence.ground());
         trailingEdgeDrop = new double[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
             int side = grid.control(i) < 0 ? -1 : 1;

@@ -91,6 +91,19 @@ class ShortReadingsTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.POSITIVE_INFINITY, 0.3})
+    void sunkSheetIsReadAsItIsAddedUp(double height) {
+        Ground ground = Double.isInfinite(height) ? Ground.none() : new Ground(height, true);
+        SunkSheet sunk = new SunkSheet(grid, ground, 0.6, 0.9, 0.15, 0.02);
+        for (double incidence : new double[] {-0.05, 0.1, 0.3}) {
+            WakeSheet sheet = new WakeSheet(wing.at(wing.curves(FLAP, 0.1, -0.1), incidence), ground);
+            for (double x = 0.5; x < 1; x += 0.0037) {
+                assertThat(sunk.at(sheet, x)).isCloseTo(sheet.sink(x, 0.15, 0.02), offset(1e-9));
+            }
+        }
+    }
+
     /** Curves that share what others made are those made alone. */
     @Test
     void sharedCurvesAreThoseMadeAlone() {
