@@ -66,12 +66,7 @@ public final class Airframe {
      * @param more parts that a model file does not describe
      */
     public Airframe(Model model, AirfoilLibrary airfoils, SectionAerodynamics sections, List<DragItem> more) {
-        this(
-                model,
-                airfoils,
-                sections,
-                more,
-                influence -> new LiftingLineSolver(influence, SolverSettings.standard()));
+        this(model, airfoils, sections, more, influence -> new LiftingLineSolver(influence, SolverSettings.standard()));
     }
 
     /** The same with lifting lines of one's own, for example such as note what they are asked. */

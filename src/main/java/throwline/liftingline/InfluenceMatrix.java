@@ -18,6 +18,9 @@ public final class InfluenceMatrix {
     private final double[][] wake;
     private final double[][] full;
     private final double[][] symmetric;
+    private final Columns wakeColumns;
+    private final Columns fullColumns;
+    private final Columns symmetricColumns;
     private final GroundImage image;
 
     /**
@@ -49,6 +52,9 @@ public final class InfluenceMatrix {
         }
         full = makeFull();
         symmetric = makeSymmetric();
+        wakeColumns = new Columns(wake);
+        fullColumns = new Columns(full);
+        symmetricColumns = new Columns(symmetric);
     }
 
     /** The strips. */
@@ -66,9 +72,21 @@ public final class InfluenceMatrix {
         return image;
     }
 
-    /** Downwash angle at a strip from the wake alone, without the chord correction: what tilts the lift. */
-    double wakeAngle(int strip, double[] circulation) {
-        return DominantSystem.dot(wake[strip], circulation, 0, circulation.length);
+    /** Downwash angle at every strip from the wake alone, without the chord correction: what tilts the lift. */
+    double[] wakeAngles(double[] circulation) {
+        double[] angles = new double[circulation.length];
+        wakeColumns.times(circulation, angles);
+        return angles;
+    }
+
+    /** {@link #full} for products. */
+    Columns fullColumns() {
+        return fullColumns;
+    }
+
+    /** {@link #symmetric} for products. */
+    Columns symmetricColumns() {
+        return symmetricColumns;
     }
 
     /** The matrix that the sections feel, chord correction included, row by row; not to be changed. */

@@ -84,7 +84,6 @@ public class LiftingLineSolver {
         int n = grid.size();
         double[] circulation = new double[n];
         double[] angles = new double[n];
-        double[] wake = new double[n];
         double[] speeds = new double[n];
         for (int i = 0; i < equations.size(); i++) {
             int strip = equations.offset() + i;
@@ -96,12 +95,14 @@ public class LiftingLineSolver {
             angles[twin] = angles[strip];
             speeds[twin] = speeds[strip];
         }
+        double[] wake = influence.wakeAngles(circulation);
         for (int i = equations.offset(); i < n; i++) {
-            wake[i] = influence.wakeAngle(i, circulation) / speeds[i];
+            wake[i] /= speeds[i];
             if (equations.offset() > 0) {
                 wake[grid.mirror(i)] = wake[i];
             }
         }
-        return new LiftingLineSolution(grid, problem, status, equations.offset() > 0, circulation, angles, wake, speeds);
+        return new LiftingLineSolution(
+                grid, problem, status, equations.offset() > 0, circulation, angles, wake, speeds);
     }
 }

@@ -124,7 +124,10 @@ public final class WingStrips {
      * @return one curve a strip, maximum lift blended across the surfaces' ends; strips that are alike share one object
      */
     public List<SectionCurve> curves(ToDoubleBiFunction<Surface, Integer> deflection, double reynoldsPerMetre) {
-        return curves(deflection, section -> reynolds -> sections.curve(section.place, section.state, reynolds), Map.of())
+        return curves(
+                        deflection,
+                        section -> reynolds -> sections.curve(section.place, section.state, reynolds),
+                        Map.of())
                 .at(reynoldsPerMetre);
     }
 

@@ -60,8 +60,7 @@ final class CurveMaker implements CurveNodes.Source {
      * @param recovery how far below the stall lift comes back, rad
      */
     TabulatedCurve make(HingeMoment hinge, OptionalDouble recovery) {
-        return new TabulatedCurve(
-                grid, this, new TabulatedCurve.Traits(lift.slope(), recovery, hinge, bases()));
+        return new TabulatedCurve(grid, this, new TabulatedCurve.Traits(lift.slope(), recovery, hinge, bases()));
     }
 
     @Override

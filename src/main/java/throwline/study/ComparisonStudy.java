@@ -111,8 +111,8 @@ public final class ComparisonStudy {
             return IntStream.range(0, approaches.size())
                     .mapToObj(p -> {
                         Approach own = approaches.get(p);
-                        return own.stall.flatMap(stall -> own.descent.map(descent ->
-                                answer().inFlight(flight, own.pack, stall, descent, elsewhere.get(p))));
+                        return own.stall.flatMap(stall -> own.descent.map(
+                                descent -> answer().inFlight(flight, own.pack, stall, descent, elsewhere.get(p))));
                     })
                     .toList();
         }

@@ -104,6 +104,22 @@ class ShortReadingsTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 4, 8, 41})
+    void productByColumnsIsThatByRows(int size) {
+        Random random = new Random(size);
+        double[][] rows = new double[size][];
+        for (int i = 0; i < size; i++) {
+            rows[i] = random.doubles(size, -1, 1).toArray();
+        }
+        double[] vector = random.doubles(size, -1, 1).toArray();
+        double[] product = new double[size];
+        new Columns(rows).times(vector, product);
+        for (int i = 0; i < size; i++) {
+            assertThat(product[i]).isCloseTo(DominantSystem.dot(rows[i], vector, 0, size), offset(1e-14));
+        }
+    }
+
     /** Curves that share what others made are those made alone. */
     @Test
     void sharedCurvesAreThoseMadeAlone() {

@@ -17,8 +17,8 @@ import throwline.model.Hinge;
 class CurveNodesTest {
 
     private static TabulatedCurve curve(String airfoil, double deflection) {
-        SectionPlace place =
-                SectionPlace.of(new PackedAirfoils().find(new AirfoilName(airfoil)).orElseThrow());
+        SectionPlace place = SectionPlace.of(
+                new PackedAirfoils().find(new AirfoilName(airfoil)).orElseThrow());
         SurfaceState surface = new SurfaceState(Math.toRadians(deflection), 0.25, Hinge.TAPED);
         return new MeasuredSections().curve(place, surface, 180_000);
     }
@@ -28,7 +28,8 @@ class CurveNodesTest {
     void readsTheCubicThroughAllNodes(String airfoil, double deflection) {
         TabulatedCurve curve = curve(airfoil, deflection);
         AngleGrid grid = curve.grid();
-        double[] angles = IntStream.range(0, AngleGrid.COUNT).mapToDouble(grid::angle).toArray();
+        double[] angles =
+                IntStream.range(0, AngleGrid.COUNT).mapToDouble(grid::angle).toArray();
         MonotoneCubic lift = through(angles, curve::lift);
         MonotoneCubic drag = through(angles, curve::drag);
         TabulatedCurve fresh = curve(airfoil, deflection);
@@ -39,8 +40,7 @@ class CurveNodesTest {
     }
 
     private static MonotoneCubic through(double[] angles, DoubleUnaryOperator curve) {
-        return MonotoneCubic.through(
-                angles, Arrays.stream(angles).map(curve).toArray());
+        return MonotoneCubic.through(angles, Arrays.stream(angles).map(curve).toArray());
     }
 
     @ParameterizedTest
