@@ -14,8 +14,8 @@ final class CurveNodes {
     /** Entries are read and written whole; one that is zero was not made yet, or is made again at no harm. */
     private static final VarHandle ENTRY = MethodHandles.arrayElementVarHandle(double[].class);
 
-    /** Value and slope of each coefficient, node by node: what is read together lies together. */
-    private static final int EACH = 2 * Coefficient.values().length;
+    /** Entries of a node: value and slope of each coefficient, because what is read together is to lie together. */
+    private static final int EACH = 6;
 
     private final AngleGrid grid;
     private final Source source;
@@ -32,10 +32,16 @@ final class CurveNodes {
 
     /** What is read. */
     enum Coefficient {
-        LIFT,
-        DRAG,
+        LIFT(0),
+        DRAG(2),
         /** About the quarter chord. */
-        MOMENT
+        MOMENT(4);
+
+        private final int entry;
+
+        Coefficient(int entry) {
+            this.entry = entry;
+        }
     }
 
     /** Makes the coefficients at the nodes of a grid; the same each time. */
@@ -47,7 +53,7 @@ final class CurveNodes {
     /** Value at a node. */
     double value(Coefficient coefficient, int node) {
         double[] made = entries();
-        int entry = node * EACH + 2 * coefficient.ordinal();
+        int entry = node * EACH + coefficient.entry;
         double value = (double) ENTRY.getOpaque(made, entry);
         if (value == 0) {
             value = source.at(coefficient, node);
@@ -59,7 +65,7 @@ final class CurveNodes {
     /** Slope at a node, per rad. */
     double slope(Coefficient coefficient, int node) {
         double[] made = entries();
-        int entry = node * EACH + 2 * coefficient.ordinal() + 1;
+        int entry = node * EACH + coefficient.entry + 1;
         double slope = (double) ENTRY.getOpaque(made, entry);
         if (slope == 0) {
             slope = makeSlope(coefficient, node);
