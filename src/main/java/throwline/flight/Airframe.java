@@ -2,6 +2,7 @@ package throwline.flight;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import throwline.air.Air;
 import throwline.liftingline.ChordCorrection;
 import throwline.liftingline.Ground;
@@ -39,6 +40,7 @@ public final class Airframe {
     private final Air air;
     private final AirfoilLibrary airfoils;
     private final SectionAerodynamics sections;
+    private final Function<InfluenceMatrix, LiftingLineSolver> solvers;
     private final WingStrips strips;
     private final InfluenceMatrix influence;
     private final List<DragItem> items;
@@ -64,9 +66,20 @@ public final class Airframe {
      * @param more parts that a model file does not describe
      */
     public Airframe(Model model, AirfoilLibrary airfoils, SectionAerodynamics sections, List<DragItem> more) {
+        this(model, airfoils, sections, more, influence -> new LiftingLineSolver(influence, SolverSettings.standard()));
+    }
+
+    /** The same with lifting lines of one's own, for example such as note what they are asked. */
+    Airframe(
+            Model model,
+            AirfoilLibrary airfoils,
+            SectionAerodynamics sections,
+            List<DragItem> more,
+            Function<InfluenceMatrix, LiftingLineSolver> solvers) {
         this.model = model;
         this.airfoils = airfoils;
         this.sections = sections;
+        this.solvers = solvers;
         air = Air.at(model.field().heightAboveSea(), model.field().temperature());
         strips = new WingStrips(model.wing(), airfoils, sections, STRIPS);
         influence = new InfluenceMatrix(strips.grid(), Ground.none(), ChordCorrection.of(strips.grid()));
@@ -158,7 +171,12 @@ public final class Airframe {
 
     /** A solver for the wing in free air; it holds its workspace, so each thread takes its own. */
     LiftingLineSolver wingSolver() {
-        return new LiftingLineSolver(influence, SolverSettings.standard());
+        return solver(influence);
+    }
+
+    /** A solver for wing or tail with this matrix; it holds its workspace, so each thread takes its own. */
+    LiftingLineSolver solver(InfluenceMatrix matrix) {
+        return solvers.apply(matrix);
     }
 
     /** The tail above this ground; it holds its workspace, so each thread takes its own. */
@@ -166,6 +184,6 @@ public final class Airframe {
         AirfoilName name = model.tail().airfoil();
         Airfoil airfoil =
                 airfoils.find(name).orElseThrow(() -> new IllegalArgumentException("no airfoil " + name.text()));
-        return new TailSurface(model.tail(), airfoil, sections, ground);
+        return new TailSurface(model.tail(), airfoil, sections, ground, solvers);
     }
 }

@@ -38,7 +38,7 @@ public final class Flight {
         this.setUp = setUp;
         trimmer = new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
         stalls = new StallFinder(trimmer, ailerons(airframe.model()));
-        roller = new Roller(airframe);
+        roller = new Roller(airframe, trimmer.wingCurves());
         servos = new ServoLoads(trimmer, setUp);
         standing = new StandingSurfaces(trimmer, setUp, servos);
     }

@@ -34,13 +34,19 @@ final class Roller {
     private static final double GYRATION = 0.12;
 
     private final Airframe airframe;
+    private final WingCurves setUp;
     private final LiftingLineSolver solver;
     private final Map<Deflections, WingCurves> curves = new HashMap<>();
     private Optional<LiftingLineSolution> start = Optional.empty();
     private final WarmRoot root = new WarmRoot(HELIX_TOLERANCE, USUAL_HELIX, USUAL_DAMPING);
 
-    Roller(Airframe airframe) {
+    /**
+     * @param airframe the model
+     * @param setUp section curves of its wing, stick centred
+     */
+    Roller(Airframe airframe, WingCurves setUp) {
         this.airframe = airframe;
+        this.setUp = setUp;
         solver = airframe.wingSolver();
     }
 
@@ -77,7 +83,7 @@ final class Roller {
 
     private Rolling rolling(Deflections deflections, double speed, double alpha) {
         List<SectionCurve> here = curves.computeIfAbsent(
-                        deflections, held -> airframe.strips().curves(held::on))
+                        deflections, held -> airframe.strips().curves(held::on, setUp))
                 .at(airframe.reynoldsPerMetre(speed));
         double incidence = alpha + airframe.model().wing().incidence();
         return new Rolling(here, incidence, airframe.model().wing().semiSpan());
@@ -119,7 +125,7 @@ final class Roller {
             LiftingLineSolution solution =
                     solver.solve(LiftingLineProblem.of(curves, incidence, Motion.rolling(helix / semiSpan)), last);
             last = Optional.of(solution);
-            return StripForces.of(solution).rollingCoefficient();
+            return StripForces.rollingCoefficient(solution);
         }
 
         boolean isSolvedAt(double helix) {

@@ -251,19 +251,13 @@ final class StallFinder {
 
         /** Angle left in front of the ailerons less the least angle left elsewhere. */
         private double reserve(LiftingLineSolution wing) {
-            SpanGrid grid = wing.grid();
-            double atAilerons = Double.POSITIVE_INFINITY;
-            double elsewhere = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < grid.size(); i++) {
-                double margin = StallReading.averageMargin(wing, i);
-                Optional<Surface> surface = trimmer.airframe().strips().surface(i);
-                if (surface.isPresent() && ailerons.contains(surface.get().name())) {
-                    atAilerons = Math.min(atAilerons, margin);
-                } else {
-                    elsewhere = Math.min(elsewhere, margin);
-                }
-            }
-            return atAilerons - elsewhere;
+            return StallReading.leastMargin(wing, this::isAtAileron)
+                    - StallReading.leastMargin(wing, strip -> !isAtAileron(strip));
+        }
+
+        private boolean isAtAileron(int strip) {
+            Optional<Surface> surface = trimmer.airframe().strips().surface(strip);
+            return surface.isPresent() && ailerons.contains(surface.get().name());
         }
 
         private Stall result() {

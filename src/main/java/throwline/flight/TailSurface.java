@@ -1,9 +1,9 @@
 package throwline.flight;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import throwline.liftingline.ChordCorrection;
 import throwline.liftingline.Ground;
 import throwline.liftingline.Inflow;
@@ -13,7 +13,6 @@ import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
 import throwline.liftingline.RectangularPlanform;
-import throwline.liftingline.SolverSettings;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StallReading;
 import throwline.liftingline.StripForces;
@@ -44,14 +43,19 @@ final class TailSurface {
      * @param airfoil its airfoil
      * @param sections makes section curves
      * @param ground the ground below it
+     * @param solvers makes the solver of its lifting line
      */
-    TailSurface(Tail tail, Airfoil airfoil, SectionAerodynamics sections, Ground ground) {
+    TailSurface(
+            Tail tail,
+            Airfoil airfoil,
+            SectionAerodynamics sections,
+            Ground ground,
+            Function<InfluenceMatrix, LiftingLineSolver> solvers) {
         this.tail = tail;
         this.sections = sections;
         place = SectionPlace.of(airfoil);
         grid = SpanGrid.of(new RectangularPlanform(tail.span() / 2, tail.chord()), new double[0], STRIPS);
-        InfluenceMatrix matrix = new InfluenceMatrix(grid, ground, ChordCorrection.of(grid));
-        solver = new LiftingLineSolver(matrix, SolverSettings.standard());
+        solver = solvers.apply(new InfluenceMatrix(grid, ground, ChordCorrection.of(grid)));
     }
 
     SpanGrid grid() {
@@ -75,7 +79,7 @@ final class TailSurface {
             meanSpeed += inflow.speed(i) * grid.width(i) / grid.span();
         }
         SectionCurve curve = sections.curve(place, state, reynoldsPerMetre * tail.chord() * meanSpeed);
-        List<SectionCurve> curves = new ArrayList<>(Collections.nCopies(grid.size(), curve));
+        List<SectionCurve> curves = Collections.nCopies(grid.size(), curve);
         double incidence = allMoving ? angle + elevator : angle;
         LiftingLineSolution solution =
                 solver.solve(new LiftingLineProblem(curves, incidence, Motion.straight(), inflow), Optional.empty());
@@ -84,11 +88,13 @@ final class TailSurface {
         double drag = 0;
         double moment = 0;
         double hinge = 0;
-        double margin = Double.POSITIVE_INFINITY;
+        double margin = StallReading.leastMargin(solution, strip -> true);
         for (int i = 0; i < grid.size(); i++) {
             double down = inflow.downwash(i);
-            lift += forces.lift(i) * Math.cos(down) - forces.drag(i) * Math.sin(down);
-            drag += forces.drag(i) * Math.cos(down) + forces.lift(i) * Math.sin(down);
+            double cos = Math.cos(down);
+            double sin = Math.sin(down);
+            lift += forces.lift(i) * cos - forces.drag(i) * sin;
+            drag += forces.drag(i) * cos + forces.lift(i) * sin;
             moment += forces.moment(i);
             double pressure = inflow.speed(i) * inflow.speed(i);
             hinge += pressure
@@ -96,8 +102,7 @@ final class TailSurface {
                     * (e.isAllMoving()
                             ? aboutPivot(curve, solution.sectionAngle(i))
                             : curve.hinge(solution.sectionAngle(i)));
-            double below = solution.sectionAngle(i) - curve.negativeStallAngle();
-            margin = Math.min(margin, Math.min(StallReading.averageMargin(solution, i), below));
+            margin = Math.min(margin, solution.sectionAngle(i) - curve.negativeStallAngle());
         }
         double elevatorChord = allMoving && !e.isAllMoving() ? 0 : e.chordFraction() * tail.chord();
         return new TailForces(

@@ -4,6 +4,7 @@ import throwline.liftingline.Ground;
 import throwline.liftingline.Inflow;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.SpanGrid;
+import throwline.liftingline.SunkSheet;
 import throwline.liftingline.WakeSheet;
 import throwline.model.Model;
 import throwline.model.TailPosition;
@@ -17,19 +18,30 @@ final class TailWake {
     /** The formula for the loss passes 1 close behind a stalled section; no wake is that dead at a tail. */
     private static final double MOST_LOST = 0.9;
 
+    /** Nearest distance of the tail over the farthest, both along the air, at the angles of attack that are flown. */
+    private static final double USUAL = 0.75;
+
     private final Model model;
     private final SpanGrid tailGrid;
     private final Ground ground;
+    private final double back;
+    private final SunkSheet sunk;
 
     /**
      * @param model the model
+     * @param grid the wing's strips
      * @param tailGrid the tail's strips
      * @param ground the ground below the wing
      */
-    TailWake(Model model, SpanGrid tailGrid, Ground ground) {
+    TailWake(Model model, SpanGrid grid, SpanGrid tailGrid, Ground ground) {
         this.model = model;
         this.tailGrid = tailGrid;
         this.ground = ground;
+        back = model.tail().arm() + (model.tail().chord() - model.wing().chordAt(0)) / 4;
+        double farthest = Math.hypot(back, model.tail().height());
+        double y = tailGrid.control(tailGrid.size() * 3 / 4);
+        double nearest = Math.max(USUAL * farthest, model.wing().chordAt(0));
+        sunk = new SunkSheet(grid, ground, nearest, farthest, y, grid.width(grid.size() * 5 / 8));
     }
 
     /**
@@ -42,8 +54,6 @@ final class TailWake {
     TailAir at(LiftingLineSolution wing, double alpha, double[] trailingEdgeDrop) {
         SpanGrid grid = wing.grid();
         WakeSheet sheet = new WakeSheet(wing, ground);
-        double rootQuarter = model.wing().chordAt(0) / 4;
-        double back = model.tail().arm() + model.tail().chord() / 4 - rootQuarter;
         double up = model.tail().height();
         double x = back * Math.cos(alpha) + up * Math.sin(alpha);
         double z = up * Math.cos(alpha) - back * Math.sin(alpha);
@@ -52,13 +62,13 @@ final class TailWake {
         double[] speed = new double[n];
         boolean inWake = false;
         double own = bodyFactor(model.tail().position());
-        double wingAngle = alpha + model.wing().incidence();
-        double sink = sheet.sink(x, tailGrid.control(n * 3 / 4), grid.width(grid.size() * 5 / 8));
+        double edgeDrop = 0.75 * Math.sin(alpha + model.wing().incidence());
+        double sink = sunk.at(sheet, x);
         for (int i = 0; i < n / 2; i++) {
             double y = tailGrid.control(i);
             int strip = stripAt(grid, y);
             double chord = grid.chord(strip);
-            double drop = chord * (0.75 * Math.sin(wingAngle) + trailingEdgeDrop[strip]);
+            double drop = chord * (edgeDrop + trailingEdgeDrop[strip]);
             double above = z + drop + sink;
             double drag = wing.problem().curves().get(strip).drag(wing.sectionAngle(strip));
             double behind = Math.max(0, (x - 0.75 * chord) / chord);

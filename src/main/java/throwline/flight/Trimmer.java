@@ -14,7 +14,6 @@ import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
-import throwline.liftingline.SolverSettings;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StripForces;
 import throwline.liftingline.WingCurves;
@@ -38,6 +37,7 @@ final class Trimmer {
     private final TailSurface tail;
     private final TailWake wake;
     private final double[] trailingEdgeDrop;
+    private final double areaTimesChord;
     private final WingCurves wingCurves;
     private final Map<Double, List<SectionCurve>> curvesBySpeed;
     private final ElevatorSearch elevators;
@@ -64,11 +64,12 @@ final class Trimmer {
         this.wingCurves = wingCurves;
         this.curvesBySpeed = curvesBySpeed;
         model = airframe.model();
-        solver = new LiftingLineSolver(influence, SolverSettings.standard());
+        areaTimesChord = model.wing().area() * model.wing().meanAerodynamicChord();
+        solver = airframe.solver(influence);
         tail = airframe.tailSurface(Stance.belowTail(model, influence.ground()));
         elevators = new ElevatorSearch(model.tail().elevator());
-        wake = new TailWake(model, tail.grid(), influence.ground());
         SpanGrid grid = airframe.strips().grid();
+        wake = new TailWake(model, grid, tail.grid(), influence.ground());
         trailingEdgeDrop = new double[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
             int side = grid.control(i) < 0 ? -1 : 1;
@@ -86,6 +87,11 @@ final class Trimmer {
 
     Airframe airframe() {
         return airframe;
+    }
+
+    /** The wing's section curves. */
+    WingCurves wingCurves() {
+        return wingCurves;
     }
 
     /** The wing's section curves at a speed. */
@@ -224,7 +230,7 @@ final class Trimmer {
     }
 
     private double perChord(double moment) {
-        return moment / (model.wing().area() * model.wing().meanAerodynamicChord());
+        return moment / areaTimesChord;
     }
 
     /** Everything but the tail at one attitude. */

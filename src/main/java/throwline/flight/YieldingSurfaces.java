@@ -49,20 +49,25 @@ final class YieldingSurfaces {
         Optional<double[]> at(double[] angles);
     }
 
-    /**
-     * How the moments run over the angles.
-     *
-     * @param perSurface moments on the way from neutral to where each is told to stand, first by place, then by surface
-     * @param factor by which all of them are multiplied
-     */
-    record Lines(double[][] perSurface, double factor) {
-        /** The same in air that pushes so many times as hard. */
-        Lines times(double more) {
-            return new Lines(perSurface, factor * more);
+    /** How the moments run over the angles, on the way from neutral to where each surface is told to stand. */
+    static final class Lines {
+        /** First by place, then by surface. */
+        private final double[][] moments;
+
+        private final double factor;
+
+        private Lines(double[][] moments, double factor) {
+            this.moments = moments;
+            this.factor = factor;
         }
 
-        double at(int place, int surface) {
-            return factor * perSurface[place][surface];
+        /** The same in air that pushes so many times as hard. */
+        Lines times(double more) {
+            return new Lines(moments, factor * more);
+        }
+
+        private double at(int place, int surface) {
+            return factor * moments[place][surface];
         }
     }
 

@@ -62,6 +62,16 @@ final class GroundImage {
         return loss.length > 0;
     }
 
+    /** All rows of {@link #loss(int)}. */
+    double[][] loss() {
+        return loss;
+    }
+
+    /** All rows of {@link #upwash(int)}. */
+    double[][] upwash() {
+        return upwash;
+    }
+
     /** Speed over the reference speed that each strip takes from a strip, 1/m. */
     double[] loss(int strip) {
         return loss[strip];

@@ -16,6 +16,11 @@ public final class InfluenceMatrix {
     private final Ground ground;
     private final ChordCorrection correction;
     private final double[][] wake;
+    private final double[][] full;
+    private final double[][] symmetric;
+    private final Columns wakeColumns;
+    private final Columns fullColumns;
+    private final Columns symmetricColumns;
     private final GroundImage image;
 
     /**
@@ -45,6 +50,11 @@ public final class InfluenceMatrix {
                 wake[i][j] = downwash / (4 * Math.PI);
             }
         }
+        full = makeFull();
+        symmetric = makeSymmetric();
+        wakeColumns = new Columns(wake);
+        fullColumns = new Columns(full);
+        symmetricColumns = new Columns(symmetric);
     }
 
     /** The strips. */
@@ -62,13 +72,34 @@ public final class InfluenceMatrix {
         return image;
     }
 
-    /** Downwash angle at a strip from the wake alone, without the chord correction: what tilts the lift. */
-    double wakeAngle(int strip, double[] circulation) {
-        return DominantSystem.dot(wake[strip], circulation, 0, circulation.length);
+    /** Downwash angle at every strip from the wake alone, without the chord correction: what tilts the lift. */
+    double[] wakeAngles(double[] circulation) {
+        double[] angles = new double[circulation.length];
+        wakeColumns.times(circulation, angles);
+        return angles;
     }
 
-    /** The matrix that the sections feel, chord correction included, row by row. */
+    /** {@link #full} for products. */
+    Columns fullColumns() {
+        return fullColumns;
+    }
+
+    /** {@link #symmetric} for products. */
+    Columns symmetricColumns() {
+        return symmetricColumns;
+    }
+
+    /** The matrix that the sections feel, chord correction included, row by row; not to be changed. */
     double[][] full() {
+        return full;
+    }
+
+    /** The same for loads that are alike on both sides: right half only, row by row; not to be changed. */
+    double[][] symmetric() {
+        return symmetric;
+    }
+
+    private double[][] makeFull() {
         int n = grid.size();
         double[][] matrix = new double[n][];
         for (int i = 0; i < n; i++) {
@@ -79,14 +110,12 @@ public final class InfluenceMatrix {
         return matrix;
     }
 
-    /** The same for loads that are alike on both sides: right half only, row by row. */
-    double[][] symmetric() {
+    private double[][] makeSymmetric() {
         int m = grid.size() / 2;
-        double[][] whole = full();
         double[][] matrix = new double[m][m];
         for (int i = 0; i < m; i++) {
             for (int j = 0; j < m; j++) {
-                matrix[i][j] = whole[m + i][m + j] + whole[m + i][m - 1 - j];
+                matrix[i][j] = full[m + i][m + j] + full[m + i][m - 1 - j];
             }
         }
         return matrix;

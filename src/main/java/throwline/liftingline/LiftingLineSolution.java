@@ -8,6 +8,7 @@ public final class LiftingLineSolution {
     private final SpanGrid grid;
     private final LiftingLineProblem problem;
     private final SolverStatus status;
+    private final boolean alike;
     private final double[] circulation;
     private final double[] sectionAngle;
     private final double[] wakeAngle;
@@ -17,6 +18,7 @@ public final class LiftingLineSolution {
             SpanGrid grid,
             LiftingLineProblem problem,
             SolverStatus status,
+            boolean alike,
             double[] circulation,
             double[] sectionAngle,
             double[] wakeAngle,
@@ -24,6 +26,7 @@ public final class LiftingLineSolution {
         this.grid = grid;
         this.problem = problem;
         this.status = status;
+        this.alike = alike;
         this.circulation = circulation;
         this.sectionAngle = sectionAngle;
         this.wakeAngle = wakeAngle;
@@ -43,6 +46,11 @@ public final class LiftingLineSolution {
     /** How the solve ended. */
     public SolverStatus status() {
         return status;
+    }
+
+    /** True where it was solved as one half and its mirror image. */
+    boolean isAlike() {
+        return alike;
     }
 
     /** Circulation over reference speed, m. */

@@ -7,9 +7,9 @@ import java.util.Optional;
  * not help. Started from a given solution, else from the linear one. The package's notes say why there is one answer and
  * why this finds it.
  *
- * <p>Holds its workspace: one thread at a time.
+ * <p>Holds its workspace: one thread at a time. Open, so that what is asked of it can be noted.
  */
-public final class LiftingLineSolver {
+public class LiftingLineSolver {
 
     private final SpanGrid grid;
     private final InfluenceMatrix influence;
@@ -31,7 +31,7 @@ public final class LiftingLineSolver {
     }
 
     /** The strips. */
-    public SpanGrid grid() {
+    public final SpanGrid grid() {
         return grid;
     }
 
@@ -84,7 +84,6 @@ public final class LiftingLineSolver {
         int n = grid.size();
         double[] circulation = new double[n];
         double[] angles = new double[n];
-        double[] wake = new double[n];
         double[] speeds = new double[n];
         for (int i = 0; i < equations.size(); i++) {
             int strip = equations.offset() + i;
@@ -96,12 +95,14 @@ public final class LiftingLineSolver {
             angles[twin] = angles[strip];
             speeds[twin] = speeds[strip];
         }
+        double[] wake = influence.wakeAngles(circulation);
         for (int i = equations.offset(); i < n; i++) {
-            wake[i] = influence.wakeAngle(i, circulation) / speeds[i];
+            wake[i] /= speeds[i];
             if (equations.offset() > 0) {
                 wake[grid.mirror(i)] = wake[i];
             }
         }
-        return new LiftingLineSolution(grid, problem, status, circulation, angles, wake, speeds);
+        return new LiftingLineSolution(
+                grid, problem, status, equations.offset() > 0, circulation, angles, wake, speeds);
     }
 }

@@ -13,6 +13,9 @@ public final class ShiftedStallCurve implements SectionCurve {
     private final SectionCurve curve;
     private final double rise;
     private final double turn;
+    private final double zero;
+    private final double toStall;
+    private final double toLowerStall;
 
     /**
      * @param curve the section alone
@@ -22,6 +25,9 @@ public final class ShiftedStallCurve implements SectionCurve {
         this.curve = curve;
         this.rise = rise;
         turn = rise / curve.attachedSlope();
+        zero = curve.zeroLiftAngle();
+        toStall = curve.stallAngle() - zero;
+        toLowerStall = curve.negativeStallAngle() - zero;
     }
 
     @Override
@@ -56,15 +62,13 @@ public final class ShiftedStallCurve implements SectionCurve {
 
     /** The angle on the original curve that is as near to its stall. */
     private double alike(double alpha) {
-        double zero = curve.zeroLiftAngle();
-        double stall = alpha >= zero ? curve.stallAngle() : curve.negativeStallAngle();
-        double share = Math.min(1, Math.abs((alpha - zero) / (stall - zero)));
+        double share = Math.min(1, Math.abs((alpha - zero) / (alpha >= zero ? toStall : toLowerStall)));
         return alpha - turn * share;
     }
 
     @Override
     public double zeroLiftAngle() {
-        return curve.zeroLiftAngle();
+        return zero;
     }
 
     @Override

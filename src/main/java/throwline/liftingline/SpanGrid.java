@@ -23,6 +23,7 @@ public final class SpanGrid {
     private final double[] twists;
     private final double[] quarterChords;
     private final double[] sweeps;
+    private final double[] narrowings;
     private final double area;
     private final double meanChord;
 
@@ -35,6 +36,7 @@ public final class SpanGrid {
         twists = new double[2 * half];
         quarterChords = new double[2 * half];
         sweeps = new double[2 * half];
+        narrowings = new double[2 * half];
         for (int i = 0; i <= half; i++) {
             edges[half + i] = rightEdges[i];
             edges[half - i] = -rightEdges[i];
@@ -59,6 +61,7 @@ public final class SpanGrid {
         twists[i] = planform.twist(distance);
         quarterChords[i] = planform.quarterChord(distance);
         sweeps[i] = planform.sweep(distance);
+        narrowings[i] = Math.pow(Math.cos(sweeps[i]), 2);
     }
 
     /**
@@ -148,6 +151,11 @@ public final class SpanGrid {
         return controls[strip];
     }
 
+    /** All edges, not to be changed. */
+    double[] edges() {
+        return edges;
+    }
+
     /** Width of a strip, m. */
     public double width(int strip) {
         return edges[strip + 1] - edges[strip];
@@ -171,6 +179,11 @@ public final class SpanGrid {
     /** Sweep of the quarter-chord line, rad. */
     public double sweep(int strip) {
         return sweeps[strip];
+    }
+
+    /** Square of the cosine of that sweep: what it leaves of a section's lift and moment. */
+    double narrowing(int strip) {
+        return narrowings[strip];
     }
 
     /** Sum of the strips' areas, m^2. */

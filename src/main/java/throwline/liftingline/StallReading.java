@@ -1,5 +1,6 @@
 package throwline.liftingline;
 
+import java.util.Arrays;
 import java.util.function.IntPredicate;
 
 /**
@@ -20,31 +21,31 @@ public record StallReading(double margin, int strip, double stalledShare) {
     /** Reads a solution. */
     public static StallReading of(LiftingLineSolution solution) {
         SpanGrid grid = solution.grid();
+        double[] margins = margins(solution);
         double least = Double.POSITIVE_INFINITY;
         int where = 0;
         double stalled = 0;
         for (int i = 0; i < grid.size(); i++) {
-            double margin = averageMargin(solution, i);
+            double margin = average(grid, margins, i);
             if (margin < least) {
                 least = margin;
                 where = i;
             }
-            if (solution.margin(i) < 0) {
+            if (margins[i] < 0) {
                 stalled += grid.chord(i) * grid.width(i);
             }
         }
-        return new StallReading(least, nearest(solution, where), stalled / grid.area());
+        return new StallReading(least, nearest(grid, margins, where), stalled / grid.area());
     }
 
     /** Of the strips that an average is made of, the one nearest to its stall: an average over both sides of a surface's
      * end says little about which of the two lets go. */
-    private static int nearest(LiftingLineSolution solution, int middle) {
-        SpanGrid grid = solution.grid();
+    private static int nearest(SpanGrid grid, double[] margins, int middle) {
         double reach = grid.chord(middle) / 2;
         int nearest = middle;
         for (int j = 0; j < grid.size(); j++) {
             boolean inside = Math.abs(grid.control(j) - grid.control(middle)) < reach;
-            if (inside && solution.margin(j) < solution.margin(nearest) - SAME) {
+            if (inside && margins[j] < margins[nearest] - SAME) {
                 nearest = j;
             }
         }
@@ -52,35 +53,44 @@ public record StallReading(double margin, int strip, double stalledShare) {
     }
 
     /**
-     * Smallest angle left among some strips, averaged as in {@link #averageMargin}, rad; infinite among none. The margin in
-     * front of the ailerons less that of the rest says whether the model may drop a wing.
+     * Smallest angle left among some strips, averaged as for {@link #margin}, rad; infinite among none. The margin in front of
+     * the ailerons less that of the rest says whether the model may drop a wing.
      *
      * @param solution the solution
      * @param wanted picks strips
      */
     public static double leastMargin(LiftingLineSolution solution, IntPredicate wanted) {
+        SpanGrid grid = solution.grid();
+        double[] margins = margins(solution);
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < solution.grid().size(); i++) {
+        for (int i = 0; i < grid.size(); i++) {
             if (wanted.test(i)) {
-                least = Math.min(least, averageMargin(solution, i));
+                least = Math.min(least, average(grid, margins, i));
             }
         }
         return least;
     }
 
+    private static double[] margins(LiftingLineSolution solution) {
+        double[] margins = new double[solution.grid().size()];
+        Arrays.setAll(margins, solution::margin);
+        return margins;
+    }
+
     /** Angle left at a strip, averaged over the part of the span within half a local chord of it, rad. */
-    public static double averageMargin(LiftingLineSolution solution, int strip) {
-        SpanGrid grid = solution.grid();
+    private static double average(SpanGrid grid, double[] margins, int strip) {
         double y = grid.control(strip);
         double reach = grid.chord(strip) / 2;
+        int first = strip;
+        while (first > 0 && grid.edge(first) > y - reach) {
+            first--;
+        }
         double sum = 0;
         double width = 0;
-        for (int j = 0; j < grid.size(); j++) {
+        for (int j = first; j < grid.size() && grid.edge(j) < y + reach; j++) {
             double inside = Math.min(y + reach, grid.edge(j + 1)) - Math.max(y - reach, grid.edge(j));
-            if (inside > 0) {
-                sum += inside * solution.margin(j);
-                width += inside;
-            }
+            sum += inside * margins[j];
+            width += inside;
         }
         return sum / width;
     }

@@ -17,6 +17,9 @@ final class StripEquations {
 
     private final SpanGrid grid;
     private final double[][] matrix;
+    private final Columns induction;
+    private final Columns imageUpwash;
+    private final Columns imageLoss;
     private final GroundImage image;
     private final int size;
     private final int offset;
@@ -27,6 +30,9 @@ final class StripEquations {
     private final double[] clearSpeed;
     private final double[] speed;
     private final double[] flow;
+    private final double[] induced;
+    private final double[] upwash;
+    private final double[] loss;
     private final double[] angle;
     private final double[] lift;
     private final double[] residual;
@@ -42,6 +48,9 @@ final class StripEquations {
         grid = influence.grid();
         matrix = symmetric ? influence.symmetric() : influence.full();
         image = symmetric ? influence.image().folded() : influence.image();
+        induction = symmetric ? influence.symmetricColumns() : influence.fullColumns();
+        imageUpwash = new Columns(image.upwash());
+        imageLoss = new Columns(image.loss());
         size = matrix.length;
         offset = grid.size() - size;
         halfChord = new double[size];
@@ -51,6 +60,9 @@ final class StripEquations {
         clearSpeed = new double[size];
         speed = new double[size];
         flow = new double[size];
+        induced = new double[size];
+        upwash = new double[size];
+        loss = new double[size];
         angle = new double[size];
         lift = new double[size];
         residual = new double[size];
@@ -109,13 +121,14 @@ final class StripEquations {
         double largest = 0;
         int still = -1;
         worst = 0;
+        induction.times(g, induced);
+        if (image.acts()) {
+            imageUpwash.times(g, upwash);
+            imageLoss.times(g, loss);
+        }
         for (int i = 0; i < size; i++) {
-            double up = upflow[i] - DominantSystem.dot(matrix[i], g, 0, size);
-            speed[i] = clearSpeed[i];
-            if (image.acts()) {
-                up += DominantSystem.dot(image.upwash(i), g, 0, size);
-                speed[i] -= DominantSystem.dot(image.loss(i), g, 0, size);
-            }
+            double up = upflow[i] - induced[i] + upwash[i];
+            speed[i] = clearSpeed[i] - loss[i];
             if (!(speed[i] >= SLOWEST)) {
                 speed[i] = SLOWEST;
                 still = i;

@@ -45,26 +45,64 @@ public final class StripForces {
     public static StripForces of(LiftingLineSolution solution) {
         StripForces forces = new StripForces(solution);
         double dihedral = forces.grid.planform().dihedral();
-        for (int i = 0; i < forces.lift.length; i++) {
-            forces.take(i, dihedral);
+        double rise = Math.cos(dihedral);
+        double inwards = Math.sin(dihedral);
+        int n = forces.lift.length;
+        for (int i = solution.isAlike() ? n / 2 : 0; i < n; i++) {
+            forces.takeLift(i, rise, inwards);
+            forces.takeDragAndMoment(i);
+        }
+        if (solution.isAlike()) {
+            forces.mirror();
         }
         return forces;
     }
 
-    private void take(int i, double dihedral) {
+    /** The rolling moment coefficient of a solution alone, for which drag need not be read. */
+    public static double rollingCoefficient(LiftingLineSolution solution) {
+        StripForces forces = new StripForces(solution);
+        double dihedral = forces.grid.planform().dihedral();
+        double rise = Math.cos(dihedral);
+        double inwards = Math.sin(dihedral);
+        for (int i = 0; i < forces.lift.length; i++) {
+            forces.takeLift(i, rise, inwards);
+        }
+        return forces.rollingCoefficient();
+    }
+
+    private void takeLift(int i, double rise, double inwards) {
+        SectionCurve curve = solution.problem().curves().get(i);
+        double speed = solution.speed(i);
+        double area = speed * speed * grid.chord(i) * grid.width(i);
+        double across = area * (solution.lift(i) + grid.narrowing(i) * fall(curve, solution.sectionAngle(i)));
+        lift[i] = across * rise;
+        side[i] = -across * inwards * Math.signum(grid.control(i));
+    }
+
+    private void takeDragAndMoment(int i) {
         SectionCurve curve = solution.problem().curves().get(i);
         double angle = solution.sectionAngle(i);
         double speed = solution.speed(i);
         double area = speed * speed * grid.chord(i) * grid.width(i);
-        double narrowing = Math.pow(Math.cos(grid.sweep(i)), 2);
-        double across = area * (solution.lift(i) + narrowing * fall(curve, angle));
-        lift[i] = across * Math.cos(dihedral);
-        side[i] = -across * Math.sin(dihedral) * Math.signum(grid.control(i));
+        double narrowing = grid.narrowing(i);
         profileDrag[i] = area * curve.drag(angle);
         wakeDrag[i] = lift[i] * solution.wakeAngle(i);
         motionTilt[i] = -lift[i] * solution.problem().motion().upflow(grid, i) / speed;
         double turning = -TURNING_MOMENT * solution.problem().motion().pitch() * grid.chord(i) / speed;
         moment[i] = area * grid.chord(i) * narrowing * (curve.moment(angle) + turning);
+    }
+
+    /** The left half is the mirror image of the right one. */
+    private void mirror() {
+        for (int i = grid.size() / 2; i < grid.size(); i++) {
+            int twin = grid.mirror(i);
+            lift[twin] = lift[i];
+            side[twin] = -side[i];
+            profileDrag[twin] = profileDrag[i];
+            wakeDrag[twin] = wakeDrag[i];
+            motionTilt[twin] = motionTilt[i];
+            moment[twin] = moment[i];
+        }
     }
 
     /** How much less than the hull the section carries, faded in over one degree past either stall; not positive above. */

@@ -28,6 +28,9 @@ public final class SurfaceEnds {
         double[] rise = new double[n];
         int middle = n / 2;
         for (int k = 0; k < middle; k++) {
+            if (!ends(surface, middle - k) && !ends(surface, middle + k)) {
+                continue;
+            }
             for (int i = 0; i < n; i++) {
                 // An end and its mirror image together: what they give is then the same on both sides to the last bit.
                 double left = rise(grid, curves, surface, middle - k, i);
@@ -47,16 +50,21 @@ public final class SurfaceEnds {
         return List.copyOf(blended);
     }
 
+    private static boolean ends(int[] surface, int edge) {
+        return surface[edge - 1] != surface[edge];
+    }
+
     /** What the end of a surface at an edge adds to a strip's maximum lift; nothing where no surface ends. */
     private static double rise(SpanGrid grid, List<SectionCurve> curves, int[] surface, int edge, int strip) {
-        if (surface[edge - 1] == surface[edge]) {
+        if (!ends(surface, edge)) {
             return 0;
         }
-        double distance = Math.abs(grid.control(strip) - grid.edge(edge)) / (grid.chord(strip) / 2);
-        if (distance >= 1) {
+        double away = Math.abs(grid.control(strip) - grid.edge(edge));
+        double reach = grid.chord(strip) / 2;
+        if (away >= reach) {
             return 0;
         }
         double jump = curves.get(edge).maxLift() - curves.get(edge - 1).maxLift();
-        return (strip < edge ? jump : -jump) / 2 * (1 - distance);
+        return (strip < edge ? jump : -jump) / 2 * (1 - away / reach);
     }
 }

@@ -59,7 +59,43 @@ public final class WakeSheet {
      * @return downwash over speed, rad, down positive
      */
     public double downwash(double x, double y, double above, double aboveLine, double core) {
-        return at(x, y, above, aboveLine, core).down();
+        return DominantSystem.dot(trailing, shares(grid, ground, x, y, above, aboveLine, core), 0, trailing.length);
+    }
+
+    /** What a vortex of unit strength off each edge does to that; one division a vortex, four vortices at a time. */
+    private static double[] shares(
+            SpanGrid grid, Ground ground, double x, double y, double above, double aboveLine, double core) {
+        double[] shares = new double[grid.size() + 1];
+        addShares(shares, grid.edges(), 1 / (4 * Math.PI), x, y, above, aboveLine, core);
+        if (ground.isNear()) {
+            double up = 2 * (ground.height() + aboveLine);
+            addShares(shares, grid.edges(), -1 / (4 * Math.PI), x, y, above - up, aboveLine - up, core);
+        }
+        return shares;
+    }
+
+    private static void addShares(
+            double[] shares,
+            double[] edges,
+            double times,
+            double x,
+            double y,
+            double above,
+            double aboveLine,
+            double core) {
+        double solid = core * core;
+        double height = above * above;
+        double far = x * x + aboveLine * aboveLine + solid;
+        double bound = x / far;
+        for (int k = 0; k < shares.length; k++) {
+            double aside = y - edges[k];
+            double square = aside * aside;
+            double across = square + height;
+            double distance = Math.sqrt(x * x + across);
+            double end = Math.sqrt(square + far);
+            double wide = distance * (across + solid);
+            shares[k] += times * aside * ((distance + x) * end + bound * wide) / (wide * end);
+        }
     }
 
     /** All components of the added velocity; parameters as in {@link #downwash}. */
@@ -104,15 +140,25 @@ public final class WakeSheet {
      * @return m, down positive
      */
     public double sink(double x, double y, double core) {
+        return sunk(sinkShares(grid, ground, x, y, core));
+    }
+
+    /** How far it has sunk, from what a vortex of unit strength off each edge does to that. */
+    double sunk(double[] shares) {
+        return DominantSystem.dot(trailing, shares, 0, trailing.length);
+    }
+
+    /** These shares, m; parameters as in {@link #sink}. */
+    static double[] sinkShares(SpanGrid grid, Ground ground, double x, double y, double core) {
+        double[] sum = new double[grid.size() + 1];
         double from = 0.75 * grid.chord(grid.size() / 2);
-        if (x <= from) {
-            return 0;
-        }
         double step = (x - from) / SINK_STEPS;
-        double sunk = 0;
-        for (int k = 0; k < SINK_STEPS; k++) {
-            sunk += step * downwash(from + (k + 0.5) * step, y, 0, 0, core);
+        for (int k = 0; k < SINK_STEPS && step > 0; k++) {
+            double[] there = shares(grid, ground, from + (k + 0.5) * step, y, 0, 0, core);
+            for (int j = 0; j < sum.length; j++) {
+                sum[j] += step * there[j];
+            }
         }
-        return sunk;
+        return sum;
     }
 }

@@ -2,6 +2,7 @@ package throwline.liftingline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import throwline.section.CurveFamily;
 import throwline.section.SectionCurve;
 
@@ -12,18 +13,30 @@ public final class WingCurves {
     private final List<CurveFamily> families;
     private final int[] alike;
     private final int[] surface;
+    private final Map<WingStrips.Section, CurveFamily> made;
 
     /**
      * @param grid the strips
      * @param families one a strip
      * @param alike the first strip, from the left, with the same section and chord; itself where there is none before
      * @param surface number of the surface on each strip; where neighbours differ a surface ends
+     * @param made what was made for surfaces that are moved, and may be used again
      */
-    WingCurves(SpanGrid grid, List<CurveFamily> families, int[] alike, int[] surface) {
+    WingCurves(
+            SpanGrid grid,
+            List<CurveFamily> families,
+            int[] alike,
+            int[] surface,
+            Map<WingStrips.Section, CurveFamily> made) {
         this.grid = grid;
         this.families = List.copyOf(families);
         this.alike = alike;
         this.surface = surface;
+        this.made = made;
+    }
+
+    Map<WingStrips.Section, CurveFamily> made() {
+        return made;
     }
 
     /**

@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
 import throwline.model.Surface;
 import throwline.model.Wing;
 import throwline.model.WingSection;
+import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.CurveFamily;
 import throwline.section.SectionAerodynamics;
@@ -19,7 +21,7 @@ import throwline.section.SurfaceState;
 
 /**
  * Which airfoil and which surface lie on every strip of a wing. The wing is carried through the body as if the body were
- * not there.
+ * not there. Keeps the curves of sections whose surface is at rest, which all set-ups share; safe for several threads.
  */
 public final class WingStrips {
 
@@ -30,6 +32,7 @@ public final class WingStrips {
     private final List<Optional<Surface>> surfaces = new ArrayList<>();
     private final int[] surfaceNumbers;
     private final int[] twins;
+    private final Map<Section, CurveFamily> atRest = new ConcurrentHashMap<>();
 
     /**
      * Cuts a wing into strips.
@@ -47,9 +50,12 @@ public final class WingStrips {
                 .toArray();
         grid = SpanGrid.of(new WingPlanform(wing), ends, strips);
         surfaceNumbers = new int[grid.size()];
+        List<Airfoil> bySection = wing.sections().stream()
+                .map(section -> airfoils.find(section.airfoil()).orElseThrow(() -> unknown(section)))
+                .toList();
         for (int i = 0; i < grid.size(); i++) {
             double distance = Math.abs(grid.control(i));
-            places.add(place(distance, airfoils));
+            places.add(place(distance, bySection));
             int number = surfaceAt(distance);
             surfaceNumbers[i] = number;
             surfaces.add(
@@ -73,7 +79,7 @@ public final class WingStrips {
         return strip;
     }
 
-    private SectionPlace place(double distance, AirfoilLibrary airfoils) {
+    private SectionPlace place(double distance, List<Airfoil> airfoils) {
         int last = wing.sections().size() - 1;
         int i = 1;
         while (i < last && distance > wing.sections().get(i).at()) {
@@ -83,9 +89,7 @@ public final class WingStrips {
         WingSection outer = wing.sections().get(i);
         double weight = (distance - inner.at()) / (outer.at() - inner.at());
         return new SectionPlace(
-                airfoils.find(inner.airfoil()).orElseThrow(() -> unknown(inner)),
-                airfoils.find(outer.airfoil()).orElseThrow(() -> unknown(outer)),
-                inner.airfoil().equals(outer.airfoil()) ? 0 : weight);
+                airfoils.get(i - 1), airfoils.get(i), inner.airfoil().equals(outer.airfoil()) ? 0 : weight);
     }
 
     private static IllegalArgumentException unknown(WingSection section) {
@@ -120,7 +124,10 @@ public final class WingStrips {
      * @return one curve a strip, maximum lift blended across the surfaces' ends; strips that are alike share one object
      */
     public List<SectionCurve> curves(ToDoubleBiFunction<Surface, Integer> deflection, double reynoldsPerMetre) {
-        return curves(deflection, (place, state) -> reynolds -> sections.curve(place, state, reynolds))
+        return curves(
+                        deflection,
+                        section -> reynolds -> sections.curve(section.place, section.state, reynolds),
+                        Map.of())
                 .at(reynoldsPerMetre);
     }
 
@@ -130,32 +137,56 @@ public final class WingStrips {
      * @param deflection deflection of a surface, rad, by surface and side (-1 left, 1 right)
      */
     public WingCurves curves(ToDoubleBiFunction<Surface, Integer> deflection) {
-        Map<Section, CurveFamily> made = new HashMap<>();
+        return curves(deflection, new HashMap<>());
+    }
+
+    /**
+     * The same with other deflections as well; sections that stand alike share what is made of them.
+     *
+     * @param deflection as in {@link #curves(ToDoubleBiFunction)}
+     * @param others of this wing; used by the same thread
+     */
+    public WingCurves curves(ToDoubleBiFunction<Surface, Integer> deflection, WingCurves others) {
+        return curves(deflection, others.made());
+    }
+
+    private WingCurves curves(ToDoubleBiFunction<Surface, Integer> deflection, Map<Section, CurveFamily> made) {
         return curves(
                 deflection,
-                (place, state) -> made.computeIfAbsent(
-                        new Section(place, state), section -> sections.family(section.place, section.state)));
+                section -> (section.state.deflection() == 0 ? atRest : made)
+                        .computeIfAbsent(section, wanted -> sections.family(wanted.place, wanted.state)),
+                made);
     }
 
     private WingCurves curves(
             ToDoubleBiFunction<Surface, Integer> deflection,
-            BiFunction<SectionPlace, SurfaceState, CurveFamily> families) {
+            Function<Section, CurveFamily> families,
+            Map<Section, CurveFamily> made) {
         int n = grid.size();
+        double[] left = deflections(deflection, -1);
+        double[] right = deflections(deflection, 1);
         double[] deflections = new double[n];
         int[] alike = new int[n];
         List<CurveFamily> all = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
-            int side = grid.control(i) < 0 ? -1 : 1;
-            deflections[i] = surfaces.get(i)
-                    .map(s -> deflection.applyAsDouble(s, side) + 0.0)
-                    .orElse(0.0);
+            int number = surfaceNumbers[i];
+            deflections[i] = number < 0 ? 0 : (grid.control(i) < 0 ? left : right)[number];
             alike[i] = twins[i];
             while (twins[alike[i]] != twins[i] || deflections[alike[i]] != deflections[i]) {
                 alike[i]++;
             }
-            all.add(families.apply(places.get(i), state(surfaces.get(i), deflections[i])));
+            all.add(
+                    alike[i] < i
+                            ? all.get(alike[i])
+                            : families.apply(new Section(places.get(i), state(surfaces.get(i), deflections[i]))));
         }
-        return new WingCurves(grid, all, alike, surfaceNumbers);
+        return new WingCurves(grid, all, alike, surfaceNumbers, made);
+    }
+
+    private double[] deflections(ToDoubleBiFunction<Surface, Integer> deflection, int side) {
+        return wing.surfaces().stream()
+                .mapToDouble(surface -> deflection.applyAsDouble(surface, side) + 0.0)
+                .toArray();
     }
 
     private static SurfaceState state(Optional<Surface> surface, double deflection) {
@@ -163,5 +194,6 @@ public final class WingStrips {
                 .orElseGet(SurfaceState::none);
     }
 
-    private record Section(SectionPlace place, SurfaceState state) {}
+    /** A section of the wing, wherever it lies. */
+    record Section(SectionPlace place, SurfaceState state) {}
 }

@@ -17,7 +17,7 @@ public record AirfoilName(String text) {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof AirfoilName name && key().equals(name.key());
+        return other instanceof AirfoilName name && (text.equals(name.text) || key().equals(name.key()));
     }
 
     @Override

@@ -1,8 +1,8 @@
 package throwline.section;
 
 /**
- * The nodes of {@link NodeLayout} with evenly spaced ones outside them to a right angle on both sides; finds the place of
- * an angle without a search. Immutable.
+ * The nodes of {@link NodeLayout} with evenly spaced ones outside them to a right angle on both sides. Between landmarks
+ * nodes are evenly spaced, so that neither an angle's place nor a node's angle needs a search or a table. Immutable.
  */
 final class AngleGrid {
 
@@ -15,53 +15,96 @@ final class AngleGrid {
     /** Node of the whole grid at the stall. */
     static final int STALL = OUTER + NodeLayout.STALL;
 
+    /** Number of nodes. */
+    static final int COUNT = NodeLayout.COUNT + 2 * OUTER;
+
     private static final int ZERO_LIFT = OUTER + NodeLayout.ZERO_LIFT;
     private static final int INNER_END = OUTER + NodeLayout.COUNT - 1;
-    private static final int COUNT = NodeLayout.COUNT + 2 * OUTER;
+    private static final double RIGHT = Math.PI / 2;
 
+    /** Nodes at the landmarks. */
     private static final int[] FIRST = {0, OUTER, LOWER_STALL, ZERO_LIFT, STALL, INNER_END, COUNT - 1};
 
-    private final double[] alpha;
+    /** The part that begins at or below each node. */
+    private static final int[] PART = parts();
+
+    private final double[] landmark;
+    private final double[] width = new double[FIRST.length - 1];
     private final double[] perRadian = new double[FIRST.length - 1];
 
-    private AngleGrid(double[] alpha) {
-        this.alpha = alpha;
-        for (int i = 0; i < perRadian.length; i++) {
-            perRadian[i] = (FIRST[i + 1] - FIRST[i]) / (alpha[FIRST[i + 1]] - alpha[FIRST[i]]);
+    private AngleGrid(double[] landmark) {
+        this.landmark = landmark;
+        for (int i = 0; i < width.length; i++) {
+            double part = landmark[i + 1] - landmark[i];
+            width[i] = part / (FIRST[i + 1] - FIRST[i]);
+            perRadian[i] = (FIRST[i + 1] - FIRST[i]) / part;
         }
     }
 
-    /** The grid around nodes laid out by {@link NodeLayout}, rad. */
-    static AngleGrid around(double[] nodes) {
-        double[] alpha = new double[COUNT];
-        System.arraycopy(nodes, 0, alpha, OUTER, nodes.length);
-        double right = Math.PI / 2;
-        double top = nodes[nodes.length - 1];
-        for (int i = 0; i < OUTER; i++) {
-            alpha[i] = -right + (nodes[0] + right) * i / OUTER;
-            alpha[COUNT - 1 - i] = right - (right - top) * i / OUTER;
+    private static int[] parts() {
+        int[] parts = new int[COUNT];
+        for (int part = 0; part < FIRST.length - 1; part++) {
+            for (int i = FIRST[part]; i < COUNT; i++) {
+                parts[i] = part;
+            }
         }
-        return new AngleGrid(alpha);
+        return parts;
+    }
+
+    /**
+     * The grid around nodes laid out by {@link NodeLayout}.
+     *
+     * @param nodes their angles, rad
+     * @param shift added to all of them, rad
+     */
+    static AngleGrid around(double[] nodes, double shift) {
+        double[] landmark = new double[FIRST.length];
+        landmark[0] = -RIGHT;
+        landmark[FIRST.length - 1] = RIGHT;
+        for (int part = 1; part < FIRST.length - 1; part++) {
+            landmark[part] = nodes[FIRST[part] - OUTER] + shift;
+        }
+        return new AngleGrid(landmark);
     }
 
     /** This grid and another, node by node; weight 0 gives this. */
     AngleGrid blend(AngleGrid other, double weight) {
-        return new AngleGrid(NodeLayout.blend(alpha, other.alpha, weight));
+        return new AngleGrid(NodeLayout.blend(landmark, other.landmark, weight));
     }
 
-    double[] angles() {
-        return alpha;
+    /** Angle of a node, rad. */
+    double angle(int node) {
+        int part = PART[node];
+        return landmark[part] + (node - FIRST[part]) * width[part];
+    }
+
+    double lowerStallAngle() {
+        return landmark[PART[LOWER_STALL]];
+    }
+
+    double stallAngle() {
+        return landmark[PART[STALL]];
+    }
+
+    /** Width of the interval above a node, rad. */
+    double width(int node) {
+        return width[PART[node]];
+    }
+
+    /** Intervals per rad above a node. */
+    double perRadian(int node) {
+        return perRadian[PART[node]];
     }
 
     /** Node number and share of the interval above it of an angle; clamped to a right angle on both sides. */
     double place(double angle) {
         int part;
-        if (angle < alpha[ZERO_LIFT]) {
-            part = angle < alpha[LOWER_STALL] ? (angle < alpha[OUTER] ? 0 : 1) : 2;
+        if (angle < landmark[3]) {
+            part = angle < landmark[2] ? (angle < landmark[1] ? 0 : 1) : 2;
         } else {
-            part = angle < alpha[STALL] ? 3 : (angle < alpha[INNER_END] ? 4 : 5);
+            part = angle < landmark[4] ? 3 : (angle < landmark[5] ? 4 : 5);
         }
-        double place = FIRST[part] + (angle - alpha[FIRST[part]]) * perRadian[part];
+        double place = FIRST[part] + (angle - landmark[part]) * perRadian[part];
         return place < 0 ? 0 : place > COUNT - 1 ? COUNT - 1 : place;
     }
 
@@ -70,43 +113,31 @@ final class AngleGrid {
         return Math.min((int) place, COUNT - 2);
     }
 
-    /** A cubic on the interval of a place from values and slopes at the nodes. */
-    double cubic(double[] value, double[] slope, double place) {
+    /** Angle of a place, rad. */
+    double angleAt(double place) {
         int i = interval(place);
-        return cubic(place, value[i], value[i + 1], slope[i], slope[i + 1]);
+        return angle(i) + (place - i) * width(i);
     }
 
-    /** The same from value and slope at the node below and the node above. */
+    /** A cubic on the interval of a place from value and slope at the node below and the node above. */
     double cubic(double place, double below, double above, double slopeBelow, double slopeAbove) {
         int i = interval(place);
         double t = place - i;
-        double width = alpha[i + 1] - alpha[i];
+        double step = width(i);
         double rise = above - below;
-        double left = slopeBelow * width;
-        double right = slopeAbove * width;
+        double left = slopeBelow * step;
+        double right = slopeAbove * step;
         return below + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)));
     }
 
     /** Slope of that cubic, per rad. */
-    double cubicSlope(double[] value, double[] slope, double place) {
-        int i = interval(place);
-        return cubicSlope(place, value[i], value[i + 1], slope[i], slope[i + 1]);
-    }
-
-    /** The same from value and slope at the node below and the node above. */
     double cubicSlope(double place, double below, double above, double slopeBelow, double slopeAbove) {
         int i = interval(place);
         double t = place - i;
-        double width = alpha[i + 1] - alpha[i];
+        double step = width(i);
         double rise = above - below;
-        double left = slopeBelow * width;
-        double right = slopeAbove * width;
-        return (left + t * (2 * (3 * rise - 2 * left - right) + 3 * t * (left + right - 2 * rise))) / width;
-    }
-
-    /** A straight line on the interval of a place. */
-    static double straight(double[] value, double place) {
-        int i = interval(place);
-        return value[i] + (place - i) * (value[i + 1] - value[i]);
+        double left = slopeBelow * step;
+        double right = slopeAbove * step;
+        return (left + t * (2 * (3 * rise - 2 * left - right) + 3 * t * (left + right - 2 * rise))) / step;
     }
 }

@@ -145,8 +145,10 @@ final class CleanPolars {
     private Basis basisOfOwn(double reynolds) {
         double low = lifts.get(0).reynolds();
         double high = lifts.get(lifts.size() - 1).reynolds();
-        if (lifts.stream().anyMatch(station -> Math.abs(Math.log(station.reynolds() / reynolds)) < AT_STATION)) {
-            return Basis.MEASURED;
+        for (LiftStation station : lifts) {
+            if (Math.abs(Math.log(station.reynolds() / reynolds)) < AT_STATION) {
+                return Basis.MEASURED;
+            }
         }
         if (reynolds > low && reynolds < high) {
             return Basis.BETWEEN;

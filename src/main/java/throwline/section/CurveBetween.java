@@ -1,11 +1,11 @@
 package throwline.section;
 
 import java.util.OptionalDouble;
-import throwline.section.TabulatedCurve.Nodes;
+import throwline.section.CurveNodes.Coefficient;
 
 /**
  * A section curve between two others of one section, landmark with landmark, read without being made: values, angles and
- * slopes of the nodes beside an angle are taken between the two at every reading. Immutable.
+ * slopes of the nodes beside an angle are taken between the two at every reading. Safe for several threads.
  */
 final class CurveBetween implements SectionCurve {
 
@@ -28,28 +28,48 @@ final class CurveBetween implements SectionCurve {
 
     @Override
     public double lift(double alpha) {
-        return value(lower.liftNodes(), upper.liftNodes(), alpha);
+        return value(Coefficient.LIFT, alpha);
     }
 
     @Override
     public double drag(double alpha) {
-        return value(lower.dragNodes(), upper.dragNodes(), alpha);
+        return value(Coefficient.DRAG, alpha);
     }
 
     @Override
     public double risingLift(double alpha) {
-        return value(lower.risingNodes(), upper.risingNodes(), alpha);
+        HullCurve below = lower.risingNodes();
+        HullCurve above = upper.risingNodes();
+        double place = grid.place(alpha);
+        int i = AngleGrid.interval(place);
+        return grid.cubic(
+                place,
+                between(below.value(i), above.value(i)),
+                between(below.value(i + 1), above.value(i + 1)),
+                between(below.slope(i), above.slope(i)),
+                between(below.slope(i + 1), above.slope(i + 1)));
     }
 
     @Override
     public double risingLiftSlope(double alpha) {
-        return Math.max(0, slope(lower.risingNodes(), upper.risingNodes(), alpha));
+        HullCurve below = lower.risingNodes();
+        HullCurve above = upper.risingNodes();
+        double place = grid.place(alpha);
+        int i = AngleGrid.interval(place);
+        double slope = grid.cubicSlope(
+                place,
+                between(below.value(i), above.value(i)),
+                between(below.value(i + 1), above.value(i + 1)),
+                between(below.slope(i), above.slope(i)),
+                between(below.slope(i + 1), above.slope(i + 1)));
+        return Math.max(0, slope);
     }
 
     @Override
     public double moment(double alpha) {
         double place = grid.place(alpha);
-        return between(AngleGrid.straight(lower.momentNodes(), place), AngleGrid.straight(upper.momentNodes(), place));
+        return between(
+                lower.nodes().straight(Coefficient.MOMENT, place), upper.nodes().straight(Coefficient.MOMENT, place));
     }
 
     @Override
@@ -101,26 +121,17 @@ final class CurveBetween implements SectionCurve {
         return lower.basis(alpha).weaker(upper.basis(alpha)).weaker(Basis.BETWEEN);
     }
 
-    private double value(Nodes below, Nodes above, double alpha) {
+    private double value(Coefficient wanted, double alpha) {
+        CurveNodes below = lower.nodes();
+        CurveNodes above = upper.nodes();
         double place = grid.place(alpha);
         int i = AngleGrid.interval(place);
         return grid.cubic(
                 place,
-                between(below.value()[i], above.value()[i]),
-                between(below.value()[i + 1], above.value()[i + 1]),
-                between(below.slope()[i], above.slope()[i]),
-                between(below.slope()[i + 1], above.slope()[i + 1]));
-    }
-
-    private double slope(Nodes below, Nodes above, double alpha) {
-        double place = grid.place(alpha);
-        int i = AngleGrid.interval(place);
-        return grid.cubicSlope(
-                place,
-                between(below.value()[i], above.value()[i]),
-                between(below.value()[i + 1], above.value()[i + 1]),
-                between(below.slope()[i], above.slope()[i]),
-                between(below.slope()[i + 1], above.slope()[i + 1]));
+                between(below.value(wanted, i), above.value(wanted, i)),
+                between(below.value(wanted, i + 1), above.value(wanted, i + 1)),
+                between(below.slope(wanted, i), above.slope(wanted, i)),
+                between(below.slope(wanted, i + 1), above.slope(wanted, i + 1)));
     }
 
     private double between(double atLower, double atUpper) {

@@ -2,7 +2,7 @@ package throwline.section;
 
 /**
  * The curves of one section with its surface held, over Reynolds number: what a search over speeds asks for again and
- * again. Holds what it has made: one thread at a time.
+ * again. Safe for several threads.
  */
 @FunctionalInterface
 public interface CurveFamily {

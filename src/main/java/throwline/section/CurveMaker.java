@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * Makes a section curve from an airfoil's clean curve and the effect of a deflected surface: one translation of the clean
  * curve in angle and lift, drag read at shifted lift, the plate past the stalls.
  */
-final class CurveMaker {
+final class CurveMaker implements CurveNodes.Source {
 
     private static final double DEGREE = Math.toRadians(1);
 
@@ -33,9 +33,6 @@ final class CurveMaker {
     private final double thickness;
     private final boolean byMethod;
     private final AngleGrid grid;
-    private final double[] liftOut;
-    private final double[] dragOut;
-    private final double[] momentOut;
 
     /**
      * Sets up for one curve.
@@ -53,11 +50,7 @@ final class CurveMaker {
         this.slant = Math.max(-STEEPEST_PLATE, Math.min(STEEPEST_PLATE, slant));
         this.thickness = thickness;
         this.byMethod = byMethod;
-        grid = grid(lift, effect);
-        int n = grid.angles().length;
-        liftOut = new double[n];
-        dragOut = new double[n];
-        momentOut = new double[n];
+        grid = AngleGrid.around(lift.alpha(), effect.maxLift() / lift.slope() - effect.zeroLift());
     }
 
     /**
@@ -67,41 +60,53 @@ final class CurveMaker {
      * @param recovery how far below the stall lift comes back, rad
      */
     TabulatedCurve make(HingeMoment hinge, OptionalDouble recovery) {
-        double[] angles = grid.angles();
-        for (int i = 0; i < angles.length; i++) {
-            int node = Math.max(0, Math.min(NodeLayout.COUNT - 1, i - AngleGrid.OUTER));
-            fill(i, node, angles[i]);
-        }
-        return new TabulatedCurve(
-                grid, liftOut, dragOut, momentOut, new TabulatedCurve.Traits(lift.slope(), recovery, hinge, bases()));
+        return new TabulatedCurve(grid, this, new TabulatedCurve.Traits(lift.slope(), recovery, hinge, bases()));
     }
 
-    /** The angles of this curve: those of the clean one, moved. */
-    private static AngleGrid grid(LiftStation lift, FlapEffect effect) {
-        double shift = effect.zeroLift() - effect.maxLift() / lift.slope();
-        double[] alpha = lift.alpha().clone();
-        for (int i = 0; i < alpha.length; i++) {
-            alpha[i] -= shift;
+    @Override
+    public double at(CurveNodes.Coefficient coefficient, int i) {
+        if (!isAttached(i)) {
+            Past past = pastStall(i);
+            return switch (coefficient) {
+                case LIFT -> past.lift;
+                case DRAG -> past.drag;
+                case MOMENT -> past.moment;
+            };
         }
-        return AngleGrid.around(alpha);
+        return switch (coefficient) {
+            case LIFT -> attachedLift(i);
+            case DRAG -> attachedDrag(i) + effect.drag();
+            case MOMENT -> attachedMoment(i);
+        };
     }
 
-    private void fill(int i, int node, double alpha) {
-        double[] angles = grid.angles();
-        double past = Math.max(alpha - angles[AngleGrid.STALL], angles[AngleGrid.LOWER_STALL] - alpha);
-        liftOut[i] = lift.lift()[node] + effect.maxLift();
-        momentOut[i] = lift.moment()[node] + effect.moment();
-        if (past <= 0) {
-            dragOut[i] = attachedDrag(node, liftOut[i]) + effect.drag();
-        } else {
-            double share = Ramp.smooth((past - lift.reach().past()) / TO_PLATE);
-            double measured = share < 1 ? attachedDrag(node, liftOut[i]) : 0;
-            passStall(i, alpha + slant, past, share, measured);
-        }
+    private static boolean isAttached(int i) {
+        return i >= AngleGrid.LOWER_STALL && i <= AngleGrid.STALL;
     }
+
+    /** The node of the clean curve: the same, or the last towards it. */
+    private static int node(int i) {
+        return Math.max(0, Math.min(NodeLayout.COUNT - 1, i - AngleGrid.OUTER));
+    }
+
+    private double attachedLift(int i) {
+        return lift.lift()[node(i)] + effect.maxLift();
+    }
+
+    private double attachedMoment(int i) {
+        return lift.moment()[node(i)] + effect.moment();
+    }
+
+    /** The coefficients at a node past a stall. */
+    private record Past(double lift, double drag, double moment) {}
 
     /** Lets the measured curve go over into the plate. */
-    private void passStall(int i, double inclined, double past, double share, double measuredDrag) {
+    private Past pastStall(int i) {
+        double alpha = grid.angle(i);
+        double past = Math.max(alpha - grid.stallAngle(), grid.lowerStallAngle() - alpha);
+        double share = Ramp.smooth((past - lift.reach().past()) / TO_PLATE);
+        double measuredDrag = share < 1 ? attachedDrag(i) : 0;
+        double inclined = alpha + slant;
         double sin = Math.sin(inclined);
         double cos = Math.cos(inclined);
         double normal = FlatPlate.normal(sin);
@@ -109,17 +114,17 @@ final class CurveMaker {
         double plateLift = normal * cos + suction * sin;
         double plateDrag = normal * sin + (PLATE_FRICTION - suction) * cos;
         double surfaceDrag = effect.drag() * (1 - share * Ramp.smooth(Math.abs(inclined) / STEEPEST_PLATE - 1));
-        double cl = (1 - share) * liftOut[i] + share * plateLift;
+        double cl = (1 - share) * attachedLift(i) + share * plateLift;
         double cd = (1 - share) * measuredDrag + share * plateDrag + surfaceDrag;
         double moved = Ramp.smooth((past - lift.reach().momentPast()) / CENTRE_MOVES);
         double moment = FlatPlate.moment(sin, cos, cl * cos + cd * sin);
-        liftOut[i] = cl;
-        dragOut[i] = cd;
-        momentOut[i] = (1 - moved) * momentOut[i] + moved * moment;
+        return new Past(cl, cd, (1 - moved) * attachedMoment(i) + moved * moment);
     }
 
     /** Clean drag at lift shifted with the low-drag range; near and past the stalls that of the same node. */
-    private double attachedDrag(int node, double liftHere) {
+    private double attachedDrag(int i) {
+        int node = node(i);
+        double liftHere = attachedLift(i);
         double alpha = lift.alpha()[node];
         double top = lift.maxLift() + effect.maxLift();
         double fade = Math.max(0, Math.min(1, (liftHere - BUCKET_LIFT) / Math.max(0.3, top - BUCKET_LIFT)));
@@ -139,15 +144,14 @@ final class CurveMaker {
     }
 
     private BasisMap bases() {
-        double[] angles = grid.angles();
         MeasuredReach reach = lift.reach();
         double half = reach.past() + TO_PLATE / 2;
         Basis attached = byMethod ? clean.basis().weaker(Basis.METHOD) : clean.basis();
         return new BasisMap(
                 attached,
-                angles[AngleGrid.LOWER_STALL] - half,
-                angles[AngleGrid.LOWER_STALL] + reach.low(),
-                angles[AngleGrid.STALL] - reach.before() + (reach.before() > 0 ? 0 : reach.past()),
-                angles[AngleGrid.STALL] + half);
+                grid.lowerStallAngle() - half,
+                grid.lowerStallAngle() + reach.low(),
+                grid.stallAngle() - reach.before() + (reach.before() > 0 ? 0 : reach.past()),
+                grid.stallAngle() + half);
     }
 }

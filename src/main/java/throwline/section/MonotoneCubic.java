@@ -53,7 +53,8 @@ final class MonotoneCubic {
         slope[to] = chordBefore;
     }
 
-    private static double harmonic(double before, double after, double stepBefore, double step) {
+    /** Slope between two chords and the widths that they span. */
+    static double harmonic(double before, double after, double stepBefore, double step) {
         if (before * after <= 0) {
             return 0;
         }

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Curves made once at rungs of Reynolds number and read between them. Curves change along straight lines in ln Re between
  * the Reynolds numbers at which anything was measured or a law bends; every one of those is a rung, and others between
- * keep what is left of curvature (drag is a power of Reynolds number) below a part in a thousand.
+ * keep what is left of curvature (drag is a power of Reynolds number) below a part in a thousand. Safe for several threads:
+ * a rung made twice is the same.
  */
 final class RungFamily implements CurveFamily {
 

@@ -46,7 +46,7 @@ final class CompassSearch {
                     .filter(t -> t.fault().isEmpty() && !Double.isNaN(value.applyAsDouble(t)))
                     .min(Comparator.comparingDouble(value))
                     .orElse(here);
-            if (next == here) {
+            if (Lattice.place(next).equals(Lattice.place(here))) {
                 flap /= 2;
                 aileron /= 2;
             }

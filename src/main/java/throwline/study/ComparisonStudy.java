@@ -43,13 +43,9 @@ public final class ComparisonStudy {
     public Comparison compare(Model model, AirfoilLibrary airfoils, List<Pack> packs) {
         Airframe airframe = new Airframe(model, airfoils, sections);
         GroundLadder ladder = new GroundLadder(airframe);
-        List<Column> columns = model.setUps().parallelStream()
-                .map(setUp -> new Column(airframe, airfoils, ladder, setUp, packs))
+        List<List<SetUpResult>> bySetUp = columns(airframe, packs).parallelStream()
+                .map(column -> column.results(airfoils, ladder))
                 .toList();
-        Column reference = columns.get(model.setUps().indexOf(model.reference()));
-        columns.forEach(column -> column.compareWith(reference));
-        List<List<SetUpResult>> bySetUp =
-                columns.parallelStream().map(Column::results).toList();
         List<PackResult> results = new ArrayList<>();
         for (int p = 0; p < packs.size(); p++) {
             List<SetUpResult> row = new ArrayList<>();
@@ -63,19 +59,30 @@ public final class ComparisonStudy {
         return new Comparison(model, airframe.air().density(), results, warnings);
     }
 
+    /** What all set-ups do in steady flight alone, in their order, pack by pack; nothing where no stall was found. */
+    List<List<Optional<FlightAnswer>>> inFlight(Airframe airframe, List<Pack> packs) {
+        return columns(airframe, packs).parallelStream().map(Column::inFlight).toList();
+    }
+
+    private List<Column> columns(Airframe airframe, List<Pack> packs) {
+        Model model = airframe.model();
+        List<Column> columns = model.setUps().parallelStream()
+                .map(setUp -> new Column(airframe, setUp, packs))
+                .toList();
+        Column reference = columns.get(model.setUps().indexOf(model.reference()));
+        columns.forEach(column -> column.compareWith(reference));
+        return columns;
+    }
+
     /** One set-up with all packs. */
     private final class Column {
         private final SetUp setUp;
         private final Flight flight;
-        private final AirfoilLibrary airfoils;
-        private final GroundLadder ladder;
         private final List<Approach> approaches;
         private final List<Optional<Descent>> elsewhere = new ArrayList<>();
 
-        Column(Airframe airframe, AirfoilLibrary airfoils, GroundLadder ladder, SetUp setUp, List<Pack> packs) {
-            this.ladder = ladder;
+        Column(Airframe airframe, SetUp setUp, List<Pack> packs) {
             this.setUp = setUp;
-            this.airfoils = airfoils;
             flight = new Flight(airframe, setUp);
             approaches = packs.stream().map(this::approach).toList();
         }
@@ -101,24 +108,37 @@ public final class ComparisonStudy {
                     stall -> flight.descent(own.pack, stall, SetUpAnswer.APPROACH_OVER_STALL * other.speed()));
         }
 
-        List<SetUpResult> results() {
-            return IntStream.range(0, approaches.size()).mapToObj(this::result).toList();
+        List<Optional<FlightAnswer>> inFlight() {
+            return IntStream.range(0, approaches.size())
+                    .mapToObj(p -> {
+                        Approach own = approaches.get(p);
+                        return own.stall.flatMap(stall -> own.descent.map(
+                                descent -> answer().inFlight(flight, own.pack, stall, descent, elsewhere.get(p))));
+                    })
+                    .toList();
         }
 
-        private SetUpResult result(int p) {
-            SetUpAnswer answer = new SetUpAnswer(flight.airframe().model(), setUp, bands);
-            Approach own = approaches.get(p);
-            return own.stall.isEmpty() || own.descent.isEmpty()
-                    ? answer.withoutStall()
-                    : likely(
-                            answer.of(flight, ladder, own.pack, own.stall.get(), own.descent.get(), elsewhere.get(p)),
-                            own.pack);
+        List<SetUpResult> results(AirfoilLibrary airfoils, GroundLadder ladder) {
+            return IntStream.range(0, approaches.size())
+                    .mapToObj(p -> {
+                        Approach own = approaches.get(p);
+                        return own.stall
+                                .flatMap(stall -> own.descent.map(descent ->
+                                        answer().of(flight, ladder, own.pack, stall, descent, elsewhere.get(p))))
+                                .map(result -> likely(result, airfoils, own.pack))
+                                .orElseGet(answer()::withoutStall);
+                    })
+                    .toList();
+        }
+
+        private SetUpAnswer answer() {
+            return new SetUpAnswer(flight.airframe().model(), setUp, bands);
         }
 
         /**
          * Weight, balance and throws are small against the model's own errors; an airfoil that was never measured is not.
          */
-        private SetUpResult likely(SetUpResult result, Pack pack) {
+        private SetUpResult likely(SetUpResult result, AirfoilLibrary airfoils, Pack pack) {
             Airframe airframe = flight.airframe();
             Unknowns unknowns = new Unknowns(airframe.model(), airfoils);
             if (unknowns.standIns().isEmpty()) {

@@ -60,44 +60,53 @@ final class SetUpAnswer {
     SetUpResult withoutStall() {
         Headline none = new Headline.Unknown("why.no-stall");
         FirstStall nowhere = new FirstStall(Side.BOTH, 0, "", Manner.NOT_REACHED);
+        FlightAnswer nothing = new FlightAnswer(
+                none, none, none, none, none, none, none, none, List.of(), nowhere, List.of(), List.of());
         ServoAnswer servos = new Servos(model, setUp, bands).withoutStall();
-        return new SetUpResult(
-                setUp,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                List.of(),
-                nowhere,
-                List.of(),
-                List.of(),
-                servos,
-                FieldAnswer.none(none),
-                List.of(Note.of("note.no-stall")));
+        return nothing.with(setUp, servos, FieldAnswer.none(none), List.of(Note.of("note.no-stall")));
     }
 
+    /** What it does in steady flight, and from there on to servos, landings and gusts. */
     SetUpResult of(
             Flight flight, GroundLadder ladder, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+        PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
+        FlightAnswer inFlight = inFlight(flight, pack, stall, approach, reference, balance);
+        ServoAnswer servos =
+                new Servos(model, setUp, bands).answer(flight, pack, stall, approach, inFlight.elevatorChange());
+        FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
+        FieldAnswer field = approach.steady().isPresent()
+                ? fields.of(flight, pack, stall, approach)
+                : FieldAnswer.none(inFlight.descentAngle());
+        return inFlight.with(
+                setUp,
+                servos,
+                field,
+                Stream.of(balance.notes(), notes(stall, approach, servos), fields.notes(field))
+                        .flatMap(List::stream)
+                        .toList());
+    }
+
+    /** What it does in steady flight alone. */
+    FlightAnswer inFlight(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+        PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
+        return inFlight(flight, pack, stall, approach, reference, balance);
+    }
+
+    private FlightAnswer inFlight(
+            Flight flight,
+            Pack pack,
+            Stall stall,
+            Descent approach,
+            Optional<Descent> reference,
+            PitchBalance balance) {
         String kind = setUp.isClean() ? "clean" : "moved";
         double speed = APPROACH_OVER_STALL * stall.speed();
         Optional<Attitude> steady = approach.steady();
-        PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
         Headline angle = steady.<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
                 .orElseGet(() -> balance.why(approach));
         Headline sink = angle instanceof Headline.Known known ? sinkRate(speed, known) : angle;
-        Headline elevator = steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
-                .orElse(angle);
-        Headline change = steady.map(a -> change(a, reference)).orElse(angle);
         List<SpeedPoint> sweep = sweep(flight, pack, stall);
-        ServoAnswer servos = new Servos(model, setUp, bands).answer(flight, pack, stall, approach, change);
-        FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
-        FieldAnswer field = steady.isPresent() ? fields.of(flight, pack, stall, approach) : FieldAnswer.none(angle);
-        return new SetUpResult(
-                setUp,
+        return new FlightAnswer(
                 bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
                 bands.around(
                         "approachSpeed",
@@ -110,17 +119,13 @@ final class SetUpAnswer {
                 flight.noseDownSpeed(pack, stall)
                         .<Headline>map(v -> bands.around("noseDownSpeed", v))
                         .orElseGet(() -> new Headline.Unknown("why.nose-down")),
-                elevator,
-                change,
+                steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
+                        .orElse(angle),
+                steady.map(a -> change(a, reference)).orElse(angle),
                 rolls(flight, pack, approach, angle),
                 firstStall(flight, stall),
                 sweep,
-                steady.map(a -> load(a.wing())).orElse(List.of()),
-                servos,
-                field,
-                Stream.of(balance.notes(), notes(stall, approach, servos), fields.notes(field))
-                        .flatMap(List::stream)
-                        .toList());
+                steady.map(a -> load(a.wing())).orElse(List.of()));
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {

@@ -11,6 +11,8 @@ import throwline.input.PackedAirfoils;
 import throwline.liftingline.Ground;
 import throwline.liftingline.Inflow;
 import throwline.liftingline.LawCurve;
+import throwline.liftingline.LiftingLineSolver;
+import throwline.liftingline.SolverSettings;
 import throwline.model.AirfoilName;
 import throwline.model.Elevator;
 import throwline.model.Hinge;
@@ -35,8 +37,12 @@ class PivotTest {
                 TailPosition.ON_THE_BODY,
                 AIRFOIL,
                 new Elevator(1, 0.35, 0.35, Hinge.TAPED, pivot));
-        TailSurface surface =
-                new TailSurface(tail, new PackedAirfoils().find(AIRFOIL).orElseThrow(), sections, Ground.none());
+        TailSurface surface = new TailSurface(
+                tail,
+                new PackedAirfoils().find(AIRFOIL).orElseThrow(),
+                sections,
+                Ground.none(),
+                influence -> new LiftingLineSolver(influence, SolverSettings.standard()));
         return surface.at(0, elevator, Inflow.clean(surface.grid().size()), 1e6);
     }
 

@@ -186,8 +186,9 @@ final class WingCaseReading {
             circulation[i] = Math.sqrt(1 - grid.control(i) * grid.control(i));
         }
         double drag = 0;
+        double[] wake = wing.influence.wakeAngles(circulation);
         for (int i = 0; i < grid.size(); i++) {
-            drag += circulation[i] * wing.influence.wakeAngle(i, circulation) * grid.width(i);
+            drag += circulation[i] * wake[i] * grid.width(i);
         }
         return drag;
     }

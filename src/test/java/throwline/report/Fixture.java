@@ -28,10 +28,6 @@ import throwline.study.FieldAnswer.Margins;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
 import throwline.study.ServoAnswer;
-import throwline.study.ServoAnswer.LoadPoint;
-import throwline.study.ServoAnswer.Position;
-import throwline.study.ServoAnswer.Reach;
-import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.LoadStation;
@@ -222,52 +218,9 @@ public final class Fixture {
                         aileron < 0 ? Manner.SAGS : Manner.MAY_DROP_A_WING),
                 sweep(drag, most, faster),
                 load(model, flap, aileron, most),
-                servos(model, setUp, approach),
+                ServoFixture.servos(model, setUp, approach),
                 field(model, approach, angle, drag),
                 List.of());
-    }
-
-    /** Invented servos: loads in proportion to deflection and the square of the speed, an even linkage. */
-    private static ServoAnswer servos(Model model, SetUp setUp, double approach) {
-        List<SurfaceLoad> loads = new ArrayList<>();
-        List<Position> positions = new ArrayList<>();
-        for (Surface surface : model.wing().surfaces()) {
-            double angle = setUp.deflection(surface.name());
-            List<LoadPoint> points = new ArrayList<>();
-            for (double speed = approach; speed < 2.3 * approach; speed += approach / 4) {
-                double torque = 0.0005 * speed * speed * (0.1 + Math.abs(angle));
-                points.add(new LoadPoint(speed, angle == 0 ? "high rates" : "", angle, torque, Optional.of(torque)));
-            }
-            double comingIn = points.get(0).torque().orElseThrow();
-            boolean rated = surface.name().equals("flaps");
-            loads.add(new SurfaceLoad(
-                    surface.name(),
-                    rated ? Optional.of(0.3) : Optional.empty(),
-                    !rated,
-                    new Headline.Known(comingIn, comingIn, 1.5 * comingIn, Basis.ASSUMED),
-                    rated ? Optional.of(approach * Math.sqrt(0.15 / comingIn)) : Optional.empty(),
-                    points));
-            positions.add(position(surface.name(), "", Side.BOTH, angle, 0.07));
-            if (!rated) {
-                positions.add(position(surface.name(), "high rates", Side.LEFT, angle + 18 * DEG, 0.065));
-                positions.add(position(surface.name(), "high rates", Side.RIGHT, angle - 25 * DEG, 0.065));
-            }
-        }
-        positions.add(position("elevator", "", Side.BOTH, setUp.elevator(), 0.065));
-        Headline limit = setUp.isClean()
-                ? new Headline.Unknown("why.nothing-moved")
-                : new Headline.Known(1.6 * approach, 1.3 * approach, 1.6 * approach, Basis.ASSUMED);
-        Optional<Position> mix =
-                setUp.isClean() ? Optional.empty() : Optional.of(position("elevator", "", Side.BOTH, 2 * DEG, 0.065));
-        return new ServoAnswer(limit, setUp.isClean() ? "" : "flaps", loads, positions, List.of(), mix);
-    }
-
-    private static Position position(String surface, String stick, Side side, double angle, double chord) {
-        boolean cut = angle < -25 * DEG;
-        double share = angle / (45 * DEG);
-        Reach reach = Math.abs(share) > 1 ? Reach.BEYOND_SWING : Reach.FREE;
-        return new Position(
-                surface, stick, side, angle, cut, share, chord, Optional.of(angle), Optional.of(share), reach, false);
     }
 
     private static List<SpeedPoint> sweep(double drag, double most, double faster) {

@@ -20,9 +20,6 @@ final class FoundLoopText {
     /** More flap than this with full elevator is unusual, rad (TRADE-FACTS 1, common practice). */
     private static final double USUAL = Math.toRadians(10);
 
-    /** From this load on it is worth asking whether the model is built for it (PRACTICE), as at other loops. */
-    private static final double HEAVY = 8;
-
     private final Model model;
     private final FindWords say;
     private final Figures figures;
@@ -141,7 +138,7 @@ final class FoundLoopText {
                 .mapToDouble(Pull::load)
                 .max()
                 .stream()
-                .filter(most -> most > HEAVY)
+                .filter(most -> most > PullLines.HEAVY)
                 .forEach(most -> say.line(text, words.say("fly.loop.heavy", figures.load(most))));
     }
 

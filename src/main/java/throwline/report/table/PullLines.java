@@ -22,7 +22,7 @@ final class PullLines {
      * From this load on it is worth asking whether the model is built for it: the limit load of full-size aerobatic
      * aeroplanes (FAR 23.337, MEMORY).
      */
-    private static final double HEAVY = 6;
+    static final double HEAVY = 6;
 
     private final Page page;
     private final Words words;
