@@ -75,7 +75,7 @@ final class FieldAnswers {
                 positive(bands.around("float." + kind, still.floated())),
                 limit,
                 positive(bands.around("landing", still.total())),
-                inWind(still, windy),
+                inWind(still, windy, attitude),
                 Optional.of(legs(lander, still, 0)),
                 windy.map(w -> legs(lander, w, field.wind())),
                 Optional.of(new FieldAnswer.FlareElevator(
@@ -83,11 +83,14 @@ final class FieldAnswers {
                 margins);
     }
 
-    private Headline inWind(Landing still, Optional<Landing> windy) {
+    /** What is not known of the airspeed counts for more against the wind: it is all of the speed over the ground that errs. */
+    private Headline inWind(Landing still, Optional<Landing> windy, Attitude approach) {
         if (field.wind() <= 0) {
             return positive(bands.around("landing", still.total()));
         }
-        return windy.map(landing -> positive(bands.around("landing", landing.total())))
+        double ahead = approach.speed() * Math.cos(approach.descentAngle());
+        return windy.map(landing ->
+                        positive(bands.around("landing", landing.total()).wider(ahead / (ahead - field.wind()))))
                 .orElseGet(() -> new Headline.Unknown("why.wind-faster"));
     }
 

@@ -41,6 +41,11 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
             return new Known(factor * value, factor * low, factor * high, basis, shared);
         }
 
+        /** This number with a band wider by a factor, at least 1. */
+        public Known wider(double factor) {
+            return new Known(value, value - factor * (value - low), value + factor * (high - value), basis, shared);
+        }
+
         /**
          * Whether the difference to another number may be nothing or of the other sign, nine times out of ten. Errors that
          * both share cancel as far as their bands are alike; the rest adds by squares, as errors do that know nothing of each

@@ -67,6 +67,18 @@ class LandingStoriesTest {
                 .isSorted();
     }
 
+    /** An error of the airspeed is one of the speed over the ground, which is less against the wind (closed form). */
+    @Test
+    void theBandIsWiderAgainstTheWind() {
+        for (SetUpResult result : results) {
+            double ahead = value(result.approachSpeed()) * Math.cos(value(result.descentAngle()));
+            Headline.Known still = (Headline.Known) result.field().landing();
+            Headline.Known windy = (Headline.Known) result.field().landingInWind();
+            assertThat(windy.high() / windy.value() - 1)
+                    .isCloseTo((still.high() / still.value() - 1) * ahead / (ahead - 3), withPercentage(1e-6));
+        }
+    }
+
     /** Wind up to what a model file may say: where it is faster than the model there is no landing, and all else stays. */
     @ParameterizedTest
     @ValueSource(doubles = {9, 12, 13, 18, 25})
