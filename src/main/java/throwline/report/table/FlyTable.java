@@ -3,6 +3,7 @@ package throwline.report.table;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import throwline.model.Propeller;
 import throwline.model.Tail;
@@ -162,11 +163,10 @@ public final class FlyTable {
                 steepest.isEmpty()
                         ? words.say("fly.path.none", limit)
                         : words.say("fly.path.steepest", limit, steepest, speed));
-        line(text, words.say("fly.path.glide", headline(result.glance().bestGlideRatio(), this::ratio)));
-        line(text, words.say("fly.path.dive", headline(result.glance().noseDownSpeed(), figures::speed)));
+        line(text, said("fly.path.glide", result.glance().bestGlideRatio(), this::ratio));
+        line(text, said("fly.path.dive", result.glance().noseDownSpeed(), figures::speed));
         d.propellers()
-                .forEach(other -> line(
-                        text, words.say(propeller(other.shut()), headline(other.descentAngle(), figures::degrees))));
+                .forEach(other -> line(text, said(propeller(other.shut()), other.descentAngle(), figures::degrees)));
         return text.toString();
     }
 
@@ -182,7 +182,14 @@ public final class FlyTable {
         return String.format(Locale.ROOT, "%.1f", ratio);
     }
 
-    private String headline(Headline headline, java.util.function.DoubleFunction<String> figure) {
+    /** A sentence with the number in it, or why there is none. */
+    private String said(String key, Headline headline, DoubleFunction<String> figure) {
+        return headline instanceof Headline.Known known
+                ? words.say(key, figure.apply(known.value()))
+                : sentences.why((Headline.Unknown) headline);
+    }
+
+    private String headline(Headline headline, DoubleFunction<String> figure) {
         return headline instanceof Headline.Known known
                 ? figure.apply(known.value())
                 : sentences.why((Headline.Unknown) headline);
@@ -266,7 +273,7 @@ public final class FlyTable {
         line(
                 text,
                 words.say(
-                        "fly.balance.cruise",
+                        b.elevatorAtCruise() instanceof Headline.Known ? "fly.balance.cruise" : "fly.balance.no-cruise",
                         figures.speed(b.cruiseSpeed()),
                         headline(b.elevatorAtCruise(), v -> figures.edge(v, edge))));
         b.why().ifPresent(why -> why(text, why, edge));
