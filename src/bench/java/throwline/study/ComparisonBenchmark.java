@@ -45,7 +45,7 @@ import throwline.section.SurfaceState;
 @Fork(
         value = 1,
         jvmArgsAppend = {"-Djava.util.concurrent.ForkJoinPool.common.parallelism=0"})
-@Warmup(iterations = 5, time = 2)
+@Warmup(iterations = 8, time = 4)
 @Measurement(iterations = 5, time = 2)
 public class ComparisonBenchmark {
 
