@@ -2,6 +2,8 @@ package throwline.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -93,7 +95,7 @@ final class FlyCommand implements Callable<Integer> {
     private void write(Path folder, ReadModel.Project project, FlyResult result) {
         OutputFolder output = new OutputFolder(folder, replace, context.words());
         String table = new FlyTable(Page.of(FILE_WIDTH, true, false, project.display()), context.words()).write(result);
-        java.util.List<ReportFile> files = new java.util.ArrayList<>();
+        List<ReportFile> files = new ArrayList<>();
         files.add(new ReportFile("fly.txt", table.getBytes(StandardCharsets.UTF_8)));
         files.addAll(new FlyCharts(context.words()).draw(result));
         String html = new FlyPage(context.words())

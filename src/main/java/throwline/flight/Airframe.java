@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -85,7 +86,7 @@ public final class Airframe {
         influence = new InfluenceMatrix(strips.grid(), Ground.none(), ChordCorrection.of(strips.grid()));
         bodyMoment = BodyMoment.slope(model.body());
         double reynoldsPerMetre = reynoldsPerMetre(TYPICAL_SPEED);
-        List<DragItem> parts = new java.util.ArrayList<>(new DragItems(model, reynoldsPerMetre).all());
+        List<DragItem> parts = new ArrayList<>(new DragItems(model, reynoldsPerMetre).all());
         parts.add(new DragItem(
                 "gaps and corners",
                 roughness() * strips.grid().area() * cleanProfileDrag(reynoldsPerMetre),

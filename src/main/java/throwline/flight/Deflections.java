@@ -1,6 +1,7 @@
 package throwline.flight;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import throwline.model.SetUp;
 import throwline.model.Stick;
@@ -23,7 +24,7 @@ public record Deflections(Map<String, Double> left, Map<String, Double> right, b
 
     /** A set-up alone. */
     public static Deflections of(Wing wing, SetUp setUp) {
-        return of(wing, setUp, new Stick.Pull("", Map.of(), 0, java.util.List.of()), 1);
+        return of(wing, setUp, new Stick.Pull("", Map.of(), 0, List.of()), 1);
     }
 
     /**

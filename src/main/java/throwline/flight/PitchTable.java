@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import java.util.function.ToDoubleFunction;
 import throwline.flight.Trimmer.TailPower;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -144,7 +145,7 @@ final class PitchTable implements PitchCoefficients {
                         + c.momentByTurning * turning);
     }
 
-    private double between(double share, double alpha, java.util.function.ToDoubleFunction<Cell> value) {
+    private double between(double share, double alpha, ToDoubleFunction<Cell> value) {
         double s = Math.max(0, Math.min(1, share)) * (SHARES - 1);
         int i = (int) Math.min(SHARES - 2.0, Math.floor(s));
         double a = (alpha - lowest) / STEP;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
+import java.util.stream.DoubleStream;
 import throwline.model.Surface;
 import throwline.model.Wing;
 import throwline.model.WingSection;
@@ -46,7 +47,7 @@ public final class WingStrips {
         this.wing = wing;
         this.sections = sections;
         double[] ends = wing.surfaces().stream()
-                .flatMapToDouble(s -> java.util.stream.DoubleStream.of(s.from(), s.to()))
+                .flatMapToDouble(s -> DoubleStream.of(s.from(), s.to()))
                 .toArray();
         grid = SpanGrid.of(new WingPlanform(wing), ends, strips);
         surfaceNumbers = new int[grid.size()];

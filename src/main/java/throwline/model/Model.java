@@ -56,6 +56,11 @@ public record Model(
         this(name, packs, wing, tail, body, wheels, propeller, field, setUps, sticks, List.of());
     }
 
+    /** The same model with another propeller. */
+    public Model with(Propeller other) {
+        return new Model(name, packs, wing, tail, body, wheels, Optional.of(other), field, setUps, sticks, servos);
+    }
+
     /** The servo of a surface; one of which nothing is known where the model does not say. */
     public Servo servo(String surface) {
         return servos.stream()

@@ -1,6 +1,7 @@
 package throwline.section;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import throwline.section.PolarRun.Kind;
@@ -224,12 +225,12 @@ final class LiftStations {
                 .filter(point -> !Double.isNaN(point.moment()))
                 .toList();
         double[] moment = new double[alpha.length];
-        java.util.Arrays.fill(moment, airfoil.nominalMoment());
+        Arrays.fill(moment, airfoil.nominalMoment());
         if (known.size() >= 3) {
             MonotoneCubic curve = MonotoneCubic.through(
                     known.stream().mapToDouble(Point::alpha).toArray(),
                     known.stream().mapToDouble(Point::moment).toArray());
-            java.util.Arrays.setAll(moment, i -> curve.value(alpha[i]));
+            Arrays.setAll(moment, i -> curve.value(alpha[i]));
         }
         return moment;
     }

@@ -1,5 +1,8 @@
 package throwline.sizing;
 
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
 /**
  * How far something moves, trailing edge down positive.
  *
@@ -41,9 +44,8 @@ public record Range(double low, double high) {
         if (isNothing()) {
             return new double[] {0};
         }
-        return java.util.stream.DoubleStream.concat(
-                        java.util.stream.IntStream.range(0, count).mapToDouble(i -> low + width() * i / (count - 1)),
-                        java.util.stream.DoubleStream.of(0))
+        return DoubleStream.concat(
+                        IntStream.range(0, count).mapToDouble(i -> low + width() * i / (count - 1)), DoubleStream.of(0))
                 .map(a -> Math.abs(a) < AT_END ? 0 : a)
                 .sorted()
                 .distinct()

@@ -1,7 +1,9 @@
 package throwline.study;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
@@ -332,7 +334,7 @@ public final class FindStudy {
         }
 
         private SetUp partOf(SetUp setUp, double share) {
-            java.util.Map<String, Double> part = new java.util.HashMap<>();
+            Map<String, Double> part = new HashMap<>();
             setUp.deflections().forEach((surface, angle) -> part.put(surface, share * angle));
             return new SetUp(setUp.name(), part, 0);
         }

@@ -272,7 +272,7 @@ public final class FlyStudy {
             return Arrays.stream(Propeller.Shut.values())
                     .filter(shut -> shut != propeller.shut())
                     .map(shut -> {
-                        Airframe other = new Airframe(with(propeller.doing(shut)), airfoils, sections);
+                        Airframe other = new Airframe(model.with(propeller.doing(shut)), airfoils, sections);
                         Descent descent = new Flight(other, setUp).descent(pack, stall, approach.speed());
                         String kind = setUp.isClean() ? "clean" : "moved";
                         return new OtherPropeller(
@@ -282,21 +282,6 @@ public final class FlyStudy {
                                         .orElseGet(() -> SetUpAnswer.why(descent)));
                     })
                     .toList();
-        }
-
-        private Model with(Propeller other) {
-            return new Model(
-                    model.name(),
-                    model.packs(),
-                    model.wing(),
-                    model.tail(),
-                    model.body(),
-                    model.wheels(),
-                    Optional.of(other),
-                    model.field(),
-                    model.setUps(),
-                    model.sticks(),
-                    model.servos());
         }
 
         private List<RollPoint> rollSweep(Stall stall) {

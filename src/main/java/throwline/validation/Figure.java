@@ -1,5 +1,8 @@
 package throwline.validation;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** Quantities that statistics are made of, and how their errors are counted. */
 public enum Figure {
     /** Maximum lift coefficient of a section, share. */
@@ -61,7 +64,7 @@ public enum Figure {
     }
 
     /** The figure of a key. */
-    static java.util.Optional<Figure> of(String key) {
-        return java.util.Arrays.stream(values()).filter(f -> f.key.equals(key)).findFirst();
+    static Optional<Figure> of(String key) {
+        return Arrays.stream(values()).filter(f -> f.key.equals(key)).findFirst();
     }
 }

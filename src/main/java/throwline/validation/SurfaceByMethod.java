@@ -3,6 +3,7 @@ package throwline.validation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
 import throwline.section.Airfoil;
@@ -95,7 +96,7 @@ final class SurfaceByMethod implements CaseKind {
                     .orElse(Double.NaN));
         }
 
-        private java.util.stream.Stream<Point> compared(double from) {
+        private Stream<Point> compared(double from) {
             double top = TOP * highest();
             return run.points().stream().filter(p -> p.drag() > 0 && p.lift() > from && p.lift() < top);
         }

@@ -3,19 +3,13 @@ package throwline.report.chart;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
-import org.jfree.chart.annotations.AbstractXYAnnotation;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.PlotRenderingInfo;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleEdge;
 
 /** Names of curves and of levels that reach the right side of a plot, below each other beside it, with a line from each curve's end. */
-final class EndLabels extends AbstractXYAnnotation {
+final class EndLabels extends Overlay {
 
     private static final long serialVersionUID = 1;
 
@@ -53,34 +47,23 @@ final class EndLabels extends AbstractXYAnnotation {
     }
 
     @Override
-    public void draw(
-            Graphics2D g2,
-            XYPlot plot,
-            Rectangle2D area,
-            ValueAxis across,
-            ValueAxis up,
-            int rendererIndex,
-            PlotRenderingInfo info) {
-        Shape clip = g2.getClip();
-        g2.setClip(null);
-        Ink ink = new Ink(g2);
+    void paint(Graphics2D g2, Ink ink, Frame frame) {
+        Rectangle2D area = frame.area();
         double step = ink.height(HouseStyle.STRONG);
         List<End> downwards = ends.stream()
                 .sorted(Comparator.comparingDouble(End::y).reversed())
                 .toList();
-        double[] wanted = downwards.stream()
-                .mapToDouble(end -> up.valueToJava2D(end.y(), area, RectangleEdge.LEFT))
-                .toArray();
+        double[] wanted =
+                downwards.stream().mapToDouble(end -> frame.y(end.y())).toArray();
         double[] places = apart(wanted, step, area.getMinY() + step / 2, area.getMaxY() - step / 2);
         for (int i = 0; i < places.length; i++) {
             End end = downwards.get(i);
-            double x = across.valueToJava2D(end.x(), area, RectangleEdge.BOTTOM);
+            double x = frame.x(end.x());
             g2.setStroke(HouseStyle.THIN);
             g2.setPaint(end.color());
             g2.draw(new Line2D.Double(x + GAP, wanted[i], area.getMaxX() + AWAY - GAP, places[i]));
             ink.text(end.name(), end.font(), HouseStyle.INK, area.getMaxX() + AWAY, places[i], Ink.Side.RIGHT);
         }
-        g2.setClip(clip);
     }
 
     /**

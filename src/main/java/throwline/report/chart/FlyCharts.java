@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleAnchor;
@@ -131,8 +132,7 @@ public final class FlyCharts {
                 words.say("chart.of", result.model().name(), result.pack().name()));
     }
 
-    private static List<double[]> points(
-            List<SpeedPoint> sweep, java.util.function.ToDoubleFunction<SpeedPoint> value) {
+    private static List<double[]> points(List<SpeedPoint> sweep, ToDoubleFunction<SpeedPoint> value) {
         List<double[]> points = new ArrayList<>();
         sweep.forEach(p -> points.add(new double[] {p.speed(), value.applyAsDouble(p)}));
         return points;

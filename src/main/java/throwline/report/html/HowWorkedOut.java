@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import throwline.model.Model;
 import throwline.model.SetUp;
@@ -69,8 +70,7 @@ final class HowWorkedOut {
                 flown.model().reference().name());
     }
 
-    private static String say(
-            Headline headline, java.util.function.Function<Headline.Known, String> text, String none) {
+    private static String say(Headline headline, Function<Headline.Known, String> text, String none) {
         return Headlines.known(headline).map(text).orElse(none);
     }
 

@@ -1,6 +1,7 @@
 package throwline.report.html;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * One page: what stands on it from top to bottom, in words that are ready to be shown.
@@ -18,6 +19,6 @@ public record Leaf(String title, List<String> under, List<Part> parts) {
 
     /** The HTML text of the page. */
     public String html() {
-        return new Templates().fill("leaf.jte", java.util.Map.of("leaf", this));
+        return new Templates().fill("leaf.jte", Map.of("leaf", this));
     }
 }

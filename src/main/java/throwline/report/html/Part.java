@@ -1,5 +1,7 @@
 package throwline.report.html;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
 import throwline.report.chart.PagePicture;
 import throwline.words.Words;
@@ -146,9 +148,8 @@ public sealed interface Part {
 
         /** The file as an address that holds it. */
         public String address() {
-            byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
-            return "data:application/octet-stream;base64,"
-                    + java.util.Base64.getEncoder().encodeToString(bytes);
+            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            return "data:application/octet-stream;base64," + Base64.getEncoder().encodeToString(bytes);
         }
     }
 }

@@ -2,6 +2,7 @@ package throwline.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -240,6 +241,6 @@ final class Verdicts {
     /** A sentence that begins with a capital letter whatever name it begins with. */
     private String sentence(String key, Object... arguments) {
         String text = words.say(key, arguments);
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

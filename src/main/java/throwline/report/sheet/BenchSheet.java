@@ -3,6 +3,7 @@ package throwline.report.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -179,7 +180,7 @@ final class BenchSheet {
     }
 
     private Optional<SheetEntry> entry(String setUp, String stick, Position p, String quantity) {
-        String side = p.side().name().toLowerCase(java.util.Locale.ROOT);
+        String side = p.side().name().toLowerCase(Locale.ROOT);
         return Optional.ofNullable(numbers.get(String.join("\t", setUp, p.surface(), stick, side, quantity)));
     }
 
