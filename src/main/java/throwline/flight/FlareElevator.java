@@ -26,8 +26,8 @@ public final class FlareElevator {
     /**
      * The demand, rad of elevator, trailing edge down positive.
      *
-     * @param roundOut most up elevator in the round-out
-     * @param touchdown elevator at touch-down
+     * @param roundOut most up elevator in the round-out, at the stop where more would be needed
+     * @param touchdown elevator at touch-down, likewise
      * @param left travel left beyond the larger of the two, rad; not positive where it does not suffice
      * @param endsFirst true where with the wheels at the ground the elevator's travel ends before the wing lets go
      */
@@ -37,8 +37,9 @@ public final class FlareElevator {
     Demand demand(Landing landing, double touchdownLift) {
         double touchdown = polar.elevator(Math.min(touchdownLift, polar.limit(0)), 0);
         double roundOut = landing.pulls().stream().mapToDouble(this::at).min().orElse(touchdown);
-        double left = Math.min(roundOut, touchdown) + model.tail().elevator().travelUp();
-        return new Demand(roundOut, touchdown, left, polar.limitedByElevator());
+        double stop = -model.tail().elevator().travelUp();
+        double left = Math.min(roundOut, touchdown) - stop;
+        return new Demand(Math.max(stop, roundOut), Math.max(stop, touchdown), left, polar.limitedByElevator());
     }
 
     /** Elevator that one step of a round-out takes, rad. */

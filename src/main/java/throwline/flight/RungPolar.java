@@ -10,8 +10,8 @@ import throwline.model.Pack;
 
 /**
  * The balanced model at one height over lift, from below the approach up to its most lift: drag, linear in the square of
- * lift between the angles solved, which is exact for induced drag, and elevator, linear in lift. Both go on along their last
- * straight line beyond.
+ * lift between the angles solved, which is exact for induced drag, and elevator, linear in lift. Below the angles solved both go on
+ * along their first straight line, beyond the most lift they stay.
  */
 final class RungPolar {
 
@@ -147,7 +147,8 @@ final class RungPolar {
         return limitedByElevator;
     }
 
-    double drag(double lift) {
+    double drag(double wanted) {
+        double lift = Math.min(wanted, limit());
         int k = interval(lift);
         Attitude a = rising.get(k);
         Attitude b = rising.get(k + 1);
@@ -158,7 +159,8 @@ final class RungPolar {
         return a.drag() + share * (b.drag() - a.drag());
     }
 
-    double elevator(double lift) {
+    double elevator(double wanted) {
+        double lift = Math.min(wanted, limit());
         int k = interval(lift);
         Attitude a = rising.get(k);
         Attitude b = rising.get(k + 1);

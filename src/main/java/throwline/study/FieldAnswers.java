@@ -154,8 +154,7 @@ final class FieldAnswers {
             }
         });
         answer.elevator().ifPresent(e -> {
-            double travel = e.left() - Math.min(e.roundOut(), e.touchdown());
-            if (travel + e.touchdown() <= 0) {
+            if (e.left() <= 0 && e.touchdown() <= e.roundOut()) {
                 notes.add(Note.of("note.flare-elevator-short"));
             } else if (e.left() <= 0) {
                 notes.add(Note.of("note.flare-elevator-round"));

@@ -43,6 +43,9 @@ final class Servos {
     /** A surface that is pushed back by more than both of these is worth a word (common practice, no source). */
     private static final double YIELD_SHARE = 0.1;
 
+    /** Share of its torque that a servo should be asked for (FLIGHT-METHODS 13, common practice). */
+    private static final double ALL_IT_SHOULD = 0.5;
+
     private static final double LEAST_YIELD = Math.toRadians(1);
 
     /** So much of that, told from the load alone, and it is looked at closely. */
@@ -250,6 +253,14 @@ final class Servos {
                     };
             if (!code.isEmpty()) {
                 notes.add(Note.of(code, p.surface(), new Quantity(p.angle(), Dimension.ANGLE), p.stick()));
+            }
+        }
+        for (SurfaceLoad load : answer.loads()) {
+            if (load.rating().isPresent() && load.comingIn() instanceof Headline.Known torque) {
+                double share = torque.value() / load.rating().get();
+                if (share > ALL_IT_SHOULD) {
+                    notes.add(Note.of(share > 1 ? "note.servo.overpowered" : "note.servo.hard", load.surface()));
+                }
             }
         }
         for (Yield yield : answer.yields()) {

@@ -1,6 +1,7 @@
 package throwline.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -46,6 +47,9 @@ final class SetUpAnswer {
     /** Less angle than this left before the tail stalls is worth a word (FLIGHT-METHODS 6.8). */
     private static final double SAFE_TAIL = Trial.SAFE_TAIL;
 
+    /** A stick that falls short by less than this is none, rad: the elevator's own band is 2 degrees. */
+    private static final double STICK_SHORT = Math.toRadians(2);
+
     private final Model model;
     private final SetUp setUp;
     private final Bands bands;
@@ -81,7 +85,11 @@ final class SetUpAnswer {
                 setUp,
                 servos,
                 field,
-                Stream.of(balance.notes(), notes(stall, approach, servos), fields.notes(field))
+                Stream.of(
+                                balance.notes(),
+                                notes(stall, approach, servos),
+                                fields.notes(field),
+                                stickNotes(stall, approach, field))
                         .flatMap(List::stream)
                         .toList());
     }
@@ -240,6 +248,27 @@ final class SetUpAnswer {
                     wing.problem().curves().get(i).maxLift()));
         }
         return stations;
+    }
+
+    /** Whether the pull sticks bring the elevator where the slowest flight and the landing take it. */
+    private List<Note> stickNotes(Stall stall, Descent approach, FieldAnswer field) {
+        Optional<Attitude> trimmed = approach.steady();
+        Optional<Stick.Pull> most = model.sticks().stream()
+                .filter(s -> s.worksIn(setUp))
+                .flatMap(s -> s instanceof Stick.Pull pull && pull.elevator() < 0 ? Stream.of(pull) : Stream.empty())
+                .min(Comparator.comparingDouble(Stick.Pull::elevator));
+        if (trimmed.isEmpty() || most.isEmpty()) {
+            return List.of();
+        }
+        double stop = -model.tail().elevator().travelUp();
+        double reach = Math.max(stop, trimmed.get().elevator() + most.get().elevator());
+        double needed = field.elevator()
+                .map(e -> Math.min(e.roundOut(), e.touchdown()))
+                .map(e -> Math.min(e, stall.attitude().elevator()))
+                .orElse(stall.attitude().elevator());
+        return needed >= reach - STICK_SHORT
+                ? List.of()
+                : List.of(Note.of("note.stick-short", most.get().name()));
     }
 
     private List<Note> notes(Stall stall, Descent approach, ServoAnswer servos) {

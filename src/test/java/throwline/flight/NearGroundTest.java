@@ -158,6 +158,32 @@ class NearGroundTest {
         assertThat(compared).isGreaterThan(6);
     }
 
+    /** Nothing is carried beyond the most lift: there drag and elevator stay, and no demand lies beyond the elevator's stop. */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
+    void beyondTheMostLiftNothingGrows(String name) {
+        Airframe airframe = airframe(name);
+        Pack pack = airframe.model().packs().get(0);
+        GroundLadder ladder = new GroundLadder(airframe);
+        double stop = -airframe.model().tail().elevator().travelUp();
+        for (SetUp setUp : airframe.model().setUps()) {
+            Flight flight = new Flight(airframe, setUp);
+            Stall stall = flight.stall(pack).orElseThrow();
+            Attitude approach =
+                    flight.descent(pack, stall, 1.3 * stall.speed()).steady().orElseThrow();
+            Trimmer trimmer =
+                    new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+            RungPolar polar = new RungPolar(trimmer.near(ladder.matrix(0)), pack, approach.speed(), approach.alpha());
+            double most = polar.limit();
+            assertThat(polar.elevator(2 * most)).isEqualTo(polar.elevator(most));
+            assertThat(polar.drag(2 * most)).isEqualTo(polar.drag(most));
+            assertThat(polar.elevator(most)).isGreaterThan(stop - Math.toRadians(0.5));
+            Lander lander = flight.lander(ladder, pack, stall, approach);
+            FlareElevator.Demand demand = lander.elevator(lander.land(0).orElseThrow());
+            assertThat(Math.min(demand.roundOut(), demand.touchdown())).isGreaterThanOrEqualTo(stop);
+        }
+    }
+
     /** No air goes through the ground: below wing, wake and their image the vertical velocity vanishes. */
     @Test
     void noAirGoesThroughTheGround() {

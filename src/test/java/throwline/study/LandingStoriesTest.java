@@ -5,13 +5,16 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import static throwline.study.Examples.value;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import throwline.model.Field;
 import throwline.model.Model;
+import throwline.model.Stick;
 import throwline.section.MeasuredSections;
 import throwline.study.FieldAnswer.FitFor;
 import throwline.study.FieldAnswer.Legs;
@@ -65,6 +68,29 @@ class LandingStoriesTest {
         }
         assertThat(results.stream().map(r -> -value(r.field().landing())).toList())
                 .isSorted();
+    }
+
+    /** A stick that brings the elevator nearly nowhere is named; one that brings it to its stop is not. */
+    @ParameterizedTest
+    @CsvSource({"2, true", "45, false"})
+    void aStickThatDoesNotReach(double degrees, boolean named) {
+        Model orchard = with(Examples.read("orchard"), field(5, 0));
+        Stick stick = new Stick.Pull("pull", Map.of(), -Math.toRadians(degrees), List.of());
+        Model model = new Model(
+                orchard.name(),
+                orchard.packs(),
+                orchard.wing(),
+                orchard.tail(),
+                orchard.body(),
+                orchard.wheels(),
+                orchard.propeller(),
+                orchard.field(),
+                orchard.setUps(),
+                List.of(stick));
+        for (SetUpResult result :
+                Examples.compare(model, new MeasuredSections()).packs().get(0).setUps()) {
+            assertThat(result.isNoted("note.stick-short")).isEqualTo(named);
+        }
     }
 
     /** An error of the airspeed is one of the speed over the ground, which is less against the wind (closed form). */

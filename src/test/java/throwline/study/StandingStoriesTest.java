@@ -304,6 +304,19 @@ class StandingStoriesTest {
         return lost > DEG && lost > 0.1 * Math.abs(s.bench());
     }
 
+    /** FLIGHT-METHODS 13 (common practice): half of a servo's torque is all it should be asked for; all of it holds nothing. */
+    @ParameterizedTest
+    @CsvSource({"0.45, ''", "0.2, note.servo.hard", "0.08, note.servo.overpowered"})
+    void aServoThatIsTooWeakIsNamed(double torque, String code) {
+        Model model = withTorque(Examples.read("orchard"), torque);
+        List<String> codes =
+                Examples.compare(model, new MeasuredSections()).packs().get(0).setUps().get(3).notes().stream()
+                        .map(note -> note.code())
+                        .filter(c -> c.equals("note.servo.hard") || c.equals("note.servo.overpowered"))
+                        .toList();
+        assertThat(codes).isEqualTo(code.isEmpty() ? List.of() : List.of(code));
+    }
+
     /** Story: an airbrake whose servo is a size too small is blown back at speed, and the answer says by how it is held. */
     @Test
     void aServoASizeTooSmall() {

@@ -114,8 +114,11 @@ public final class ComparePage {
             PackResult pack = comparison.packs().get(i);
             String who = flown(model, pack, several).who();
             String heading = who.isEmpty() ? words.say("page.verdict") : words.say("page.verdict.with", who);
-            Part verdict = Part.Verdict.of(i == 0 ? heading : "", verdicts.of(new Situation(comparison, pack)));
-            parts.add(i == 0 ? verdict : new Part.Folded(heading, List.of(verdict)));
+            List<String> said = verdicts.of(new Situation(comparison, pack));
+            Part verdict = Part.Verdict.of(i == 0 ? heading : "", said);
+            boolean warns = pack.setUps().stream().anyMatch(setUp -> setUp.isNoted("note.unstable"));
+            Part open = i == 0 ? verdict : Part.Verdict.of(heading, said);
+            parts.add(i == 0 || warns ? open : new Part.Folded(heading, List.of(verdict)));
         }
     }
 

@@ -56,7 +56,7 @@ final class Verdicts {
 
     /** Before all else: what must not be flown as it is. */
     private List<String> balance(Situation s) {
-        return Stream.of("unstable", "hardly-stable")
+        return Stream.of("unstable", "hardly-stable", "servo.overpowered")
                 .flatMap(how -> about("page.verdict." + how, s.noted("note." + how)).stream())
                 .toList();
     }

@@ -29,6 +29,15 @@ final class BenchWarnings {
                 reach(result.setUp().name(), p, all);
             }
         }
+        for (SetUpResult result : answer.pack().setUps()) {
+            result.notes().stream()
+                    .filter(note -> note.code().equals("note.servo.overpowered"))
+                    .map(note -> words.say(
+                            "sheet.warn.overpowered",
+                            String.valueOf(note.arguments().get(0)),
+                            result.setUp().name()))
+                    .forEach(all::add);
+        }
         for (SwingUse use : SwingUse.of(answer.model(), answer.pack().setUps())) {
             if (use.wastesSwing()) {
                 all.add(words.say(

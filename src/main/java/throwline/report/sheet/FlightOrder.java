@@ -14,6 +14,12 @@ import throwline.words.Words;
 /** The order in which new set-ups are tried on the first flights (TRADE-FACTS 7, common practice). */
 final class FlightOrder {
 
+    /** An airbrake is first tried from this times its stall speed (TRADE-FACTS 7, common practice). */
+    private static final double FIRST_TRY = 1.4;
+
+    /** And closed at no less than this times the clean stall speed (the same). */
+    private static final double WAY_BACK = 1.5;
+
     /** Flaps down to here are for taking off; an aileron further up than this brakes (TRADE-FACTS 1, common practice). */
     private static final double TAKE_OFF = Math.toRadians(20);
 
@@ -70,7 +76,11 @@ final class FlightOrder {
             steps.add(words.say("sheet.order.go-round", name(r)));
         }
         for (SetUpResult r : of(Use.AIRBRAKE)) {
-            steps.add(words.say("sheet.order.airbrake", name(r), speed(r.stallSpeed()), speed(clean.stallSpeed())));
+            steps.add(words.say(
+                    "sheet.order.airbrake",
+                    name(r),
+                    speed(r.stallSpeed(), FIRST_TRY),
+                    speed(clean.stallSpeed(), WAY_BACK)));
             steps.add(words.say("sheet.order.cloud", name(r)));
         }
         for (Stick stick : model.sticks()) {
@@ -98,8 +108,12 @@ final class FlightOrder {
     }
 
     private String speed(Headline headline) {
+        return speed(headline, 1);
+    }
+
+    private String speed(Headline headline, double factor) {
         return Headlines.known(headline)
-                .map(known -> figures.speed(known.value()))
+                .map(known -> figures.speed(factor * known.value()))
                 .orElse(words.say("chart.none"));
     }
 }

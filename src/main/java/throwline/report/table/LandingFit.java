@@ -29,6 +29,9 @@ final class LandingFit {
         if (!(answer.landing() instanceof Headline.Known)) {
             return "";
         }
+        if (field.wind() > 0 && !(answer.landingInWind() instanceof Headline.Known)) {
+            return words.say("row.fit.drifts");
+        }
         if (fits(answer.landing())) {
             return words.say("row.fit.yes");
         }

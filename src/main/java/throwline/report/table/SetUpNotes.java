@@ -14,7 +14,7 @@ import throwline.words.Words;
 /** Notes of set-ups; one that holds for several names them all. */
 public final class SetUpNotes {
 
-    private static final Set<String> FIRST = Set.of("note.unstable", "note.hardly-stable");
+    private static final Set<String> FIRST = Set.of("note.unstable", "note.hardly-stable", "note.servo.overpowered");
 
     private final Words words;
     private final Sentences sentences;
