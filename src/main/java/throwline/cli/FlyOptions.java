@@ -111,7 +111,7 @@ final class FlyOptions {
                     context.words().say("cli.fly.mixed.allowed")));
         }
         Elevator elevator = tail.elevator();
-        WrittenThrow.Outcome outcome = WrittenThrow.read(text, tail.chord() * elevator.chordFraction());
+        WrittenThrow.Outcome outcome = WrittenThrow.read(text, tail.throwChord());
         if (outcome instanceof WrittenThrow.Wrong wrong) {
             boolean unclear = wrong.note().code().startsWith("input.deflection");
             String why = unclear

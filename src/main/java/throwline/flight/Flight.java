@@ -126,19 +126,18 @@ public final class Flight {
         double available = Math.max(stop, trim + stick.elevator());
         Optional<PullUp> loop = limits(new PullWalk(PullWalk.Path.LOOP, with, pack, speed, from), trim, available);
         // The wing's most lift hardly depends on how fast the model pitches.
-        return loop.map(pull -> pull.limit() == PullUp.Limit.WING
-                ? pull
+        return loop.flatMap(pull -> pull.limit() == PullUp.Limit.WING
+                ? loop
                 : limits(new PullWalk(PullWalk.Path.LEVEL_TURN, with, pack, speed, from), trim, available)
-                        .map(turn -> pull.turning(turn.load()))
-                        .orElse(pull));
+                        .map(turn -> pull.turning(turn.load())));
     }
 
     private static Optional<PullUp> limits(PullWalk walk, double trim, double available) {
         return walk.found() ? Optional.of(walk.limits(trim, available)) : Optional.empty();
     }
 
-    /** The slowest level turn at a bank, rad. */
-    public TurnStall turn(Pack pack, Stall stall, double bank) {
+    /** The slowest level turn at a bank, rad; empty where it was not found. */
+    public Optional<TurnStall> turn(Pack pack, Stall stall, double bank) {
         return TurnStall.at(trimmer, pack, stall, bank);
     }
 

@@ -9,7 +9,8 @@ import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
 /**
- * The model free in heave and pitch, throttle shut, while its surfaces and the elevator move: speed, path, attitude, pitch rate and height over time, in steps of 0.01 s.
+ * The model free in heave and pitch, throttle shut, while its surfaces and the elevator move: speed, path, attitude,
+ * pitch rate and height over time, in steps of 0.01 s.
  *
  * @param coefficients of the whole model
  * @param balance weight, air and area

@@ -10,8 +10,8 @@ import throwline.model.Pack;
 
 /**
  * The balanced model at one height over lift, from below the approach up to its most lift: drag, linear in the square of
- * lift between the angles solved, which is exact for induced drag, and elevator, linear in lift. Below the angles solved both go on
- * along their first straight line, beyond the most lift they stay.
+ * lift between the angles solved, which is exact for induced drag, and elevator, linear in lift. Below the angles
+ * solved both go on along their first straight line, beyond the most lift they stay.
  */
 final class RungPolar {
 

@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import java.util.Optional;
 import throwline.model.Pack;
 
 /**
@@ -18,7 +19,8 @@ public record TurnStall(double bank, double speed, boolean limitedByElevator) {
     /** Passes until speed and pitch rate agree to half a per cent; each goes half of the way, for whole ones swing about. */
     private static final int PASSES = 5;
 
-    static TurnStall at(Trimmer trimmer, Pack pack, Stall stall, double bank) {
+    /** The slowest turn; empty where a part of it is not a solution. */
+    static Optional<TurnStall> at(Trimmer trimmer, Pack pack, Stall stall, double bank) {
         double load = 1 / Math.cos(bank);
         double speed = stall.speed() * Math.sqrt(load);
         double from = stall.attitude().alpha() - BELOW;
@@ -32,7 +34,10 @@ public record TurnStall(double bank, double speed, boolean limitedByElevator) {
             double next = stall.speed() * Math.sqrt(load * straight.limit() / turning.limit());
             speed = pass == 0 ? next : (at + next) / 2;
             limited = turning.limitedByElevator();
+            if (!straight.converged() || !turning.converged()) {
+                return Optional.empty();
+            }
         }
-        return new TurnStall(bank, speed, limited);
+        return Optional.of(new TurnStall(bank, speed, limited));
     }
 }

@@ -207,16 +207,20 @@ public final class FlyStudy {
             return new Why(s.camber(), s.downwash(), s.dragArm(), s.wake(), s.attitude(), s.rest());
         }
 
+        private static Headline slowest(Headline straight, Optional<Double> factor) {
+            return straight instanceof Headline.Known known
+                    ? factor.<Headline>map(known::times).orElse(new Headline.Unknown("why.not-found"))
+                    : straight;
+        }
+
         private List<Turn> turns(Stall stall, SetUpResult glance) {
             List<Turn> turns = new ArrayList<>();
             for (double bank : BANKS) {
-                TurnStall turn = flight.turn(pack, stall, bank);
+                Optional<TurnStall> turn = flight.turn(pack, stall, bank);
                 turns.add(new Turn(
                         bank,
-                        glance.stallSpeed() instanceof Headline.Known straight
-                                ? straight.times(turn.speed() / stall.speed())
-                                : glance.stallSpeed(),
-                        turn.limitedByElevator()));
+                        slowest(glance.stallSpeed(), turn.map(t -> t.speed() / stall.speed())),
+                        turn.map(TurnStall::limitedByElevator).orElse(false)));
             }
             return turns;
         }

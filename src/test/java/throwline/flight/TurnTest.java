@@ -44,7 +44,7 @@ class TurnTest {
         Flight flight = new Flight(airframe, clean);
         Stall stall = flight.stall(pack).orElseThrow();
         double bank = Math.toRadians(degrees);
-        TurnStall turn = flight.turn(pack, stall, bank);
+        TurnStall turn = flight.turn(pack, stall, bank).orElseThrow();
         assertThat(turn.limitedByElevator()).isTrue();
         double pitch = Gravity.STANDARD * Math.tan(bank) * Math.sin(bank) / (turn.speed() * turn.speed());
         Trimmer trimmer = new Trimmer(airframe, Deflections.of(airframe.model().wing(), clean));
@@ -76,7 +76,7 @@ class TurnTest {
         SetUp flaps = airframe.model().setUps().get(2);
         Flight flight = new Flight(airframe, flaps);
         Stall stall = flight.stall(pack).orElseThrow();
-        TurnStall turn = flight.turn(pack, stall, Math.toRadians(degrees));
+        TurnStall turn = flight.turn(pack, stall, Math.toRadians(degrees)).orElseThrow();
         assertThat(turn.limitedByElevator()).isFalse();
         assertThat(turn.speed() / stall.speed()).isCloseTo(factor, withPercentage(2));
     }

@@ -195,15 +195,20 @@ public final class FlyTable {
                 : sentences.why((Headline.Unknown) headline);
     }
 
+    private static String turnKey(FlyResult.Turn turn) {
+        if (turn.stallSpeed() instanceof Headline.Unknown) {
+            return "fly.turn.none";
+        }
+        return turn.heldByElevator() ? "fly.turn.elevator" : "fly.turn";
+    }
+
     private String turns(FlyResult result) {
         StringBuilder text = new StringBuilder();
         for (FlyResult.Turn turn : result.turns()) {
             line(
                     text,
                     words.say(
-                            turn.heldByElevator() ? "fly.turn.elevator" : "fly.turn",
-                            figures.degrees(turn.bank()),
-                            headline(turn.stallSpeed(), figures::speed)));
+                            turnKey(turn), figures.degrees(turn.bank()), headline(turn.stallSpeed(), figures::speed)));
         }
         return text.toString();
     }
