@@ -1,10 +1,15 @@
 package throwline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import throwline.Golden;
 import throwline.Parsed;
 
@@ -86,7 +91,21 @@ class FlyCommandTest {
         assertThat(own.at("time").number()).isEqualTo(1.2);
         // 3 mm at the edge of an elevator of 40 % of 165 mm: 2 asin(3 / (2 * 66)).
         assertThat(own.at("elevator").number())
-                .isCloseTo(Math.toDegrees(2 * Math.asin(3 / 132.0)), org.assertj.core.api.Assertions.within(1e-4));
+                .isCloseTo(Math.toDegrees(2 * Math.asin(3 / 132.0)), within(1e-4));
         assertThat(moves.at("lowering").at(0).at("asked").value()).isEqualTo(false);
+    }
+
+    /** A tail that moves as a whole turns about its pivot: 5 mm at the edge of three quarters of 165 mm. */
+    @Test
+    void a_mix_in_millimetres_counts_from_the_pivot(@TempDir Path folder) throws IOException {
+        String text = Files.readString(Path.of(MODEL)).replaceFirst("elevator: \\{chord: \\d+ %", "elevator: {chord: 100 %");
+        assertThat(text).contains("chord: 100 %");
+        Path model = folder.resolve("all-moving.yaml");
+        Files.writeString(model, text);
+        ProgramRun run =
+                ProgramRun.of("fly", model.toString(), "--setup", "landing flap", "--mixed", "5 mm down", "--json");
+        Parsed own = Parsed.of(run.out()).at("moves").at("lowering").at(3);
+        assertThat(own.at("elevator").number())
+                .isCloseTo(Math.toDegrees(2 * Math.asin(5 / (2 * 0.75 * 165))), within(1e-4));
     }
 }
