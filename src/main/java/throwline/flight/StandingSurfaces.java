@@ -140,7 +140,7 @@ final class StandingSurfaces {
         Pose(String stick, Deflections told, Deflections alone) {
             this.stick = stick;
             for (Surface surface : model.wing().surfaces()) {
-                double chord = model.wing().chordAt(surface.from()) * surface.chordFraction();
+                double chord = model.wing().throwChord(surface);
                 for (int side : new int[] {-1, 1}) {
                     double angle = told.on(surface, side);
                     boolean moved = stick.isEmpty() ? angle != 0 : angle != alone.on(surface, side);

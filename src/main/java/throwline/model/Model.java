@@ -61,6 +61,11 @@ public record Model(
         return new Model(name, packs, wing, tail, body, wheels, Optional.of(other), field, setUps, sticks, servos);
     }
 
+    /** Chord behind the hinge of a surface of the wing, by its name, or of the elevator, where its throws are measured, m. */
+    public double throwChord(String surface) {
+        return wing.surface(surface).map(wing::throwChord).orElseGet(tail::throwChord);
+    }
+
     /** The servo of a surface; one of which nothing is known where the model does not say. */
     public Servo servo(String surface) {
         return servos.stream()

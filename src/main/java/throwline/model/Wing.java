@@ -1,6 +1,7 @@
 package throwline.model;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The wing, described from the middle to the right tip; the left side mirrors it.
@@ -85,6 +86,16 @@ public record Wing(
      */
     public double chordAt(double y) {
         return between(y, true);
+    }
+
+    /** Chord of a surface behind its hinge at its root end, where throws are measured, m. */
+    public double throwChord(Surface surface) {
+        return chordAt(surface.from()) * surface.chordFraction();
+    }
+
+    /** The surface of this name. */
+    public Optional<Surface> surface(String name) {
+        return surfaces.stream().filter(surface -> surface.name().equals(name)).findFirst();
     }
 
     /**

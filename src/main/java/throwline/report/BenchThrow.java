@@ -16,7 +16,7 @@ public record BenchThrow(String surface, double angle, double distance, double s
 
     /** Of a surface of the wing. */
     public static BenchThrow of(Model model, Surface surface, double angle) {
-        double chord = model.wing().chordAt(surface.from()) * surface.chordFraction();
+        double chord = model.wing().throwChord(surface);
         return of(surface.name(), angle, chord, surface.travelUp(), surface.travelDown());
     }
 

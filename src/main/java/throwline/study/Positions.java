@@ -35,7 +35,7 @@ final class Positions {
     List<Position> in(SetUp setUp) {
         List<Position> all = new ArrayList<>();
         for (Surface surface : model.wing().surfaces()) {
-            double chord = model.wing().chordAt(surface.from()) * surface.chordFraction();
+            double chord = model.wing().throwChord(surface);
             all.addAll(wing(surface, chord, "", setUp, new Stick.Pull("", Map.of(), 0, List.of())));
             for (Stick stick : model.sticks()) {
                 if (stick.worksIn(setUp) && moves(stick, surface.name())) {

@@ -21,7 +21,6 @@ import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Servo;
 import throwline.model.SetUp;
-import throwline.model.Surface;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.ServoAnswer.Reach;
@@ -193,7 +192,7 @@ final class Servos {
                 && HeldSurface.of(
                                 Objects.requireNonNull(runs.get(load.surface())),
                                 model.servo(load.surface()),
-                                chord(load.surface()))
+                                model.throwChord(load.surface()))
                         .map(held -> held.at(told, angle -> load.hinge() * angle / load.deflection()))
                         .filter(rest -> fallsShort(told, rest.angle(), MAY))
                         .isPresent();
@@ -202,18 +201,6 @@ final class Servos {
     private static boolean fallsShort(double told, double angle, double share) {
         double back = (told - angle) * Math.signum(told);
         return back > share * LEAST_YIELD && back > share * YIELD_SHARE * Math.abs(told);
-    }
-
-    private double chord(String name) {
-        return surface(name)
-                .map(surface -> model.wing().chordAt(surface.from()) * surface.chordFraction())
-                .orElseGet(() -> model.tail().throwChord());
-    }
-
-    private Optional<Surface> surface(String name) {
-        return model.wing().surfaces().stream()
-                .filter(surface -> surface.name().equals(name))
-                .findFirst();
     }
 
     private SurfaceLoad load(String surface, List<LoadPoint> points, double approach) {

@@ -119,7 +119,7 @@ final class StandingStudy {
                 key.stick(),
                 side,
                 any.told(),
-                chord(key.surface()),
+                model.throwChord(key.surface()),
                 any.bench(),
                 gapShare(key.surface()),
                 model.servo(key.surface()).torque().isPresent(),
@@ -134,23 +134,11 @@ final class StandingStudy {
         };
     }
 
-    private Optional<Surface> surface(String name) {
-        return model.wing().surfaces().stream()
-                .filter(surface -> surface.name().equals(name))
-                .findFirst();
-    }
-
-    private double chord(String name) {
-        return surface(name)
-                .map(surface -> model.wing().chordAt(surface.from()) * surface.chordFraction())
-                .orElseGet(() -> model.tail().throwChord());
-    }
-
     private double gapShare(String name) {
         Elevator elevator = model.tail().elevator();
         Hinge hinge = name.equals(Servo.ELEVATOR)
                 ? elevator.isAllMoving() ? Hinge.TAPED : elevator.hinge()
-                : surface(name).map(Surface::hinge).orElse(Hinge.TAPED);
+                : model.wing().surface(name).map(Surface::hinge).orElse(Hinge.TAPED);
         return HingeGap.share(hinge);
     }
 

@@ -42,7 +42,7 @@ final class Unknowns {
         all.add(new Unknown(Unknown.Kind.BALANCE, "", Matter.BALANCE));
         for (Surface surface : model.wing().surfaces()) {
             if (setUp.deflection(surface.name()) != 0 || rolls(surface, setUp)) {
-                double chord = surface.chordFraction() * model.wing().chordAt(surface.from());
+                double chord = model.wing().throwChord(surface);
                 all.add(new Unknown(Unknown.Kind.THROW, surface.name(), Matter.EDGE / chord));
             }
         }

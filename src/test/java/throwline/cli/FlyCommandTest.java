@@ -90,15 +90,15 @@ class FlyCommandTest {
         assertThat(own.at("asked").value()).isEqualTo(true);
         assertThat(own.at("time").number()).isEqualTo(1.2);
         // 3 mm at the edge of an elevator of 40 % of 165 mm: 2 asin(3 / (2 * 66)).
-        assertThat(own.at("elevator").number())
-                .isCloseTo(Math.toDegrees(2 * Math.asin(3 / 132.0)), within(1e-4));
+        assertThat(own.at("elevator").number()).isCloseTo(Math.toDegrees(2 * Math.asin(3 / 132.0)), within(1e-4));
         assertThat(moves.at("lowering").at(0).at("asked").value()).isEqualTo(false);
     }
 
     /** A tail that moves as a whole turns about its pivot: 5 mm at the edge of three quarters of 165 mm. */
     @Test
     void a_mix_in_millimetres_counts_from_the_pivot(@TempDir Path folder) throws IOException {
-        String text = Files.readString(Path.of(MODEL)).replaceFirst("elevator: \\{chord: \\d+ %", "elevator: {chord: 100 %");
+        String text =
+                Files.readString(Path.of(MODEL)).replaceFirst("elevator: \\{chord: \\d+ %", "elevator: {chord: 100 %");
         assertThat(text).contains("chord: 100 %");
         Path model = folder.resolve("all-moving.yaml");
         Files.writeString(model, text);

@@ -197,7 +197,7 @@ final class SetUpView extends Overlay {
         double y = place.y(lowest) + LABEL * (row + 0.8);
         double middle = (surface.from() + surface.to()) / 2;
         double angle = reached(surface);
-        EdgeThrow edge = new EdgeThrow(model.wing().chordAt(surface.from()) * surface.chordFraction());
+        EdgeThrow edge = new EdgeThrow(model.wing().throwChord(surface));
         String name = question.words().say("chart.setup.surface", surface.name(), figures.deflection(angle));
         beside(ink, name, middle, y, place);
         if (angle != 0) {

@@ -85,10 +85,9 @@ final class FindWords {
 
     /** The trailing edge of a surface, or of the elevator. */
     static EdgeThrow edge(Model model, String name) {
-        return model.wing().surfaces().stream()
-                .filter(s -> s.name().equals(name))
-                .map(s -> new EdgeThrow(model.wing().chordAt(s.from()) * s.chordFraction()))
-                .findFirst()
+        return model.wing()
+                .surface(name)
+                .map(s -> new EdgeThrow(model.wing().throwChord(s)))
                 .orElseGet(() -> elevatorEdge(model));
     }
 

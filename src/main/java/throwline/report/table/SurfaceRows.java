@@ -99,10 +99,9 @@ final class SurfaceRows {
 
     /** Throws are measured at the root end of a surface. */
     private EdgeThrow edge(String name) {
-        return model.wing().surfaces().stream()
-                .filter(surface -> surface.name().equals(name))
-                .map(surface -> new EdgeThrow(model.wing().chordAt(surface.from()) * surface.chordFraction()))
-                .findFirst()
+        return model.wing()
+                .surface(name)
+                .map(surface -> new EdgeThrow(model.wing().throwChord(surface)))
                 .orElseGet(() -> new EdgeThrow(model.tail().throwChord()));
     }
 }
