@@ -25,6 +25,18 @@ class NearGroundTest {
 
     private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
 
+    /** One set-up at its steady approach. */
+    private record Ready(Flight flight, Stall stall, Attitude approach, Trimmer trimmer) {
+        static Ready of(Airframe airframe, Pack pack, SetUp setUp) {
+            Flight flight = new Flight(airframe, setUp);
+            Stall stall = flight.stall(pack).orElseThrow();
+            Attitude approach =
+                    flight.descent(pack, stall, 1.3 * stall.speed()).steady().orElseThrow();
+            Deflections there = Deflections.of(airframe.model().wing(), setUp);
+            return new Ready(flight, stall, approach, new Trimmer(airframe, there));
+        }
+    }
+
     private static Airframe airframe(String name) {
         ReadModel.Project project = (ReadModel.Project) ModelFile.read(Path.of("examples", name + ".yaml"), AIRFOILS);
         return new Airframe(project.model(), AIRFOILS, new MeasuredSections());
@@ -38,12 +50,10 @@ class NearGroundTest {
         Pack pack = airframe.model().packs().get(0);
         GroundLadder ladder = new GroundLadder(airframe);
         for (SetUp setUp : airframe.model().setUps()) {
-            Flight flight = new Flight(airframe, setUp);
-            Stall stall = flight.stall(pack).orElseThrow();
-            Attitude approach =
-                    flight.descent(pack, stall, 1.3 * stall.speed()).steady().orElseThrow();
-            Trimmer trimmer =
-                    new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+            Ready ready = Ready.of(airframe, pack, setUp);
+            Stall stall = ready.stall;
+            Attitude approach = ready.approach;
+            Trimmer trimmer = ready.trimmer;
             GroundPolar polar = new GroundPolar(trimmer, ladder, pack, approach, stall);
             for (double height : new double[] {0.05, 0.2, 0.6, 2}) {
                 var grid = airframe.strips().grid();
@@ -118,16 +128,14 @@ class NearGroundTest {
         GroundLadder ladder = new GroundLadder(airframe);
         int compared = 0;
         for (SetUp setUp : airframe.model().setUps()) {
-            Flight flight = new Flight(airframe, setUp);
-            Stall stall = flight.stall(pack).orElseThrow();
-            Attitude approach =
-                    flight.descent(pack, stall, 1.3 * stall.speed()).steady().orElseThrow();
-            Trimmer trimmer =
-                    new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+            Ready ready = Ready.of(airframe, pack, setUp);
+            Stall stall = ready.stall;
+            Attitude approach = ready.approach;
+            Trimmer trimmer = ready.trimmer;
             GroundPolar polar = new GroundPolar(trimmer, ladder, pack, approach, stall);
             FlareElevator elevator = new FlareElevator(trimmer, pack, approach, polar);
             Landing landing =
-                    flight.lander(ladder, pack, stall, approach).land(0).orElseThrow();
+                    ready.flight.lander(ladder, pack, stall, approach).land(0).orElseThrow();
             int steps = landing.pulls().size();
             for (int k = 0; k < steps; k += Math.max(1, steps / 4)) {
                 Landing.Pull pull = landing.pulls().get(k);
@@ -167,18 +175,16 @@ class NearGroundTest {
         GroundLadder ladder = new GroundLadder(airframe);
         double stop = -airframe.model().tail().elevator().travelUp();
         for (SetUp setUp : airframe.model().setUps()) {
-            Flight flight = new Flight(airframe, setUp);
-            Stall stall = flight.stall(pack).orElseThrow();
-            Attitude approach =
-                    flight.descent(pack, stall, 1.3 * stall.speed()).steady().orElseThrow();
-            Trimmer trimmer =
-                    new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+            Ready ready = Ready.of(airframe, pack, setUp);
+            Stall stall = ready.stall;
+            Attitude approach = ready.approach;
+            Trimmer trimmer = ready.trimmer;
             RungPolar polar = new RungPolar(trimmer.near(ladder.matrix(0)), pack, approach.speed(), approach.alpha());
             double most = polar.limit();
             assertThat(polar.elevator(2 * most)).isEqualTo(polar.elevator(most));
             assertThat(polar.drag(2 * most)).isEqualTo(polar.drag(most));
             assertThat(polar.elevator(most)).isGreaterThan(stop - Math.toRadians(0.5));
-            Lander lander = flight.lander(ladder, pack, stall, approach);
+            Lander lander = ready.flight.lander(ladder, pack, stall, approach);
             FlareElevator.Demand demand = lander.elevator(lander.land(0).orElseThrow());
             assertThat(Math.min(demand.roundOut(), demand.touchdown())).isGreaterThanOrEqualTo(stop);
         }
