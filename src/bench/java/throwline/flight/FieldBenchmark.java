@@ -41,7 +41,7 @@ public class FieldBenchmark {
     private final Model model =
             ((ReadModel.Project) ModelFile.read(Path.of("examples", "orchard.yaml"), airfoils)).model();
     private final Airframe airframe = new Airframe(model, airfoils, new MeasuredSections());
-    private final GroundLadder ladder = new GroundLadder(airframe);
+    private final GroundHeights ladder = new GroundHeights(airframe);
     private final Pack pack = model.packs().get(0);
 
     /** The example's set-ups and two more. */
@@ -93,7 +93,7 @@ public class FieldBenchmark {
     }
 
     private double landing(Ready one) {
-        Lander lander = one.flight.lander(ladder, pack, one.stall, one.approach);
+        LandingSimulator lander = one.flight.lander(ladder, pack, one.stall, one.approach);
         double gust = one.flight.gustMargin(pack, one.approach).orElseThrow().gust();
         return lander.land(0).orElseThrow().total()
                 + lander.land(2).orElseThrow().total()

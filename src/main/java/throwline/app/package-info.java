@@ -1,5 +1,5 @@
 /**
- * The door of the house: main, which starts the command line.
+ * The program: main, which starts the command line.
  *
  * <p>Takes: the arguments of the process.
  *

@@ -19,7 +19,7 @@ import throwline.report.Sentences;
 import throwline.section.AirfoilLibrary;
 import throwline.study.ModelReview;
 import throwline.units.Display;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Writes a new model file: asks for it at a terminal, else gives the empty form. */
 @Command(name = "new")
@@ -79,7 +79,7 @@ final class NewCommand implements Callable<Integer> {
         for (Optional<Question> question = interview.next(); question.isPresent(); question = interview.next()) {
             terminal.answer(prompt(question.get()));
             String line = terminal.line().orElseThrow(() -> new WrongInput("\n" + say("cli.new.stopped")));
-            Optional<Note> wrong = interview.answer(line);
+            Optional<Message> wrong = interview.answer(line);
             wrong.ifPresent(note -> terminal.answer(sentences.say(note) + "\n"));
         }
         return interview;

@@ -29,12 +29,12 @@ final class Approach {
      * @param angle of the path at first, rad below the horizon
      * @param obstacle height of the obstacle, m
      */
-    Approach(LowFlight flight, double lift, double speed, double angle, double obstacle) {
-        LowPath path = new LowPath(flight, (v, a) -> lift * flight.pressureArea(v));
+    Approach(NearGroundFlight flight, double lift, double speed, double angle, double obstacle) {
+        NearGroundPath path = new NearGroundPath(flight, (v, a) -> lift * flight.pressureArea(v));
         ClassicalRungeKuttaIntegrator steps = new ClassicalRungeKuttaIntegrator(STEP);
         double[] y = {speed, angle, Math.max(FROM, obstacle), 0};
         states.add(y);
-        for (int k = 0; k < MOST_STEPS && y[LowPath.HEIGHT] > 0 && y[LowPath.ANGLE] > 0; k++) {
+        for (int k = 0; k < MOST_STEPS && y[NearGroundPath.HEIGHT] > 0 && y[NearGroundPath.ANGLE] > 0; k++) {
             y = steps.singleStep(path, 0, y, STEP);
             states.add(y);
         }
@@ -45,9 +45,9 @@ final class Approach {
         for (int i = 1; i < states.size(); i++) {
             double[] high = states.get(i - 1);
             double[] low = states.get(i);
-            if (low[LowPath.HEIGHT] <= height) {
-                double lost = high[LowPath.HEIGHT] - low[LowPath.HEIGHT];
-                double share = Math.max(0, high[LowPath.HEIGHT] - height) / lost;
+            if (low[NearGroundPath.HEIGHT] <= height) {
+                double lost = high[NearGroundPath.HEIGHT] - low[NearGroundPath.HEIGHT];
+                double share = Math.max(0, high[NearGroundPath.HEIGHT] - height) / lost;
                 double[] between = new double[high.length];
                 for (int k = 0; k < between.length; k++) {
                     between[k] = high[k] + share * (low[k] - high[k]);
@@ -61,7 +61,7 @@ final class Approach {
     /** True where it gets forward over the ground all the way down. */
     boolean advances() {
         return IntStream.range(1, states.size())
-                .allMatch(i -> states.get(i)[LowPath.ALONG] > states.get(i - 1)[LowPath.ALONG]);
+                .allMatch(i -> states.get(i)[NearGroundPath.ALONG] > states.get(i - 1)[NearGroundPath.ALONG]);
     }
 
     /** Places from one height down to another, counted from the first. */
@@ -71,13 +71,16 @@ final class Approach {
         List<Landing.Spot> spots = new ArrayList<>();
         spots.add(spot(first, first));
         states.stream()
-                .filter(y -> y[LowPath.HEIGHT] < from && y[LowPath.HEIGHT] > to)
+                .filter(y -> y[NearGroundPath.HEIGHT] < from && y[NearGroundPath.HEIGHT] > to)
                 .forEach(y -> spots.add(spot(y, first)));
         spots.add(spot(last, first));
         return spots;
     }
 
     private static Landing.Spot spot(double[] y, double[] from) {
-        return new Landing.Spot(y[LowPath.ALONG] - from[LowPath.ALONG], y[LowPath.HEIGHT], y[LowPath.SPEED]);
+        return new Landing.Spot(
+                y[NearGroundPath.ALONG] - from[NearGroundPath.ALONG],
+                y[NearGroundPath.HEIGHT],
+                y[NearGroundPath.SPEED]);
     }
 }

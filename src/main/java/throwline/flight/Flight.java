@@ -24,10 +24,10 @@ public final class Flight {
     private final SetUp setUp;
     private final Trimmer trimmer;
     private final StallFinder stalls;
-    private final Roller roller;
+    private final RollSolver roller;
     private final ServoLoads servos;
-    private final StandingSurfaces standing;
-    private final Map<Pack, Glider> gliders = new HashMap<>();
+    private final BlowBackSurvey standing;
+    private final Map<Pack, DescentSolver> gliders = new HashMap<>();
 
     /**
      * @param airframe the model
@@ -38,9 +38,9 @@ public final class Flight {
         this.setUp = setUp;
         trimmer = new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
         stalls = new StallFinder(trimmer, ailerons(airframe.model()));
-        roller = new Roller(airframe, trimmer.wingCurves());
+        roller = new RollSolver(airframe, trimmer.wingCurves());
         servos = new ServoLoads(trimmer, setUp);
-        standing = new StandingSurfaces(trimmer, setUp, servos);
+        standing = new BlowBackSurvey(trimmer, setUp, servos);
     }
 
     /**
@@ -84,19 +84,19 @@ public final class Flight {
     }
 
     /** The same glider while the stall stays the same, so that each descent starts from those before. */
-    private Glider glider(Pack pack, Stall stall) {
+    private DescentSolver glider(Pack pack, Stall stall) {
         double alpha = stall.attitude().alpha();
-        Glider glider = gliders.computeIfAbsent(pack, wanted -> new Glider(trimmer, wanted, alpha));
+        DescentSolver glider = gliders.computeIfAbsent(pack, wanted -> new DescentSolver(trimmer, wanted, alpha));
         if (!glider.serves(alpha)) {
-            glider = new Glider(trimmer, pack, alpha);
+            glider = new DescentSolver(trimmer, pack, alpha);
             gliders.put(pack, glider);
         }
         return glider;
     }
 
     /** Landings from a steady approach. */
-    public Lander lander(GroundLadder ladder, Pack pack, Stall stall, Attitude approach) {
-        return new Lander(trimmer, ladder, pack, stall, approach);
+    public LandingSimulator lander(GroundHeights ladder, Pack pack, Stall stall, Attitude approach) {
+        return new LandingSimulator(trimmer, ladder, pack, stall, approach);
     }
 
     /** What is left before the stall when a gust from below comes; empty where it was not found. */
@@ -124,15 +124,16 @@ public final class Flight {
         Trimmer with = moves ? new Trimmer(airframe, pulled) : trimmer;
         double from = straight.get().alpha() - (moves ? BELOW_FLAPPED : BELOW);
         double available = Math.max(stop, trim + stick.elevator());
-        Optional<PullUp> loop = limits(new PullWalk(PullWalk.Path.LOOP, with, pack, speed, from), trim, available);
+        Optional<PullUp> loop =
+                limits(new PullUpSearch(PullUpSearch.Path.LOOP, with, pack, speed, from), trim, available);
         // The wing's most lift hardly depends on how fast the model pitches.
         return loop.flatMap(pull -> pull.limit() == PullUp.Limit.WING
                 ? loop
-                : limits(new PullWalk(PullWalk.Path.LEVEL_TURN, with, pack, speed, from), trim, available)
+                : limits(new PullUpSearch(PullUpSearch.Path.LEVEL_TURN, with, pack, speed, from), trim, available)
                         .map(turn -> pull.turning(turn.load())));
     }
 
-    private static Optional<PullUp> limits(PullWalk walk, double trim, double available) {
+    private static Optional<PullUp> limits(PullUpSearch walk, double trim, double available) {
         return walk.found() ? Optional.of(walk.limits(trim, available)) : Optional.empty();
     }
 
@@ -185,13 +186,13 @@ public final class Flight {
     }
 
     /** Why the elevator stands elsewhere in another set-up at the same speed; this flight is the reference. */
-    public ElevatorShares sharesTo(Attitude other, Attitude own, Pack pack) {
-        return ElevatorShares.between(trimmer, own, other, pack);
+    public ElevatorBreakdown sharesTo(Attitude other, Attitude own, Pack pack) {
+        return ElevatorBreakdown.between(trimmer, own, other, pack);
     }
 
     /** Where the wing first lets go with a roll stick at full; empty where it does not within the angles searched. */
-    public Optional<LettingGo> lettingGo(Stick.Roll stick, Pack pack, Stall stall) {
-        return new StickStall(trimmer, rolling(stick), stall.speed()).find(pack);
+    public Optional<StickStall> lettingGo(Stick.Roll stick, Pack pack, Stall stall) {
+        return new StickStallSearch(trimmer, rolling(stick), stall.speed()).find(pack);
     }
 
     /**

@@ -6,10 +6,10 @@ import java.util.function.ToDoubleFunction;
 import throwline.model.Pack;
 
 /** The balanced model near the ground at one speed: curves at every rung of the ladder, blended at a height. */
-final class GroundPolar implements LowPolar {
+final class GroundPolar implements NearGroundPolar {
 
-    private final GroundLadder ladder;
-    private final List<RungPolar> rungs = new ArrayList<>();
+    private final GroundHeights ladder;
+    private final List<HeightPolar> rungs = new ArrayList<>();
     private final double scale;
     private final Attitude rolling;
 
@@ -22,12 +22,12 @@ final class GroundPolar implements LowPolar {
      * @param approach the steady approach: its speed gives the Reynolds number
      * @param stall the stall in free air
      */
-    GroundPolar(Trimmer trimmer, GroundLadder ladder, Pack pack, Attitude approach, Stall stall) {
+    GroundPolar(Trimmer trimmer, GroundHeights ladder, Pack pack, Attitude approach, Stall stall) {
         this.ladder = ladder;
         Trimmer onTheGround = trimmer.near(ladder.matrix(0));
         for (int j = 0; j < ladder.size(); j++) {
             Trimmer there = j == 0 ? onTheGround : ladder.isFree(j) ? trimmer : trimmer.near(ladder.matrix(j));
-            rungs.add(new RungPolar(there, pack, approach.speed(), approach.alpha()));
+            rungs.add(new HeightPolar(there, pack, approach.speed(), approach.alpha()));
         }
         // The stall was found at its own, lower speed: all limits are scaled so that the one in free air is that one.
         scale = stall.attitude().lift() / rungs.get(rungs.size() - 1).limit();
@@ -36,7 +36,7 @@ final class GroundPolar implements LowPolar {
 
     /** False where some part is not a solution. */
     boolean converged() {
-        return rolling.converged() && rungs.stream().allMatch(RungPolar::converged);
+        return rolling.converged() && rungs.stream().allMatch(HeightPolar::converged);
     }
 
     /** The balanced model rolling on its wheels, body level. */
@@ -51,7 +51,7 @@ final class GroundPolar implements LowPolar {
 
     @Override
     public double limit(double height) {
-        return scale * blend(height, RungPolar::limit);
+        return scale * blend(height, HeightPolar::limit);
     }
 
     @Override
@@ -64,7 +64,7 @@ final class GroundPolar implements LowPolar {
         return blend(height, rung -> rung.elevator(lift));
     }
 
-    private double blend(double height, ToDoubleFunction<RungPolar> value) {
+    private double blend(double height, ToDoubleFunction<HeightPolar> value) {
         double[] weights = ladder.weights(height);
         double sum = 0;
         for (int j = 0; j < weights.length; j++) {

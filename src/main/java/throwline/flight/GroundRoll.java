@@ -41,7 +41,7 @@ record GroundRoll(double friction, double lift, double drag) {
      * @param touchdown airspeed at touch-down, m/s
      * @return m; zero where the wind is as fast
      */
-    double distance(LowFlight flight, double touchdown) {
+    double distance(NearGroundFlight flight, double touchdown) {
         double wind = flight.windAt(0);
         double fastest = touchdown - wind;
         if (fastest <= 0) {
@@ -58,7 +58,7 @@ record GroundRoll(double friction, double lift, double drag) {
         return step / 6 * sum;
     }
 
-    private double perSpeed(LowFlight flight, double ground, double wind) {
+    private double perSpeed(NearGroundFlight flight, double ground, double wind) {
         double area = flight.pressureArea(ground + wind);
         double onWheels = Math.max(0, flight.weight() - lift * area);
         return ground * flight.mass() / (friction * onWheels + drag * area);

@@ -26,7 +26,7 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
 
     /** Walks up from an attitude, tail and elevator left alone; empty where a solve failed or no stall was met. */
     static Optional<GustMargin> of(Trimmer trimmer, Pack pack, Attitude attitude) {
-        Optional<Walk> walk = walk(trimmer, attitude);
+        Optional<GustRise> walk = walk(trimmer, attitude);
         Airframe airframe = trimmer.airframe();
         return walk.map(w -> {
             GustLoad loads = new GustLoad(
@@ -38,9 +38,9 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
         });
     }
 
-    private record Walk(double angle, double firstAngle, double slope) {}
+    private record GustRise(double angle, double firstAngle, double slope) {}
 
-    private static Optional<Walk> walk(Trimmer trimmer, Attitude attitude) {
+    private static Optional<GustRise> walk(Trimmer trimmer, Attitude attitude) {
         double slope = Double.NaN;
         double before = StripForces.of(attitude.wing()).liftCoefficient();
         double beforeThat = Double.NEGATIVE_INFINITY;
@@ -61,7 +61,7 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
             if (lift < before) {
                 double angle = k == 1 ? 0 : (k - 1 + top(beforeThat, before, lift)) * STEP;
                 double onset = Double.isNaN(first) ? angle : Math.min(first, angle);
-                return Optional.of(new Walk(angle, onset, slope));
+                return Optional.of(new GustRise(angle, onset, slope));
             }
             beforeThat = before;
             before = lift;

@@ -11,9 +11,9 @@ final class HoldOff {
 
     private static final int STEPS = 12;
 
-    private final LowFlight flight;
+    private final NearGroundFlight flight;
 
-    HoldOff(LowFlight flight) {
+    HoldOff(NearGroundFlight flight) {
         this.flight = flight;
     }
 

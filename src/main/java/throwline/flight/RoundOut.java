@@ -15,7 +15,7 @@ final class RoundOut {
     private static final int MOST_PASSES = 20;
     private static final double HEIGHT_TOLERANCE = 0.005;
 
-    private final LowFlight flight;
+    private final NearGroundFlight flight;
     private final Approach approach;
     private final double load;
     private final double bottom;
@@ -26,7 +26,7 @@ final class RoundOut {
      * @param load lift over weight at the bottom, above 1
      * @param bottom height of the wheels at which it is to end, m
      */
-    RoundOut(LowFlight flight, Approach approach, double load, double bottom) {
+    RoundOut(NearGroundFlight flight, Approach approach, double load, double bottom) {
         this.flight = flight;
         this.approach = approach;
         this.load = load;
@@ -54,7 +54,7 @@ final class RoundOut {
     /** The round-out that ends at the wanted height. */
     Flown fly() {
         double[] low = approach.at(bottom);
-        double from = bottom + new FlareArc(low[LowPath.SPEED], load).height(low[LowPath.ANGLE]);
+        double from = bottom + new FlareArc(low[NearGroundPath.SPEED], load).height(low[NearGroundPath.ANGLE]);
         Flown flown = from(from);
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double end = flown.way.get(flown.way.size() - 1).height();
@@ -69,10 +69,11 @@ final class RoundOut {
 
     private Flown from(double height) {
         ClassicalRungeKuttaIntegrator steps = new ClassicalRungeKuttaIntegrator(STEP);
-        LowPath path = new LowPath(flight, (speed, angle) -> flight.weight() * (Math.cos(angle) + load - 1));
+        NearGroundPath path =
+                new NearGroundPath(flight, (speed, angle) -> flight.weight() * (Math.cos(angle) + load - 1));
         double[] y = approach.at(height);
-        y[LowPath.HEIGHT] = height;
-        y[LowPath.ALONG] = 0;
+        y[NearGroundPath.HEIGHT] = height;
+        y[NearGroundPath.ALONG] = 0;
         List<Landing.Spot> way = new ArrayList<>();
         way.add(spot(y));
         List<Landing.Pull> pulls = new ArrayList<>();
@@ -83,15 +84,15 @@ final class RoundOut {
                 break;
             }
             pulls.add(path.pull(y));
-            level = y[LowPath.ANGLE] + turning * STEP <= 0;
-            y = steps.singleStep(path, 0, y, level ? -y[LowPath.ANGLE] / turning : STEP);
+            level = y[NearGroundPath.ANGLE] + turning * STEP <= 0;
+            y = steps.singleStep(path, 0, y, level ? -y[NearGroundPath.ANGLE] / turning : STEP);
             way.add(spot(y));
         }
-        double sink = level ? 0 : y[LowPath.SPEED] * Math.sin(y[LowPath.ANGLE]);
-        return new Flown(height, y[LowPath.ALONG], y[LowPath.SPEED], sink, way, pulls);
+        double sink = level ? 0 : y[NearGroundPath.SPEED] * Math.sin(y[NearGroundPath.ANGLE]);
+        return new Flown(height, y[NearGroundPath.ALONG], y[NearGroundPath.SPEED], sink, way, pulls);
     }
 
     private static Landing.Spot spot(double[] y) {
-        return new Landing.Spot(y[LowPath.ALONG], y[LowPath.HEIGHT], y[LowPath.SPEED]);
+        return new Landing.Spot(y[NearGroundPath.ALONG], y[NearGroundPath.HEIGHT], y[NearGroundPath.SPEED]);
     }
 }

@@ -188,7 +188,7 @@ final class ServoLoads {
         double wanted =
                 pack.mass() * Gravity.STANDARD / (pressure(speed) * model.wing().area());
         double most = stall.attitude().alpha() + model.wing().incidence();
-        Optional<LiftingLineSolution> level = new HeldWing(
+        Optional<LiftingLineSolution> level = new FixedSurfaceWing(
                         solver, curves("", alone), stall.attitude().wing())
                 .carrying(wanted, most - WIDEST / 4, most - WIDEST, most);
         if (level.isPresent()) {

@@ -48,8 +48,8 @@ final class StallFinder {
 
     /** The stall; empty where the walk found none within 40 degrees or the speed did not settle. */
     Optional<Stall> find(Pack pack) {
-        Walk walk =
-                new Walk(pack, speedFor(pack, SHARE_OF_SECTIONS * sectionLift(speedFor(pack, FIRST_GUESS_OF_LIFT))));
+        SpeedStep walk = new SpeedStep(
+                pack, speedFor(pack, SHARE_OF_SECTIONS * sectionLift(speedFor(pack, FIRST_GUESS_OF_LIFT))));
         boolean found = walk.go();
         for (int pass = 0; found && pass < MOST_PASSES; pass++) {
             double next = speedFor(pack, walk.bestLift);
@@ -57,7 +57,7 @@ final class StallFinder {
                 return walk.onsetLift > 0 ? Optional.of(walk.result()) : Optional.empty();
             }
             if (!walk.again(next)) {
-                walk = new Walk(pack, next);
+                walk = new SpeedStep(pack, next);
                 found = walk.go();
             }
         }
@@ -81,7 +81,7 @@ final class StallFinder {
     }
 
     /** One walk at one speed. */
-    private final class Walk {
+    private final class SpeedStep {
         private final Pack pack;
         private double speed;
         private double bestLift = Double.NEGATIVE_INFINITY;
@@ -93,7 +93,7 @@ final class StallFinder {
         private int firstStrip;
         private double reserve;
 
-        Walk(Pack pack, double speed) {
+        SpeedStep(Pack pack, double speed) {
             this.pack = pack;
             this.speed = speed;
         }
@@ -228,7 +228,7 @@ final class StallFinder {
                 return;
             }
             double stop = stopped.elevator();
-            WarmRoot root = new WarmRoot(NEAREST, stopped.alpha() - STEP / 2, USUAL_STABILITY);
+            WarmStartSecant root = new WarmStartSecant(NEAREST, stopped.alpha() - STEP / 2, USUAL_STABILITY);
             OptionalDouble end = root.solve(
                     alpha -> trimmer.heldAt(pack, speed, alpha, stop).moments().total(), free.alpha(), stopped.alpha());
             Attitude last = end.isEmpty() ? free : trimmer.at(pack, speed, end.getAsDouble() - 2 * NEAREST);

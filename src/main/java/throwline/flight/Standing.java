@@ -1,7 +1,7 @@
 package throwline.flight;
 
 import java.util.Optional;
-import throwline.linkage.HeldSurface;
+import throwline.linkage.ServoBlowBack;
 
 /**
  * Where one surface is told to stand, and where it does.
@@ -14,4 +14,4 @@ import throwline.linkage.HeldSurface;
  * @param inAir where it rests against the air; empty where the servo's torque is not given, or it was not found
  */
 public record Standing(
-        String surface, String stick, int side, double told, double bench, Optional<HeldSurface.Rest> inAir) {}
+        String surface, String stick, int side, double told, double bench, Optional<ServoBlowBack.Rest> inAir) {}

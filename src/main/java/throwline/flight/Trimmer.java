@@ -66,7 +66,7 @@ final class Trimmer {
         model = airframe.model();
         areaTimesChord = model.wing().area() * model.wing().meanAerodynamicChord();
         solver = airframe.solver(influence);
-        tail = airframe.tailSurface(Stance.belowTail(model, influence.ground()));
+        tail = airframe.tailSurface(GroundStance.belowTail(model, influence.ground()));
         elevators = new ElevatorSearch(model.tail().elevator());
         SpanGrid grid = airframe.strips().grid();
         wake = new TailWake(model, grid, tail.grid(), influence.ground());
@@ -118,7 +118,7 @@ final class Trimmer {
 
     /** The balanced model while it pitches; the rate is over the speed, rad/m, nose up positive. */
     Attitude at(Pack pack, double speed, double alpha, double pitch) {
-        Moment at = new Moment(pack, speed, alpha, pitch);
+        BalancedMoment at = new BalancedMoment(pack, speed, alpha, pitch);
         return at.with(elevators.hold(at.tailplane, at.parts.moment()));
     }
 
@@ -129,12 +129,12 @@ final class Trimmer {
 
     /** The same while it pitches; the rate is over the speed, rad/m, nose up positive. */
     Attitude heldAt(Pack pack, double speed, double alpha, double elevator, double pitch) {
-        Moment at = new Moment(pack, speed, alpha, pitch);
+        BalancedMoment at = new BalancedMoment(pack, speed, alpha, pitch);
         return at.with(new Held(elevator, ElevatorLimit.NONE, at.tailplane.forces(elevator)));
     }
 
     /** One angle of attack at one speed, before the elevator is known. */
-    private final class Moment {
+    private final class BalancedMoment {
         private final double speed;
         private final double alpha;
         private final LiftingLineSolution solution;
@@ -142,7 +142,7 @@ final class Trimmer {
         private final Parts parts;
         private final Tailplane tailplane;
 
-        Moment(Pack pack, double speed, double alpha, double pitch) {
+        BalancedMoment(Pack pack, double speed, double alpha, double pitch) {
             this.speed = speed;
             this.alpha = alpha;
             // The lifting line turns about its own middle; the model turns about its balance point.

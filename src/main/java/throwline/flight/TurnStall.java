@@ -28,8 +28,8 @@ public record TurnStall(double bank, double speed, boolean limitedByElevator) {
         for (int pass = 0; pass < PASSES; pass++) {
             double at = speed;
             double pitch = Gravity.STANDARD * (load - 1 / load) / (at * at);
-            RungPolar straight = new RungPolar(trimmer, pack, at, from);
-            RungPolar turning = new RungPolar(angle -> trimmer.at(pack, at, angle, pitch), from);
+            HeightPolar straight = new HeightPolar(trimmer, pack, at, from);
+            HeightPolar turning = new HeightPolar(angle -> trimmer.at(pack, at, angle, pitch), from);
             // The search for the stall is finer than these walks: only their ratio counts.
             double next = stall.speed() * Math.sqrt(load * straight.limit() / turning.limit());
             speed = pass == 0 ? next : (at + next) / 2;

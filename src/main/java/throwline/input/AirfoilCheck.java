@@ -7,14 +7,14 @@ import java.util.Set;
 import throwline.model.AirfoilName;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Looks up every airfoil that a file names. */
 final class AirfoilCheck {
 
     private final AirfoilLibrary library;
     private final Problems problems;
-    private final Set<Note> notes = new LinkedHashSet<>();
+    private final Set<Message> notes = new LinkedHashSet<>();
 
     AirfoilCheck(AirfoilLibrary library, Problems problems) {
         this.library = library;
@@ -29,7 +29,7 @@ final class AirfoilCheck {
     }
 
     /** What the owner should know of the airfoils found. */
-    List<Note> notes() {
+    List<Message> notes() {
         return List.copyOf(notes);
     }
 
@@ -38,7 +38,7 @@ final class AirfoilCheck {
         Optional<String> text = where.value(String.class);
         Optional<Airfoil> found = text.map(AirfoilName::new).flatMap(library::find);
         found.flatMap(Airfoil::likeness)
-                .ifPresent(like -> notes.add(Note.of("note.airfoil.likeness", text.orElse(""), like)));
+                .ifPresent(like -> notes.add(Message.of("note.airfoil.likeness", text.orElse(""), like)));
         if (text.isEmpty() || found.isPresent()) {
             return;
         }

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilShape;
 import throwline.section.PolarRun;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * An airfoil of the user's own: a folder with one polar file a run, and perhaps one coordinate file (ending in .dat) that
@@ -52,7 +52,7 @@ final class AirfoilFolder {
         reader.readFiles(folder);
         boolean clean = reader.runs.stream().anyMatch(run -> run.deflection() == 0 && run.kind() == PolarRun.Kind.DRAG);
         if (reader.problems.isEmpty() && !clean) {
-            reader.problems.add(new Problem(folder.toString(), 0, 0, "", Note.of("input.polar.clean")));
+            reader.problems.add(new Problem(folder.toString(), 0, 0, "", Message.of("input.polar.clean")));
         }
         return new Reading(
                 reader.problems.isEmpty() ? Optional.of(reader.airfoil(name)) : Optional.empty(), reader.problems);
@@ -73,7 +73,7 @@ final class AirfoilFolder {
                 }
             }
         } catch (IOException e) {
-            problems.add(new Problem(folder.toString(), 0, 0, "", Note.of("input.file.io")));
+            problems.add(new Problem(folder.toString(), 0, 0, "", Message.of("input.file.io")));
         }
     }
 

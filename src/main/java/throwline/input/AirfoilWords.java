@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import throwline.section.Likeness;
+import throwline.section.SurrogateAirfoil;
 
 /** Understands an airfoil given in words, such as "flat bottom 12 %" or "thin symmetrical", by a table of usual shapes. */
 final class AirfoilWords {
@@ -58,7 +58,7 @@ final class AirfoilWords {
     }
 
     /** The shape that these words mean; empty where any of them is not understood. */
-    Optional<Likeness> read(String text) {
+    Optional<SurrogateAirfoil> read(String text) {
         String said = text.toLowerCase(Locale.ROOT).replace('-', ' ');
         Matcher percent = PER_CENT.matcher(said);
         double thickness = Double.NaN;
@@ -81,9 +81,9 @@ final class AirfoilWords {
         return Optional.empty();
     }
 
-    private static Likeness likeness(Usual shape, double thickness) {
+    private static SurrogateAirfoil likeness(Usual shape, double thickness) {
         double camber = Double.isNaN(shape.share) ? shape.camber : shape.share * thickness;
-        Likeness ordinary = Likeness.ordinary(thickness, camber);
+        SurrogateAirfoil ordinary = SurrogateAirfoil.ordinary(thickness, camber);
         return Double.isNaN(shape.moment) ? ordinary : ordinary.withMoment(shape.moment);
     }
 }

@@ -9,7 +9,7 @@ import throwline.units.QuantityPrinter;
 import throwline.units.QuantityReader;
 import throwline.units.Reading;
 import throwline.units.Unit;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Reads and checks answers that are lengths. */
 final class Answers {
@@ -27,16 +27,16 @@ final class Answers {
     }
 
     /** What is wrong with a length that must lie between two others, in metres. */
-    static Optional<Note> between(String said, String what, double least, double most) {
+    static Optional<Message> between(String said, String what, double least, double most) {
         if (QuantityReader.read(said, Dimension.LENGTH) instanceof Reading.Refused refused) {
-            return Optional.of(Note.of(refused.code(), refused.arguments().toArray()));
+            return Optional.of(Message.of(refused.code(), refused.arguments().toArray()));
         }
         double value = amount(said, Dimension.LENGTH);
         Quantity low = new Quantity(least, Dimension.LENGTH);
         Quantity high = new Quantity(most, Dimension.LENGTH);
         return value >= least && value <= most
                 ? Optional.empty()
-                : Optional.of(Note.of("input.new.wrong." + what, said, low, high));
+                : Optional.of(Message.of("input.new.wrong." + what, said, low, high));
     }
 
     /**
@@ -47,11 +47,11 @@ final class Answers {
      * @param wider chord at the tip less that at the middle, m
      * @param halfSpan m
      */
-    static Optional<Note> sweep(String said, double setBack, double wider, double halfSpan) {
+    static Optional<Message> sweep(String said, double setBack, double wider, double halfSpan) {
         double sweep = Math.atan2(setBack + wider / 4, halfSpan);
         return Math.abs(sweep) <= Wing.LARGEST_SWEEP
                 ? Optional.empty()
-                : Optional.of(Note.of(
+                : Optional.of(Message.of(
                         "input.new.wrong.sweep",
                         said,
                         new Quantity(sweep, Dimension.ANGLE),
@@ -59,21 +59,21 @@ final class Answers {
     }
 
     /** What is wrong with where an elevator sits; its way must be said. */
-    static Optional<Note> elevator(String said) {
+    static Optional<Message> elevator(String said) {
         boolean unsaid = ValueReader.deflection(said) instanceof ValueReader.Value value
                 && value.value() instanceof Deflection deflection
                 && deflection.sense() == Deflection.Sense.UNSAID
                 && deflection.size() > 0;
-        return unsaid ? Optional.of(Note.of("input.new.wrong.cruise", said)) : Optional.empty();
+        return unsaid ? Optional.of(Message.of("input.new.wrong.cruise", said)) : Optional.empty();
     }
 
     /** What is wrong with the furthest that flaps go down, with this chord of theirs. */
-    static Optional<Note> flapDown(String said, double chord) {
+    static Optional<Message> flapDown(String said, double chord) {
         boolean reached = ValueReader.deflection(said) instanceof ValueReader.Value value
                 && value.value() instanceof Deflection deflection
                 && deflection.sense() != Deflection.Sense.UP
                 && deflection.angle(chord).orElse(Double.MAX_VALUE) <= Movable.MOST_DOWN;
-        return reached ? Optional.empty() : Optional.of(Note.of("input.new.wrong.down", said));
+        return reached ? Optional.empty() : Optional.of(Message.of("input.new.wrong.down", said));
     }
 
     /** True where its owner measures in inches or feet. */

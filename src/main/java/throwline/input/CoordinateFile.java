@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import throwline.section.AirfoilShape;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Reads the coordinates of an airfoil: x and y a line, separated by blanks, tabs, a comma or a semicolon, in chords, per
@@ -112,6 +112,6 @@ public final class CoordinateFile {
         for (int i = 0; i < shown.length; i++) {
             shown[i] = String.valueOf(arguments[i]);
         }
-        problems.add(place, "", Note.of(code, shown));
+        problems.add(place, "", Message.of(code, shown));
     }
 }

@@ -49,7 +49,11 @@ final class DraftWriter {
         header.forEach(line -> comment(line, 0));
         for (Key key : table.root().children()) {
             text.append(key.kind() == Key.Kind.VERSION ? "" : "\n");
-            entry(key, key.name(), Optional.of(draft.at()).flatMap(d -> d.child(key.name())), new Place("", 0, false));
+            entry(
+                    key,
+                    key.name(),
+                    Optional.of(draft.at()).flatMap(d -> d.child(key.name())),
+                    new KeyLevel("", 0, false));
         }
         return text.toString();
     }
@@ -61,13 +65,13 @@ final class DraftWriter {
      * @param indent blanks before keys
      * @param off true inside a group that stands behind number signs
      */
-    private record Place(String path, int indent, boolean off) {
-        Place below(String step, boolean turnedOff) {
-            return new Place(path.isEmpty() ? step : path + "." + step, indent + STEP, off || turnedOff);
+    private record KeyLevel(String path, int indent, boolean off) {
+        KeyLevel below(String step, boolean turnedOff) {
+            return new KeyLevel(path.isEmpty() ? step : path + "." + step, indent + STEP, off || turnedOff);
         }
     }
 
-    private void entry(Key key, String name, Optional<Draft> draft, Place place) {
+    private void entry(Key key, String name, Optional<Draft> draft, KeyLevel place) {
         boolean group = !key.children().isEmpty();
         boolean off = place.off() || (draft.isEmpty() && !isRequired(key));
         if (!key.meaning().isEmpty() && explained.add(key.path())) {
@@ -82,7 +86,7 @@ final class DraftWriter {
         }
     }
 
-    private void leaf(Key key, String name, Optional<Draft> draft, Place place, boolean off) {
+    private void leaf(Key key, String name, Optional<Draft> draft, KeyLevel place, boolean off) {
         String path = place.below(name, false).path();
         Optional<String> value = draft.flatMap(Draft::value);
         String shown = value.map(v -> written(key, v)).orElseGet(() -> suggestion(key, path, off));
@@ -100,7 +104,7 @@ final class DraftWriter {
         return assumed.getOrDefault(path, fallback);
     }
 
-    private void group(Key key, String name, Draft draft, Place place, boolean off) {
+    private void group(Key key, String name, Draft draft, KeyLevel place, boolean off) {
         boolean named = key.anyChild().isPresent();
         boolean list = key.kind() == Key.Kind.LIST;
         if (named && draft.children().isEmpty() && !off) {
@@ -108,7 +112,7 @@ final class DraftWriter {
             return;
         }
         line(place, off, scalar(name) + ":");
-        Place inside = place.below(name, off);
+        KeyLevel inside = place.below(name, off);
         if (list) {
             draft.children().forEach((number, entry) -> listEntry(key.children().get(0), number, entry, inside));
             return;
@@ -119,7 +123,7 @@ final class DraftWriter {
         key.anyChild().ifPresent(any -> names(key, any, draft, inside));
     }
 
-    private void names(Key key, Key any, Draft draft, Place inside) {
+    private void names(Key key, Key any, Draft draft, KeyLevel inside) {
         Set<String> fixed = new HashSet<>();
         key.fixedChildren().forEach(k -> fixed.add(k.name()));
         List<String> names = new ArrayList<>(draft.children().keySet());
@@ -130,8 +134,8 @@ final class DraftWriter {
         names.forEach(name -> entry(any, name, draft.child(name), inside));
     }
 
-    private void listEntry(Key entry, String number, Draft draft, Place inside) {
-        Place place = new Place(inside.path() + "[" + number + "]", inside.indent() + STEP, inside.off());
+    private void listEntry(Key entry, String number, Draft draft, KeyLevel inside) {
+        KeyLevel place = new KeyLevel(inside.path() + "[" + number + "]", inside.indent() + STEP, inside.off());
         int before = text.length();
         for (Key child : entry.fixedChildren()) {
             // Washout and set back are measured from the first station, which therefore has none.
@@ -178,7 +182,7 @@ final class DraftWriter {
     }
 
     /** A line that counts, or one behind a number sign; inside such a group the sign stands where the group begins. */
-    private void line(Place place, boolean off, String content) {
+    private void line(KeyLevel place, boolean off, String content) {
         text.append(" ".repeat(place.indent()))
                 .append(off ? "#" : "")
                 .append(content)

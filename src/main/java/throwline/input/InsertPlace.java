@@ -29,7 +29,7 @@ record InsertPlace(boolean inBraces, int at, int indent, boolean filled, boolean
 
     /** The place; empty where there is none. */
     static Optional<InsertPlace> find(String text, String group) {
-        return new Walk(text, group).go();
+        return new LineCursor(text, group).go();
     }
 
     /** The text with an entry put in; a comment only where the rest of the line is free. */
@@ -48,7 +48,7 @@ record InsertPlace(boolean inBraces, int at, int indent, boolean filled, boolean
     }
 
     /** One walk over the events of a file. */
-    private static final class Walk {
+    private static final class LineCursor {
         private final String text;
         private final String wanted;
         private final Deque<Boolean> open = new ArrayDeque<>();
@@ -60,7 +60,7 @@ record InsertPlace(boolean inBraces, int at, int indent, boolean filled, boolean
         private Optional<MappingStartEvent> group = Optional.empty();
         private Optional<Mark> firstOfGroup = Optional.empty();
 
-        Walk(String text, String group) {
+        LineCursor(String text, String group) {
             this.text = text;
             wanted = NearestName.key(group);
         }

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import throwline.units.Dimension;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * The questions of {@code throwline new}: what the owner of a model can answer with a ruler and a scale. Answers are
@@ -97,18 +97,18 @@ public final class Interview {
      * @param text as typed; empty to skip
      * @return what is wrong with it; empty when it was taken
      */
-    public Optional<Note> answer(String text) {
+    public Optional<Message> answer(String text) {
         Step step = step().orElseThrow();
         String plain = text.strip();
         if (plain.isEmpty() || isSkip(step, plain)) {
             if (step.fallback().isEmpty()) {
-                return Optional.of(Note.of("input.new.needed"));
+                return Optional.of(Message.of("input.new.needed"));
             }
             answers.put(step.id(), "");
             return Optional.empty();
         }
         String said = chosen(plain, choices(step));
-        Optional<Note> wrong = wrong(step, said);
+        Optional<Message> wrong = wrong(step, said);
         if (wrong.isEmpty()) {
             answers.put(step.id(), said);
         }
@@ -197,11 +197,11 @@ public final class Interview {
         return begun.size() == 1 ? begun.get(0) : said;
     }
 
-    private Optional<Note> wrong(Step step, String said) {
+    private Optional<Message> wrong(Step step, String said) {
         if (!step.choices().isEmpty()) {
             return step.choices().contains(said)
                     ? relation(step.id(), said)
-                    : Optional.of(Note.of("input.choice", said, String.join(", ", step.choices())));
+                    : Optional.of(Message.of("input.choice", said, String.join(", ", step.choices())));
         }
         if (step.id().equals("span")) {
             return Answers.between(said, "span", 0.3, 8);
@@ -216,7 +216,7 @@ public final class Interview {
     }
 
     /** What no single answer can show. */
-    private Optional<Note> relation(String id, String said) {
+    private Optional<Message> relation(String id, String said) {
         double tip = metres("span") / 2;
         return switch (id) {
             case "flaps.from", "ailerons.from" -> Answers.between(said, "surface", 0, tip - 2 * NARROWEST);

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import throwline.model.Assumption;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Holds a located tree against the table of keys: unknown, double and missing keys, kinds, units, ranges. Fills in the
@@ -73,7 +73,7 @@ final class KeyCheck {
         }
         if (!(node instanceof Located.Mapping mapping)) {
             String code = path.isEmpty() ? "input.root" : mayLack ? "input.group.none" : "input.group";
-            problems.add(node.place(), path, Note.of(code, key.example()));
+            problems.add(node.place(), path, Message.of(code, key.example()));
             return branch;
         }
         return filled(key, branch, mapping.entries());
@@ -91,7 +91,7 @@ final class KeyCheck {
                 problems.add(
                         written.place(),
                         path(branch, UnknownKey.shown(written.text())),
-                        Note.of("input.twice", UnknownKey.shown(earlier.text()), line));
+                        Message.of("input.twice", UnknownKey.shown(earlier.text()), line));
             } else if (i + 1 < entries.size() && decimalComma(entry, entries.get(i + 1), branch)) {
                 given.add(NearestName.key(written.text()));
                 i++;
@@ -122,7 +122,7 @@ final class KeyCheck {
             problems.add(
                     entry.value().place(),
                     path(branch, entry.key().text()),
-                    Note.of("input.quantity.comma", whole + "," + part, whole + "." + part));
+                    Message.of("input.quantity.comma", whole + "," + part, whole + "." + part));
         }
         return cut;
     }
@@ -181,24 +181,24 @@ final class KeyCheck {
         }
     }
 
-    private static Note missingNote(Key key) {
+    private static Message missingNote(Key key) {
         if (key.kind() == Key.Kind.VERSION) {
-            return Note.of("input.version.missing");
+            return Message.of("input.version.missing");
         }
         if (key.kind() == Key.Kind.GROUP) {
             String required = key.children().stream()
                     .filter(k -> k.need() == Key.Need.REQUIRED || k.need() == Key.Need.REQUIRED_UNLESS)
                     .map(Key::name)
                     .collect(Collectors.joining(", "));
-            return Note.of("input.missing.group", key.name(), key.meaning(), required);
+            return Message.of("input.missing.group", key.name(), key.meaning(), required);
         }
-        return Note.of("input.missing", key.name(), key.meaning(), key.name() + ": " + key.example());
+        return Message.of("input.missing", key.name(), key.meaning(), key.name() + ": " + key.example());
     }
 
     private Branch list(Key key, Located node, String name, String path, Place place) {
         Branch branch = Branch.empty(name, path, place);
         if (!(node instanceof Located.Sequence sequence)) {
-            problems.add(node.place(), path, Note.of("input.list", key.example()));
+            problems.add(node.place(), path, Message.of("input.list", key.example()));
             return branch;
         }
         Key entry = key.children().get(0);
@@ -219,7 +219,7 @@ final class KeyCheck {
                 String text = scalar.text().strip();
                 branch.add(Branch.of(text, path, scalar.place(), scalar.place(), text));
             } else {
-                problems.add(item.place(), path, Note.of("input.names", key.example()));
+                problems.add(item.place(), path, Message.of("input.names", key.example()));
             }
         }
         return branch;
@@ -232,7 +232,7 @@ final class KeyCheck {
         for (Located.Entry entry : mapping.entries()) {
             String side = NearestName.key(entry.key().text());
             if (!List.of("up", "down").contains(side) || sides.containsKey(side)) {
-                problems.add(entry.key().place(), path, Note.of("input.throws", "{up: 25 deg, down: 18 deg}"));
+                problems.add(entry.key().place(), path, Message.of("input.throws", "{up: 25 deg, down: 18 deg}"));
                 return Branch.empty(name, path, place);
             }
             Branch one = leaf(
@@ -247,7 +247,7 @@ final class KeyCheck {
         Deflection up = sides.get("up");
         Deflection down = sides.get("down");
         if (good && (up == null || down == null)) {
-            problems.add(mapping.place(), path, Note.of("input.throws", "{up: 25 deg, down: 18 deg}"));
+            problems.add(mapping.place(), path, Message.of("input.throws", "{up: 25 deg, down: 18 deg}"));
         }
         return up == null || down == null
                 ? Branch.empty(name, path, place)
@@ -257,15 +257,15 @@ final class KeyCheck {
     private Branch leaf(Key key, Located node, String name, String path, Place place) {
         Branch absent = Branch.empty(name, path, place);
         if (!(node instanceof Located.Scalar scalar)) {
-            problems.add(node.place(), path, Note.of("input.scalar", key.example()));
+            problems.add(node.place(), path, Message.of("input.scalar", key.example()));
             return absent;
         }
         if (scalar.isEmpty()) {
-            problems.add(scalar.place(), path, Note.of("input.novalue", key.example()));
+            problems.add(scalar.place(), path, Message.of("input.novalue", key.example()));
             return absent;
         }
         if (scalar.cutShort() && (key.kind() == Key.Kind.TEXT || key.kind() == Key.Kind.AIRFOIL)) {
-            problems.add(scalar.place(), path, Note.of("input.name.hash", UnknownKey.shown(scalar.text())));
+            problems.add(scalar.place(), path, Message.of("input.name.hash", UnknownKey.shown(scalar.text())));
             return absent;
         }
         ValueReader.Outcome outcome = ValueReader.read(key, scalar.text());

@@ -23,7 +23,7 @@ import throwline.model.Wing;
 import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.Unit;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Builds the model from a file without problems; what the file leaves open is worked out and noted as assumed. */
 final class ModelBuilder {
@@ -79,8 +79,9 @@ final class ModelBuilder {
                 setUps(),
                 sticks(),
                 servos());
-        List<Note> notes =
-                notUsedYet.stream().map(path -> Note.of("input.notused", path)).toList();
+        List<Message> notes = notUsedYet.stream()
+                .map(path -> Message.of("input.notused", path))
+                .toList();
         return new ReadModel.Project(model, display, assumed.all(order), notes, text);
     }
 

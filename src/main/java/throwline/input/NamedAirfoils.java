@@ -11,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import throwline.model.AirfoilName;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
-import throwline.section.Likeness;
+import throwline.section.SurrogateAirfoil;
 
 /**
  * Airfoils by whatever a person wrote: a name of the library, words, a folder of polar files or a coordinate file. An
@@ -69,7 +69,7 @@ public final class NamedAirfoils implements AirfoilLibrary {
         if (packed.isPresent()) {
             return new Found(packed, List.of());
         }
-        Optional<Likeness> said = words.read(name.text());
+        Optional<SurrogateAirfoil> said = words.read(name.text());
         return said.isPresent() ? standIn(said.get(), name.text()) : onDisk(name.text());
     }
 
@@ -94,14 +94,14 @@ public final class NamedAirfoils implements AirfoilLibrary {
         try {
             CoordinateFile.Reading reading = CoordinateFile.read(path.toString(), SourceText.read(path));
             return reading.shape()
-                    .map(shape -> standIn(Likeness.of(shape), text))
+                    .map(shape -> standIn(SurrogateAirfoil.of(shape), text))
                     .orElseGet(() -> new Found(Optional.empty(), reading.problems()));
         } catch (UnreadableFile e) {
             return new Found(Optional.empty(), List.of(e.problem(path.toString())));
         }
     }
 
-    private Found standIn(Likeness likeness, String text) {
+    private Found standIn(SurrogateAirfoil likeness, String text) {
         List<Airfoil> candidates = new ArrayList<>();
         for (String name : library.names()) {
             library.find(new AirfoilName(name)).ifPresent(candidates::add);

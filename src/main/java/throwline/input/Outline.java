@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import throwline.section.AirfoilShape;
 import throwline.section.AirfoilShape.Corner;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Makes an airfoil's two surfaces of points in any usual order, direction and scale. */
 final class Outline {
@@ -122,7 +122,7 @@ final class Outline {
             double dy = (point.y() - nose.y()) / chord;
             Corner corner = new Corner(dx * cos + dy * sin, dy * cos - dx * sin);
             if (corner.x() < reached - SLACK) {
-                problems.add(new Place(point.line(), 1), "", Note.of("input.outline.back"));
+                problems.add(new Place(point.line(), 1), "", Message.of("input.outline.back"));
                 return Optional.empty();
             }
             if (corner.x() > reached) {
@@ -150,7 +150,7 @@ final class Outline {
     }
 
     private Optional<AirfoilShape> refuse(OutlinePoint where, String code) {
-        problems.add(new Place(where.line(), 1), "", Note.of(code));
+        problems.add(new Place(where.line(), 1), "", Message.of(code));
         return Optional.empty();
     }
 }

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import throwline.section.PolarRun;
 import throwline.section.PolarRun.Kind;
 import throwline.section.PolarRun.Point;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Reads one polar file: lines of {@code # key: value} first ({@code Re} is required; {@code flap_deg}, {@code run kind},
@@ -276,6 +276,6 @@ public final class PolarFile {
     }
 
     private void problem(int line, int column, String code, Object... arguments) {
-        problems.add(new Place(line, column), "", Note.of(code, arguments));
+        problems.add(new Place(line, column), "", Message.of(code, arguments));
     }
 }

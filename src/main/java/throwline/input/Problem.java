@@ -1,6 +1,6 @@
 package throwline.input;
 
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /**
@@ -12,7 +12,7 @@ import throwline.words.Words;
  * @param keyPath for example {@code wing.sections[2].chord}, entries counted from 1; empty where none is known
  * @param note what is wrong, what is allowed, an example
  */
-public record Problem(String file, int line, int column, String keyPath, Note note) {
+public record Problem(String file, int line, int column, String keyPath, Message note) {
 
     /** The whole sentence, place first. */
     public String say(Words words) {

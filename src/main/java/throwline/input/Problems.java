@@ -3,7 +3,7 @@ package throwline.input;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Collects the problems of one file. */
 final class Problems {
@@ -19,7 +19,7 @@ final class Problems {
         this.file = file;
     }
 
-    void add(Place place, String keyPath, Note note) {
+    void add(Place place, String keyPath, Message note) {
         if (isFull()) {
             more = true;
         } else {
@@ -39,7 +39,7 @@ final class Problems {
     }
 
     void add(Branch where, String code, Object... arguments) {
-        add(where.place(), where.path(), Note.of(code, arguments));
+        add(where.place(), where.path(), Message.of(code, arguments));
     }
 
     boolean isEmpty() {
@@ -56,7 +56,7 @@ final class Problems {
         List<Problem> sorted = new ArrayList<>(found);
         sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
         if (more) {
-            sorted.add(new Problem(file, 0, 0, "", Note.of("input.more")));
+            sorted.add(new Problem(file, 0, 0, "", Message.of("input.more")));
         }
         return List.copyOf(sorted);
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import throwline.model.Assumption;
 import throwline.model.Model;
 import throwline.units.Display;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** What came of reading a model file. */
 public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
@@ -19,7 +19,7 @@ public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
      * @param notes what else its owner should know, such as keys that no answer uses yet
      * @param text the file as it was read
      */
-    record Project(Model model, Display display, List<Assumption> assumed, List<Note> notes, String text)
+    record Project(Model model, Display display, List<Assumption> assumed, List<Message> notes, String text)
             implements ReadModel {
         public Project {
             assumed = List.copyOf(assumed);
@@ -27,8 +27,8 @@ public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
         }
 
         /** The same with more to know. */
-        Project with(List<Note> more) {
-            List<Note> all = new ArrayList<>(notes);
+        Project with(List<Message> more) {
+            List<Message> all = new ArrayList<>(notes);
             all.addAll(more);
             return new Project(model, display, assumed, all, text);
         }

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Holds set-ups, sticks and servos against the surfaces that the model has. */
 final class SetUpCheck {
@@ -202,9 +202,9 @@ final class SetUpCheck {
 
     private void unknown(Branch where, String code, List<String> known) {
         String all = known.stream().collect(Collectors.joining(", "));
-        Note note = NearestName.of(where.name(), known)
-                .map(near -> Note.of(code + ".near", where.name(), near, all))
-                .orElseGet(() -> Note.of(code, where.name(), all));
+        Message note = NearestName.of(where.name(), known)
+                .map(near -> Message.of(code + ".near", where.name(), near, all))
+                .orElseGet(() -> Message.of(code, where.name(), all));
         problems.add(where.keyPlace(), where.path(), note);
     }
 

@@ -11,7 +11,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Gets text out of a file: its size, its encoding, what cannot be text. */
 final class SourceText {
@@ -28,30 +28,30 @@ final class SourceText {
 
     static String read(Path file) throws UnreadableFile {
         if (Files.isDirectory(file)) {
-            throw new UnreadableFile(WHOLE, Note.of("input.file.folder"));
+            throw new UnreadableFile(WHOLE, Message.of("input.file.folder"));
         }
         try (InputStream in = Files.newInputStream(file)) {
             return read(in);
         } catch (NoSuchFileException e) {
-            throw new UnreadableFile(WHOLE, Note.of("input.file.missing"));
+            throw new UnreadableFile(WHOLE, Message.of("input.file.missing"));
         } catch (AccessDeniedException e) {
-            throw new UnreadableFile(WHOLE, Note.of("input.file.denied"));
+            throw new UnreadableFile(WHOLE, Message.of("input.file.denied"));
         } catch (IOException e) {
-            throw new UnreadableFile(WHOLE, Note.of("input.file.io"));
+            throw new UnreadableFile(WHOLE, Message.of("input.file.io"));
         }
     }
 
     static String read(InputStream in) throws UnreadableFile, IOException {
         byte[] bytes = in.readNBytes(LARGEST + 1);
         if (bytes.length > LARGEST) {
-            throw new UnreadableFile(WHOLE, Note.of("input.file.large", LARGEST / 1024 + " kB"));
+            throw new UnreadableFile(WHOLE, Message.of("input.file.large", LARGEST / 1024 + " kB"));
         }
         return decode(bytes);
     }
 
     static String decode(byte[] bytes) throws UnreadableFile {
         if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
-            throw new UnreadableFile(Place.START, Note.of("input.file.utf16"));
+            throw new UnreadableFile(Place.START, Message.of("input.file.utf16"));
         }
         int start = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
@@ -60,17 +60,17 @@ final class SourceText {
         CoderResult result = decoder.decode(left, decoded, true);
         String text = decoded.flip().toString();
         if (isBinary(bytes)) {
-            throw new UnreadableFile(Place.START, Note.of("input.file.binary"));
+            throw new UnreadableFile(Place.START, Message.of("input.file.binary"));
         }
         int control = firstControl(text);
         if (control >= 0) {
-            throw new UnreadableFile(placeAt(text, control), Note.of("input.file.control"));
+            throw new UnreadableFile(placeAt(text, control), Message.of("input.file.control"));
         }
         if (result.isError()) {
-            throw new UnreadableFile(placeAt(text, text.length()), Note.of("input.file.encoding"));
+            throw new UnreadableFile(placeAt(text, text.length()), Message.of("input.file.encoding"));
         }
         if (text.isBlank()) {
-            throw new UnreadableFile(Place.START, Note.of("input.file.empty"));
+            throw new UnreadableFile(Place.START, Message.of("input.file.empty"));
         }
         return text;
     }

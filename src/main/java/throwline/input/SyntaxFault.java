@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Says in a modeller's words why a file is no YAML, from what stands near the place where the parser gave up. */
 final class SyntaxFault {
@@ -27,7 +27,7 @@ final class SyntaxFault {
 
     UnreadableFile describe(Optional<Place> mark) {
         if (mark.isEmpty()) {
-            return new UnreadableFile(Place.START, Note.of("input.yaml.other"));
+            return new UnreadableFile(Place.START, Message.of("input.yaml.other"));
         }
         int at = Math.min(mark.get().line(), lines.length) - 1;
         int column = mark.get().column() - 1;
@@ -115,6 +115,6 @@ final class SyntaxFault {
     }
 
     private static UnreadableFile fault(int line, int column, String code) {
-        return new UnreadableFile(new Place(line + 1, Math.max(0, column) + 1), Note.of("input.yaml." + code));
+        return new UnreadableFile(new Place(line + 1, Math.max(0, column) + 1), Message.of("input.yaml." + code));
     }
 }

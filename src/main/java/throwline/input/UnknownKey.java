@@ -3,7 +3,7 @@ package throwline.input;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * What to say about a key that does not belong where it stands.
@@ -11,7 +11,7 @@ import throwline.words.Note;
  * @param note the sentence
  * @param meant the key that was probably meant here; empty where none is near
  */
-record UnknownKey(Note note, Optional<String> meant) {
+record UnknownKey(Message note, Optional<String> meant) {
 
     private static final int SHOWN = 40;
 
@@ -31,16 +31,16 @@ record UnknownKey(Note note, Optional<String> meant) {
             if (glued.isPresent()) {
                 String apart = written.replaceFirst(":", ": ");
                 return new UnknownKey(
-                        Note.of("input.unknown.blank", shown(written), shown(apart)), glued.map(Key::name));
+                        Message.of("input.unknown.blank", shown(written), shown(apart)), glued.map(Key::name));
             }
         }
         Optional<String> near = NearestName.of(written, known);
         if (near.isPresent()) {
-            return new UnknownKey(Note.of("input.unknown.near", shown(written), near.get(), allowed), near);
+            return new UnknownKey(Message.of("input.unknown.near", shown(written), near.get(), allowed), near);
         }
-        Note note = elsewhere(written, table)
-                .map(place -> Note.of("input.unknown.elsewhere", shown(written), place, allowed))
-                .orElseGet(() -> Note.of("input.unknown", shown(written), allowed));
+        Message note = elsewhere(written, table)
+                .map(place -> Message.of("input.unknown.elsewhere", shown(written), place, allowed))
+                .orElseGet(() -> Message.of("input.unknown", shown(written), allowed));
         return new UnknownKey(note, Optional.empty());
     }
 

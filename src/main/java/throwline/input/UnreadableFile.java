@@ -1,6 +1,6 @@
 package throwline.input;
 
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Ends the reading of a file that no tree can be made of; carries the one problem that is reported. */
 final class UnreadableFile extends Exception {
@@ -8,9 +8,9 @@ final class UnreadableFile extends Exception {
     private static final long serialVersionUID = 1;
 
     private final Place place;
-    private final transient Note note;
+    private final transient Message note;
 
-    UnreadableFile(Place place, Note note) {
+    UnreadableFile(Place place, Message note) {
         super(note.code());
         this.place = place;
         this.note = note;

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
 import throwline.units.Reading;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Reads the text of one value by its row in the table of keys. */
 final class ValueReader {
@@ -22,9 +22,9 @@ final class ValueReader {
     record Value(Object value) implements Outcome {}
 
     /** Not understood. */
-    record Wrong(Note note) implements Outcome {
+    record Wrong(Message note) implements Outcome {
         static Wrong of(String code, Object... arguments) {
-            return new Wrong(Note.of(code, arguments));
+            return new Wrong(Message.of(code, arguments));
         }
     }
 
@@ -79,7 +79,7 @@ final class ValueReader {
                         refused.arguments().get(0),
                         refused.arguments().get(1),
                         key.example());
-            default -> new Wrong(Note.of(refused.code(), refused.arguments().toArray()));
+            default -> new Wrong(Message.of(refused.code(), refused.arguments().toArray()));
         };
     }
 
@@ -142,7 +142,7 @@ final class ValueReader {
             return refused.code().startsWith("input.quantity.otherkind")
                             || refused.code().matches(".*\\.(unit|number|nounit)")
                     ? Wrong.of("input.deflection", text.strip())
-                    : new Wrong(Note.of(refused.code(), refused.arguments().toArray()));
+                    : new Wrong(Message.of(refused.code(), refused.arguments().toArray()));
         }
         double value = ((Reading.Amount) reading).quantity().value();
         boolean signed = size.startsWith("-") || size.startsWith("+");

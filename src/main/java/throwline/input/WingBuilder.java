@@ -72,7 +72,7 @@ final class WingBuilder {
 
     private Surface surface(Branch surface) {
         Movable movable = movables.find(surface.name()).orElseThrow();
-        Reach reach = reach(movable, surface, 0);
+        SurfaceTravel reach = reach(movable, surface, 0);
         return new Surface(
                 surface.name(),
                 surface.amount("from"),
@@ -88,7 +88,7 @@ final class WingBuilder {
 
     Elevator elevator() {
         Branch elevator = root.child("tail").child("elevator");
-        Reach reach = reach(movables.find(Movable.ELEVATOR).orElseThrow(), elevator, ELEVATOR_TRAVEL);
+        SurfaceTravel reach = reach(movables.find(Movable.ELEVATOR).orElseThrow(), elevator, ELEVATOR_TRAVEL);
         double chord = elevator.amount("chord");
         double pivot = chord == 1
                 ? assumed.amount(elevator, "pivot", Dimension.FRACTION, Elevator.USUAL_PIVOT)
@@ -101,16 +101,16 @@ final class WingBuilder {
     }
 
     /** How far a surface goes, rad, both not negative. */
-    private record Reach(double up, double down) {}
+    private record SurfaceTravel(double up, double down) {}
 
-    private Reach reach(Movable movable, Branch owner, double least) {
+    private SurfaceTravel reach(Movable movable, Branch owner, double least) {
         OptionalDouble up = movable.travelUp();
         OptionalDouble down = movable.travelDown();
         if (up.isPresent() && down.isPresent()) {
-            return new Reach(up.getAsDouble(), down.getAsDouble());
+            return new SurfaceTravel(up.getAsDouble(), down.getAsDouble());
         }
         Programmed programmed = new Programmed(root, movable);
-        Reach reach = new Reach(
+        SurfaceTravel reach = new SurfaceTravel(
                 Math.max(least, Math.min(Movable.MOST_UP, programmed.up())),
                 Math.max(least, Math.min(movable.mostDown(), programmed.down())));
         assumed.note(owner.child("travel"), "{up: " + degrees(reach.up()) + ", down: " + degrees(reach.down()) + "}");

@@ -1,7 +1,7 @@
 package throwline.input;
 
 import java.util.OptionalDouble;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Reads a throw that stands outside a model file, written as in one: {@code 18 deg up}, {@code 12 mm down}. */
 public final class WrittenThrow {
@@ -23,7 +23,7 @@ public final class WrittenThrow {
      *
      * @param note what is wrong
      */
-    public record Wrong(Note note) implements Outcome {}
+    public record Wrong(Message note) implements Outcome {}
 
     /**
      * Reads it.
@@ -39,6 +39,6 @@ public final class WrittenThrow {
         OptionalDouble angle = ((Deflection) ((ValueReader.Value) outcome).value()).signed(chord);
         return angle.isPresent()
                 ? new Angle(angle.getAsDouble())
-                : new Wrong(Note.of("input.deflection", text.strip()));
+                : new Wrong(Message.of("input.deflection", text.strip()));
     }
 }

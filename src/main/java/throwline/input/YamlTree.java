@@ -20,7 +20,7 @@ import org.snakeyaml.engine.v2.events.SequenceStartEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Builds the located tree from the parser's events, without recursion. What a model file has no use for is refused:
@@ -71,21 +71,21 @@ final class YamlTree {
         } catch (YamlEngineException e) {
             throw new SyntaxFault(lines).describe(Optional.empty());
         }
-        return root.orElseThrow(() -> new UnreadableFile(Place.START, Note.of("input.file.empty")));
+        return root.orElseThrow(() -> new UnreadableFile(Place.START, Message.of("input.file.empty")));
     }
 
     private void take(Event event) throws UnreadableFile {
         Place place = event.getStartMark().map(YamlTree::place).orElse(Place.START);
         if (event instanceof AliasEvent
                 || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
-            throw new UnreadableFile(place, Note.of("input.yaml.alias"));
+            throw new UnreadableFile(place, Message.of("input.yaml.alias"));
         } else if (event instanceof DocumentStartEvent && root.isPresent()) {
-            throw new UnreadableFile(place, Note.of("input.yaml.second"));
+            throw new UnreadableFile(place, Message.of("input.yaml.second"));
         } else if (event instanceof ScalarEvent scalar) {
             add(new Located.Scalar(scalar.getValue(), scalar.isPlain(), cutShort(scalar), place));
         } else if (event instanceof MappingStartEvent || event instanceof SequenceStartEvent) {
             if (open.size() >= DEEPEST) {
-                throw new UnreadableFile(place, Note.of("input.yaml.deep"));
+                throw new UnreadableFile(place, Message.of("input.yaml.deep"));
             }
             refuseAsKey(place);
             open.push(new Open(event instanceof MappingStartEvent, place));
@@ -97,7 +97,7 @@ final class YamlTree {
     private void refuseAsKey(Place place) throws UnreadableFile {
         Open parent = open.peek();
         if (parent != null && parent.mapping && parent.parts.size() % 2 == 0) {
-            throw new UnreadableFile(place, Note.of("input.yaml.key"));
+            throw new UnreadableFile(place, Message.of("input.yaml.key"));
         }
     }
 

@@ -35,7 +35,7 @@ public final class StallSearch {
 
     /** The marks; empty where a solve did not converge or the wing does not stall between -20 and 50 degrees. */
     public Optional<StallMarks> find() {
-        Walk walk = new Walk();
+        AngleSweep walk = new AngleSweep();
         for (int k = 0; k <= MOST_STEPS && !walk.isDone(); k++) {
             if (!walk.step(FIRST + k * STEP)) {
                 return Optional.empty();
@@ -67,7 +67,7 @@ public final class StallSearch {
     }
 
     /** One walk up. */
-    private final class Walk {
+    private final class AngleSweep {
         private Optional<Point> last = Optional.empty();
         private Optional<Point> onset = Optional.empty();
         private Optional<Point> plateau = Optional.empty();

@@ -24,8 +24,8 @@ public final class FourBar implements Linkage {
     private final double lean;
     private final int hornSide;
     private final int armSide;
-    private final Reach servo;
-    private final Reach surface;
+    private final AngleRange servo;
+    private final AngleRange surface;
 
     /**
      * A linkage by the distance of its axes.
@@ -71,19 +71,19 @@ public final class FourBar implements Linkage {
     }
 
     /** Servo angles between which it does not lock, rad. */
-    public Reach servo() {
+    public AngleRange servo() {
         return servo;
     }
 
     /** Surface angles that it can give on either side of neutral, rad, whatever the servo's swing. */
-    public Reach surface() {
+    public AngleRange surface() {
         double low = servoAt(surface.low()).isPresent()
                 ? surface.low()
                 : surfaceAt(servo.low()).orElse(surface.low());
         double high = servoAt(surface.high()).isPresent()
                 ? surface.high()
                 : surfaceAt(servo.high()).orElse(surface.high());
-        return new Reach(low, high);
+        return new AngleRange(low, high);
     }
 
     /**
@@ -92,7 +92,7 @@ public final class FourBar implements Linkage {
      * @param low furthest up, rad, negative
      * @param high furthest down, rad
      */
-    public record Reach(double low, double high) {
+    public record AngleRange(double low, double high) {
         /** True where an angle lies between the ends. */
         public boolean holds(double angle) {
             return angle >= low - SLACK && angle <= high + SLACK;
@@ -123,8 +123,8 @@ public final class FourBar implements Linkage {
         if (moved.isEmpty()) {
             return moved;
         }
-        Place from = servoHole(servoAngle);
-        Place to = hornHole(moved.getAsDouble());
+        JointPosition from = servoHole(servoAngle);
+        JointPosition to = hornHole(moved.getAsDouble());
         double theta = servoAngle - lean;
         double psi = moved.getAsDouble() - lean;
         double along = to.x - from.x;
@@ -134,16 +134,16 @@ public final class FourBar implements Linkage {
         return OptionalDouble.of(byServo / bySurface);
     }
 
-    private Place servoHole(double servoAngle) {
-        return new Place(arm * Math.sin(servoAngle - lean), arm * Math.cos(servoAngle - lean));
+    private JointPosition servoHole(double servoAngle) {
+        return new JointPosition(arm * Math.sin(servoAngle - lean), arm * Math.cos(servoAngle - lean));
     }
 
-    private Place hornHole(double surfaceAngle) {
-        return new Place(distance + horn * Math.sin(surfaceAngle - lean), horn * Math.cos(surfaceAngle - lean));
+    private JointPosition hornHole(double surfaceAngle) {
+        return new JointPosition(distance + horn * Math.sin(surfaceAngle - lean), horn * Math.cos(surfaceAngle - lean));
     }
 
     /** Where the other hole may lie: {@code sign} is -1 for the horn seen from the arm's hole, 1 the other way round. */
-    private Circle towards(Place hole, double length, int sign) {
+    private Circle towards(JointPosition hole, double length, int sign) {
         double u = sign < 0 ? hole.x - distance : hole.x;
         double v = hole.y;
         double far = Math.hypot(u, v);
@@ -156,7 +156,7 @@ public final class FourBar implements Linkage {
     }
 
     /** The nearest angles on both sides of neutral at which two of the three lie in line. */
-    private static Reach reach(double lean, DoubleUnaryOperator sine, double rod, double other) {
+    private static AngleRange reach(double lean, DoubleUnaryOperator sine, double rod, double other) {
         double[] angles = DoubleStream.of(rod + other, Math.abs(rod - other))
                 .map(sine)
                 .filter(s -> Math.abs(s) <= 1)
@@ -165,10 +165,10 @@ public final class FourBar implements Linkage {
                 .toArray();
         double low = DoubleStream.of(angles).filter(a -> a < 0).max().orElse(-Math.PI);
         double high = DoubleStream.of(angles).filter(a -> a > 0).min().orElse(Math.PI);
-        return new Reach(low, high);
+        return new AngleRange(low, high);
     }
 
-    private record Place(double x, double y) {}
+    private record JointPosition(double x, double y) {}
 
     /**
      * Two places on a circle around an axis.

@@ -2,7 +2,7 @@ package throwline.report;
 
 import java.util.List;
 import throwline.model.Model;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * What a look at a model file found, for a person.
@@ -12,7 +12,7 @@ import throwline.words.Note;
  * @param unusual what its owner should look at again
  * @param notes what else is worth knowing
  */
-public record CheckAnswer(Model model, List<Assumed> assumed, List<Note> unusual, List<Note> notes) {
+public record CheckAnswer(Model model, List<Assumed> assumed, List<Message> unusual, List<Message> notes) {
 
     public CheckAnswer {
         assumed = List.copyOf(assumed);

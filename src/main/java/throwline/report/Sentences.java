@@ -5,7 +5,7 @@ import throwline.study.SetUpResult.Manner;
 import throwline.units.Display;
 import throwline.units.Quantity;
 import throwline.units.QuantityPrinter;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** Puts notes into words, quantities in the units that the person reads. */
@@ -26,7 +26,7 @@ public final class Sentences {
     }
 
     /** The sentence of a note. */
-    public String say(Note note) {
+    public String say(Message note) {
         Object[] arguments = note.arguments().stream()
                 .map(argument -> argument instanceof Quantity quantity ? printer.print(quantity) : argument)
                 .toArray();

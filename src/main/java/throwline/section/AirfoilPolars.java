@@ -22,14 +22,14 @@ final class AirfoilPolars {
     private final FlapMethod method;
     private final double[] deflections;
     private final List<CleanPolars> sets;
-    private final Recovery recovery;
+    private final StallHysteresis recovery;
 
     private AirfoilPolars(Airfoil airfoil, FlapMethod method, double[] deflections, List<CleanPolars> sets) {
         this.airfoil = airfoil;
         this.method = method;
         this.deflections = deflections;
         this.sets = sets;
-        this.recovery = Recovery.of(airfoil);
+        this.recovery = StallHysteresis.of(airfoil);
     }
 
     /**

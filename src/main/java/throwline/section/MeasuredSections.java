@@ -29,7 +29,7 @@ public final class MeasuredSections implements SectionAerodynamics {
     public CurveFamily family(SectionPlace place, SurfaceState surface) {
         DoubleStream bends = DoubleStream.concat(
                 polars(place.inner()).bends(), polars(place.outer()).bends());
-        return new RungFamily(bends, reynolds -> curve(place, surface, reynolds));
+        return new ReynoldsCurves(bends, reynolds -> curve(place, surface, reynolds));
     }
 
     private TabulatedCurve curve(Airfoil airfoil, SurfaceState surface, double reynolds) {

@@ -1,6 +1,6 @@
 package throwline.section;
 
-/** Makes section curves: the one door of this floor. */
+/** Makes section curves: the entry point of this package. */
 public interface SectionAerodynamics {
 
     /**

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import throwline.sizing.TrialBench.Place;
+import throwline.sizing.CandidateEvaluator.Place;
 
 /**
  * Looks for the set-up with the lowest value between the nodes of a lattice: steps to the best of four neighbours, halves
@@ -18,11 +18,11 @@ final class CompassSearch {
 
     private static final int MOST_ROUNDS = 30;
 
-    private final TrialBench bench;
+    private final CandidateEvaluator bench;
     private final Range flaps;
     private final Range ailerons;
 
-    CompassSearch(TrialBench bench, Range flaps, Range ailerons) {
+    CompassSearch(CandidateEvaluator bench, Range flaps, Range ailerons) {
         this.bench = bench;
         this.flaps = flaps;
         this.ailerons = ailerons;
@@ -36,13 +36,14 @@ final class CompassSearch {
      * @param flapStep first step of the flaps, rad
      * @param aileronStep first step of the ailerons, rad
      */
-    Trial lowest(Trial start, ToDoubleFunction<Trial> value, double flapStep, double aileronStep) {
-        Trial best = start;
+    CandidateFlight lowest(
+            CandidateFlight start, ToDoubleFunction<CandidateFlight> value, double flapStep, double aileronStep) {
+        CandidateFlight best = start;
         double flap = flapStep;
         double aileron = aileronStep;
         for (int round = 0; round < MOST_ROUNDS && Math.max(flap, aileron) >= FINEST; round++) {
-            Trial here = best;
-            Trial next = Stream.concat(Stream.of(here), bench.at(around(here, flap, aileron)).stream())
+            CandidateFlight here = best;
+            CandidateFlight next = Stream.concat(Stream.of(here), bench.at(around(here, flap, aileron)).stream())
                     .filter(t -> t.fault().isEmpty() && !Double.isNaN(value.applyAsDouble(t)))
                     .min(Comparator.comparingDouble(value))
                     .orElse(here);
@@ -55,7 +56,7 @@ final class CompassSearch {
         return best;
     }
 
-    private List<Place> around(Trial here, double flap, double aileron) {
+    private List<Place> around(CandidateFlight here, double flap, double aileron) {
         Place middle = Lattice.place(here);
         return Stream.of(
                         new Place(flaps.clamp(here.flap() - flap), here.aileron()),

@@ -19,14 +19,14 @@ import java.util.Optional;
  * @param flights how many set-ups were flown to find it
  */
 public record FoundSetUp(
-        Trial trial,
+        CandidateFlight trial,
         boolean met,
         List<Limit> why,
-        Trial least,
-        Trial most,
+        CandidateFlight least,
+        CandidateFlight most,
         List<Limit> stoppedBy,
         List<OneDegree> oneDegree,
-        List<Trial> line,
+        List<CandidateFlight> line,
         boolean lineIsFlaps,
         Optional<Double> rollAtStops,
         int flights) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
-import throwline.sizing.TrialBench.Place;
+import throwline.sizing.CandidateEvaluator.Place;
 
 /** Set-ups flown all over what the surfaces can do: where searches start from, and where roots are seen to lie. */
 final class Lattice {
@@ -15,17 +15,17 @@ final class Lattice {
 
     private static final int MOST_EVALUATIONS = 40;
 
-    private final TrialBench bench;
+    private final CandidateEvaluator bench;
     private final double[] flaps;
     private final double[] ailerons;
-    private final List<Trial> trials;
+    private final List<CandidateFlight> trials;
 
     /**
      * @param bench flies set-ups
      * @param flaps angles of the flaps, rising
      * @param ailerons angles of the ailerons, rising
      */
-    Lattice(TrialBench bench, double[] flaps, double[] ailerons) {
+    Lattice(CandidateEvaluator bench, double[] flaps, double[] ailerons) {
         this.bench = bench;
         this.flaps = flaps.clone();
         this.ailerons = ailerons.clone();
@@ -39,10 +39,10 @@ final class Lattice {
     }
 
     /** Two neighbours. */
-    record Edge(Trial from, Trial to) {
+    record Edge(CandidateFlight from, CandidateFlight to) {
 
         /** Estimate by a straight line of a second value where a first one vanishes. */
-        double estimate(ToDoubleFunction<Trial> zero, ToDoubleFunction<Trial> value) {
+        double estimate(ToDoubleFunction<CandidateFlight> zero, ToDoubleFunction<CandidateFlight> value) {
             double a = zero.applyAsDouble(from);
             double b = zero.applyAsDouble(to);
             double share = a == b ? 0 : a / (a - b);
@@ -50,12 +50,12 @@ final class Lattice {
         }
     }
 
-    List<Trial> trials() {
+    List<CandidateFlight> trials() {
         return trials;
     }
 
     /** Edges at whose ends a value has different signs. */
-    List<Edge> crossings(ToDoubleFunction<Trial> value) {
+    List<Edge> crossings(ToDoubleFunction<CandidateFlight> value) {
         List<Edge> found = new ArrayList<>();
         for (Edge edge : edges()) {
             double a = value.applyAsDouble(edge.from);
@@ -83,12 +83,12 @@ final class Lattice {
         return edges;
     }
 
-    private Trial at(int flap, int aileron) {
+    private CandidateFlight at(int flap, int aileron) {
         return trials.get(aileron * flaps.length + flap);
     }
 
     /** The set-up on an edge at which a value vanishes that has different signs at its ends. */
-    Optional<Trial> root(Edge edge, ToDoubleFunction<Trial> value) {
+    Optional<CandidateFlight> root(Edge edge, ToDoubleFunction<CandidateFlight> value) {
         Place from = place(edge.from);
         Place to = place(edge.to);
         double a = value.applyAsDouble(edge.from);
@@ -105,12 +105,12 @@ final class Lattice {
                         },
                         0,
                         1);
-        Trial trial = bench.at(from.towards(to, share));
+        CandidateFlight trial = bench.at(from.towards(to, share));
         return Double.isNaN(value.applyAsDouble(trial)) ? Optional.empty() : Optional.of(trial);
     }
 
     /** The furthest set-up that flies on the way from one that does to one that does not, by halving. */
-    Trial lastGood(Edge edge) {
+    CandidateFlight lastGood(Edge edge) {
         boolean forward = edge.from.fault().isEmpty();
         Place good = place(forward ? edge.from : edge.to);
         Place bad = place(forward ? edge.to : edge.from);
@@ -127,7 +127,7 @@ final class Lattice {
         return bench.at(good.towards(bad, low));
     }
 
-    static Place place(Trial trial) {
+    static Place place(CandidateFlight trial) {
         return new Place(trial.flap(), trial.aileron());
     }
 }

@@ -9,9 +9,9 @@ import throwline.flight.Airframe;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
-import throwline.flight.LettingGo;
 import throwline.flight.Roll;
 import throwline.flight.Stall;
+import throwline.flight.StickStall;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
@@ -112,7 +112,7 @@ public final class RollThrow {
                     atStops.get().rate(),
                     perDegree,
                     roll.yawing(),
-                    stall.flatMap(s -> flight.lettingGo(stick, pack, s)).map(LettingGo::speed));
+                    stall.flatMap(s -> flight.lettingGo(stick, pack, s)).map(StickStall::speed));
         });
     }
 

@@ -8,11 +8,11 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.model.Pack;
+import throwline.sizing.CandidateEvaluator.Place;
+import throwline.sizing.CandidateFlight.StallSpeeds;
 import throwline.sizing.FoundSetUp.OneDegree;
 import throwline.sizing.Lattice.Edge;
 import throwline.sizing.SetUpWants.WantedDescent;
-import throwline.sizing.Trial.StallSpeeds;
-import throwline.sizing.TrialBench.Place;
 
 /**
  * Finds where flaps and ailerons must stand. A lattice over all that the surfaces can do shows on which edges a wanted
@@ -45,7 +45,7 @@ public final class SetUpSearch {
     private final Pack pack;
     private final SurfaceGroups groups;
     private final SetUpWants wants;
-    private final TrialBench bench;
+    private final CandidateEvaluator bench;
     private final Lattice lattice;
     private final Range ailerons;
 
@@ -60,7 +60,8 @@ public final class SetUpSearch {
         this.pack = pack;
         this.wants = wants;
         groups = SurfaceGroups.of(airframe.model());
-        bench = new TrialBench(airframe, pack, groups, name, wants.descent().map(WantedDescent::speed));
+        bench = new CandidateEvaluator(
+                airframe, pack, groups, name, wants.descent().map(WantedDescent::speed));
         Range reserve = groups.aileronReserve();
         // Coming down asks for ailerons up; to droop them is of use only for a stall speed.
         ailerons = wants.stallSpeed().isPresent() ? reserve : new Range(reserve.low(), 0);
@@ -69,16 +70,16 @@ public final class SetUpSearch {
 
     /** The answer. */
     public FoundSetUp find() {
-        List<Trial> good = candidates(lattice.crossings(this::miss), this::miss, this::cost);
-        Optional<Trial> between = good.isEmpty() ? Optional.of(nearest()) : Optional.empty();
+        List<CandidateFlight> good = candidates(lattice.crossings(this::miss), this::miss, this::cost);
+        Optional<CandidateFlight> between = good.isEmpty() ? Optional.of(nearest()) : Optional.empty();
         if (good.isEmpty() && between.get().fault().isEmpty()) {
             between = between.map(this::betweenNodes);
             good = candidates(edgesFrom(between.get()), this::miss, this::cost);
         }
         if (wants.descent().isPresent() && wants.stallSpeed().isPresent() && !good.isEmpty()) {
-            good = new OnCurve(bench, groups).alongTo(good, this::miss, this::stallMiss);
+            good = new ContourSearch(bench, groups).alongTo(good, this::miss, this::stallMiss);
         }
-        Optional<Trial> best = good.stream()
+        Optional<CandidateFlight> best = good.stream()
                 .filter(t -> Math.abs(stallMiss(t)) <= STALL_TOLERANCE)
                 .filter(this::rolls)
                 .findFirst();
@@ -86,11 +87,11 @@ public final class SetUpSearch {
             return found(best.get(), true, List.of());
         }
         if (good.isEmpty()) {
-            Trial nearest = between.orElseThrow();
+            CandidateFlight nearest = between.orElseThrow();
             return found(nearest, false, reasons(nearest));
         }
         List<Limit> why = new ArrayList<>();
-        Trial nearest = good.stream()
+        CandidateFlight nearest = good.stream()
                 .filter(this::rolls)
                 .min(Comparator.comparingDouble(t -> Math.abs(stallMiss(t))))
                 .orElse(good.get(0));
@@ -104,16 +105,16 @@ public final class SetUpSearch {
     }
 
     /** The first wanted value's miss: rad of descent, else a share of the stall speed. */
-    private double miss(Trial trial) {
+    private double miss(CandidateFlight trial) {
         return wants.descent().map(d -> trial.angle() - d.angle()).orElseGet(() -> stallMiss(trial));
     }
 
     /** Share by which the stall speed is missed; zero where none is wanted. */
-    private double stallMiss(Trial trial) {
+    private double stallMiss(CandidateFlight trial) {
         return wants.stallSpeed().map(v -> trial.stallSpeed() / v - 1).orElse(0.0);
     }
 
-    private double cost(Trial trial) {
+    private double cost(CandidateFlight trial) {
         if (wants.descent().isPresent()) {
             return wants.stallSpeed().isPresent() ? Math.abs(stallMiss(trial)) : trial.stallSpeed();
         }
@@ -121,9 +122,10 @@ public final class SetUpSearch {
     }
 
     /** Set-ups that fly and meet the first want, best first; from the most promising edges only. */
-    private List<Trial> candidates(List<Edge> edges, ToDoubleFunction<Trial> zero, ToDoubleFunction<Trial> cost) {
+    private List<CandidateFlight> candidates(
+            List<Edge> edges, ToDoubleFunction<CandidateFlight> zero, ToDoubleFunction<CandidateFlight> cost) {
         boolean angle = wants.descent().isPresent();
-        List<Trial> roots = edges.stream()
+        List<CandidateFlight> roots = edges.stream()
                 .sorted(Comparator.comparingDouble(e -> e.estimate(zero, cost)))
                 .limit(angle && wants.stallSpeed().isPresent() ? MOST_WITH_TWO_WANTS : MOST_CANDIDATES)
                 .toList()
@@ -135,13 +137,13 @@ public final class SetUpSearch {
                 .toList();
         boolean inside = angle && !roots.isEmpty() && wants.stallSpeed().isEmpty() && !isAtEnd(roots.get(0));
         return inside
-                ? Stream.concat(new OnCurve(bench, groups).lowest(roots, zero, cost).stream(), roots.stream())
+                ? Stream.concat(new ContourSearch(bench, groups).lowest(roots, zero, cost).stream(), roots.stream())
                         .sorted(Comparator.comparingDouble(cost))
                         .toList()
                 : roots;
     }
 
-    private boolean isAtEnd(Trial trial) {
+    private boolean isAtEnd(CandidateFlight trial) {
         Range flaps = groups.flapTravel();
         Range ailerons = groups.aileronReserve();
         return trial.aileron() == 0
@@ -150,19 +152,19 @@ public final class SetUpSearch {
                 || ailerons.isAtLow(trial.aileron());
     }
 
-    private boolean rolls(Trial trial) {
+    private boolean rolls(CandidateFlight trial) {
         return wants.roll()
                 .map(r -> rollAtStops(trial).map(rate -> rate >= r.rate()).orElse(false))
                 .orElse(true);
     }
 
-    private Optional<Double> rollAtStops(Trial trial) {
+    private Optional<Double> rollAtStops(CandidateFlight trial) {
         return wants.roll().flatMap(r -> new RollThrow(airframe, pack, groups, trial.setUp(), r.speed()).atStops());
     }
 
     /** Where the wanted value cannot be had: the flown set-up nearest to it, moved on to where flying ends. */
-    private Trial nearest() {
-        List<Trial> flying = new ArrayList<>(
+    private CandidateFlight nearest() {
+        List<CandidateFlight> flying = new ArrayList<>(
                 lattice.trials().stream().filter(t -> t.fault().isEmpty()).toList());
         lattice.edges().stream()
                 .filter(e -> e.from().fault().isEmpty() != e.to().fault().isEmpty())
@@ -179,19 +181,19 @@ public final class SetUpSearch {
     }
 
     /** What the nodes miss: further on from the nearest of them, up to what lies beyond the wanted value. */
-    private Trial betweenNodes(Trial nearest) {
+    private CandidateFlight betweenNodes(CandidateFlight nearest) {
         double side = Math.signum(miss(nearest));
         return lowest(nearest, t -> side * miss(t));
     }
 
     /** The lowest value round a node; the steps begin with half a cell of the lattice. */
-    private Trial lowest(Trial node, ToDoubleFunction<Trial> value) {
+    private CandidateFlight lowest(CandidateFlight node, ToDoubleFunction<CandidateFlight> value) {
         return new CompassSearch(bench, groups.flapTravel(), ailerons)
                 .lowest(node, value, groups.flapTravel().width() / (2 * (FLAP_ANGLES - 1)), ailerons.width() / 2);
     }
 
     /** From a set-up to all nodes on the other side of the wanted value. */
-    private List<Edge> edgesFrom(Trial trial) {
+    private List<Edge> edgesFrom(CandidateFlight trial) {
         return lattice.trials().stream()
                 .filter(node -> miss(node) * miss(trial) <= 0)
                 .map(node -> new Edge(trial, node))
@@ -199,20 +201,20 @@ public final class SetUpSearch {
     }
 
     /** Where nothing flies at the wanted speed: what comes nearest to flying. */
-    private Trial slowest() {
+    private CandidateFlight slowest() {
         return lattice.trials().stream()
                 .filter(t -> !Double.isNaN(t.stallSpeed()))
-                .min(Comparator.comparingDouble(Trial::stallSpeed))
+                .min(Comparator.comparingDouble(CandidateFlight::stallSpeed))
                 .orElse(lattice.trials().get(0));
     }
 
     /** Why the nearest is not nearer. */
-    private List<Limit> reasons(Trial nearest) {
+    private List<Limit> reasons(CandidateFlight nearest) {
         return nearest.fault().map(List::of).orElseGet(() -> stops(nearest, t -> -Math.abs(miss(t))));
     }
 
     /** What a set-up stands at, and what keeps its neighbours that would be better from flying. */
-    private List<Limit> stops(Trial trial, ToDoubleFunction<Trial> better) {
+    private List<Limit> stops(CandidateFlight trial, ToDoubleFunction<CandidateFlight> better) {
         List<Limit> stops = new ArrayList<>();
         Range flaps = groups.flapTravel();
         Range ailerons = groups.aileronReserve();
@@ -242,9 +244,9 @@ public final class SetUpSearch {
         return stops.isEmpty() ? List.of(Limit.BEST_REACHED) : stops;
     }
 
-    private static boolean touches(Edge edge, Trial trial) {
-        Trial a = edge.from();
-        Trial b = edge.to();
+    private static boolean touches(Edge edge, CandidateFlight trial) {
+        CandidateFlight a = edge.from();
+        CandidateFlight b = edge.to();
         return between(a.flap(), trial.flap(), b.flap()) && between(a.aileron(), trial.aileron(), b.aileron());
     }
 
@@ -252,14 +254,15 @@ public final class SetUpSearch {
         return Math.min(a, b) <= x && x <= Math.max(a, b);
     }
 
-    private FoundSetUp found(Trial trial, boolean met, List<Limit> why) {
-        ToDoubleFunction<Trial> reach = wants.descent().isPresent() ? Trial::angle : t -> -t.stallSpeed();
-        List<Trial> flying = Stream.concat(lattice.trials().stream(), Stream.of(trial))
+    private FoundSetUp found(CandidateFlight trial, boolean met, List<Limit> why) {
+        ToDoubleFunction<CandidateFlight> reach =
+                wants.descent().isPresent() ? CandidateFlight::angle : t -> -t.stallSpeed();
+        List<CandidateFlight> flying = Stream.concat(lattice.trials().stream(), Stream.of(trial))
                 .filter(t -> t.fault().isEmpty() && !Double.isNaN(reach.applyAsDouble(t)))
                 .sorted(Comparator.comparingDouble(reach))
                 .toList();
-        Trial least = flying.isEmpty() ? trial : lowest(flying.get(0), reach);
-        Trial most = flying.isEmpty() ? trial : flying.get(flying.size() - 1);
+        CandidateFlight least = flying.isEmpty() ? trial : lowest(flying.get(0), reach);
+        CandidateFlight most = flying.isEmpty() ? trial : flying.get(flying.size() - 1);
         List<OneDegree> oneDegree = Stream.concat(oneDegree(trial, true).stream(), oneDegree(trial, false).stream())
                 .toList();
         boolean flaps = !groups.flapTravel().isNothing()
@@ -278,11 +281,11 @@ public final class SetUpSearch {
                 bench.flights());
     }
 
-    private boolean isFlapAtEnd(Trial trial) {
+    private boolean isFlapAtEnd(CandidateFlight trial) {
         return groups.flapTravel().isAtHigh(trial.flap()) || groups.flapTravel().isAtLow(trial.flap());
     }
 
-    private Optional<OneDegree> oneDegree(Trial trial, boolean flaps) {
+    private Optional<OneDegree> oneDegree(CandidateFlight trial, boolean flaps) {
         Range range = flaps ? groups.flapTravel() : groups.aileronReserve();
         if (range.isNothing()) {
             return Optional.empty();
@@ -290,7 +293,8 @@ public final class SetUpSearch {
         double now = flaps ? trial.flap() : trial.aileron();
         double wanted = flaps ? DEGREE : -DEGREE;
         double step = range.clamp(now + wanted) == now + wanted ? wanted : -wanted;
-        Trial other = bench.at(new Place(trial.flap() + (flaps ? step : 0), trial.aileron() + (flaps ? 0 : step)));
+        CandidateFlight other =
+                bench.at(new Place(trial.flap() + (flaps ? step : 0), trial.aileron() + (flaps ? 0 : step)));
         Optional<Double> angle = wants.descent().map(d -> other.angle() - trial.angle());
         return Double.isNaN(other.stallSpeed() - trial.stallSpeed())
                         || angle.filter(a -> a.isNaN()).isPresent()
@@ -299,7 +303,7 @@ public final class SetUpSearch {
     }
 
     /** Set-ups with one surface moved over all that it can do, the answer among them. */
-    private List<Trial> line(Trial trial, boolean flaps) {
+    private List<CandidateFlight> line(CandidateFlight trial, boolean flaps) {
         double[] angles = flaps
                 ? groups.flapTravel().spread(FLAP_ANGLES)
                 : groups.aileronReserve().spread(FLAP_ANGLES / 2);

@@ -3,7 +3,7 @@ package throwline.study;
 import java.util.Collection;
 import java.util.List;
 import throwline.model.SetUp;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Flaps further down than any section of a model's size was measured with. */
 public final class BeyondMeasured {
@@ -14,7 +14,7 @@ public final class BeyondMeasured {
     private BeyondMeasured() {}
 
     /** What to tell of set-ups, where a surface of one of them stands that far down. */
-    public static List<Note> notes(Collection<SetUp> setUps) {
+    public static List<Message> notes(Collection<SetUp> setUps) {
         return notes(setUps.stream()
                 .flatMap(setUp -> setUp.deflections().values().stream())
                 .mapToDouble(d -> d)
@@ -23,7 +23,7 @@ public final class BeyondMeasured {
     }
 
     /** What to tell of flaps that go this far down, rad. */
-    static List<Note> notes(double furthest) {
-        return furthest >= FURTHEST ? List.of(Note.of("note.no-flap-measured")) : List.of();
+    static List<Message> notes(double furthest) {
+        return furthest >= FURTHEST ? List.of(Message.of("note.no-flap-measured")) : List.of();
     }
 }

@@ -3,7 +3,7 @@ package throwline.study;
 import java.util.List;
 import throwline.model.Model;
 import throwline.model.Pack;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * The answer to "how does each set-up fly": all packs, all set-ups.
@@ -13,7 +13,7 @@ import throwline.words.Note;
  * @param packs one entry a pack, in the model's order or as chosen
  * @param warnings what holds for the whole comparison
  */
-public record Comparison(Model model, double density, List<PackResult> packs, List<Note> warnings) {
+public record Comparison(Model model, double density, List<PackResult> packs, List<Message> warnings) {
 
     public Comparison {
         packs = List.copyOf(packs);

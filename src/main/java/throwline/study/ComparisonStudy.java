@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import throwline.flight.Airframe;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
-import throwline.flight.GroundLadder;
+import throwline.flight.GroundHeights;
 import throwline.flight.Stall;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -15,7 +15,7 @@ import throwline.model.SetUp;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
 import throwline.study.Comparison.PackResult;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** "How does each set-up fly?": every set-up of a model with every pack. */
 public final class ComparisonStudy {
@@ -42,7 +42,7 @@ public final class ComparisonStudy {
      */
     public Comparison compare(Model model, AirfoilLibrary airfoils, List<Pack> packs) {
         Airframe airframe = new Airframe(model, airfoils, sections);
-        GroundLadder ladder = new GroundLadder(airframe);
+        GroundHeights ladder = new GroundHeights(airframe);
         List<List<SetUpResult>> bySetUp = columns(airframe, packs).parallelStream()
                 .map(column -> column.results(airfoils, ladder))
                 .toList();
@@ -54,7 +54,7 @@ public final class ComparisonStudy {
             }
             results.add(new PackResult(packs.get(p), row));
         }
-        List<Note> warnings = new ArrayList<>(List.of(Note.of("note.assumed-bands")));
+        List<Message> warnings = new ArrayList<>(List.of(Message.of("note.assumed-bands")));
         warnings.addAll(BeyondMeasured.notes(model.setUps()));
         return new Comparison(model, airframe.air().density(), results, warnings);
     }
@@ -118,7 +118,7 @@ public final class ComparisonStudy {
                     .toList();
         }
 
-        List<SetUpResult> results(AirfoilLibrary airfoils, GroundLadder ladder) {
+        List<SetUpResult> results(AirfoilLibrary airfoils, GroundHeights ladder) {
             return IntStream.range(0, approaches.size())
                     .mapToObj(p -> {
                         Approach own = approaches.get(p);
@@ -140,11 +140,11 @@ public final class ComparisonStudy {
          */
         private SetUpResult likely(SetUpResult result, AirfoilLibrary airfoils, Pack pack) {
             Airframe airframe = flight.airframe();
-            Unknowns unknowns = new Unknowns(airframe.model(), airfoils);
+            InputUncertainties unknowns = new InputUncertainties(airframe.model(), airfoils);
             if (unknowns.standIns().isEmpty()) {
                 return result;
             }
-            Trial trial = new Trial(airframe, airfoils, sections, pack, setUp);
+            PerturbedRun trial = new PerturbedRun(airframe, airfoils, sections, pack, setUp);
             return LikelyBands.of(trial, unknowns.in(setUp)).widened(result);
         }
     }

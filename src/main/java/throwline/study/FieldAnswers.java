@@ -7,10 +7,10 @@ import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.FlareElevator;
 import throwline.flight.Flight;
-import throwline.flight.GroundLadder;
+import throwline.flight.GroundHeights;
 import throwline.flight.GustMargin;
-import throwline.flight.Lander;
 import throwline.flight.Landing;
+import throwline.flight.LandingSimulator;
 import throwline.flight.Stall;
 import throwline.model.Field;
 import throwline.model.Pack;
@@ -20,7 +20,7 @@ import throwline.study.FieldAnswer.Legs;
 import throwline.study.FieldAnswer.Margins;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Landings and gust margins of one set-up, with their bands and notes. */
 final class FieldAnswers {
@@ -37,12 +37,12 @@ final class FieldAnswers {
     private static final double MODERATE = 3;
     private static final double FRESH = 4.5;
 
-    private final GroundLadder ladder;
+    private final GroundHeights ladder;
     private final Field field;
     private final SetUp setUp;
     private final Bands bands;
 
-    FieldAnswers(GroundLadder ladder, Field field, SetUp setUp, Bands bands) {
+    FieldAnswers(GroundHeights ladder, Field field, SetUp setUp, Bands bands) {
         this.ladder = ladder;
         this.field = field;
         this.setUp = setUp;
@@ -59,7 +59,7 @@ final class FieldAnswers {
         Headline limit = gust.<Headline>map(g -> bands.around("gustLimit", g.gust(), g.firstGust(), g.gust()))
                 .orElseGet(() -> new Headline.Unknown("why.not-found"));
         Optional<Margins> margins = gust.map(g -> margins(g, stall, attitude));
-        Lander lander = flight.lander(ladder, pack, stall, attitude);
+        LandingSimulator lander = flight.lander(ladder, pack, stall, attitude);
         Optional<Landing> calm = lander.converged() ? lander.land(0) : Optional.empty();
         if (calm.isEmpty()) {
             Headline none = new Headline.Unknown("why.not-found");
@@ -99,7 +99,7 @@ final class FieldAnswers {
         return new Headline.Known(known.value(), Math.max(0, known.low()), known.high(), known.basis(), known.shared());
     }
 
-    private static Legs legs(Lander lander, Landing landing, double wind) {
+    private static Legs legs(LandingSimulator lander, Landing landing, double wind) {
         return new Legs(
                 wind,
                 landing.approach(),
@@ -140,50 +140,50 @@ final class FieldAnswers {
     }
 
     /** What a flyer should know about it. */
-    List<Note> notes(FieldAnswer answer) {
-        List<Note> notes = new ArrayList<>();
+    List<Message> notes(FieldAnswer answer) {
+        List<Message> notes = new ArrayList<>();
         answer.stillAir().ifPresent(legs -> {
             if (field.obstacle() > 0 && !answer.inWind().orElse(legs).clearsObstacle()) {
-                notes.add(Note.of("note.flare-above-obstacle"));
+                notes.add(Message.of("note.flare-above-obstacle"));
             }
-            Optional<Note> calm = roundOutNote(legs, false);
+            Optional<Message> calm = roundOutNote(legs, false);
             calm.or(() -> answer.inWind().flatMap(windy -> roundOutNote(windy, true)))
                     .ifPresent(notes::add);
             if (ladder.isHeldHigher()) {
-                notes.add(Note.of("note.ground-held"));
+                notes.add(Message.of("note.ground-held"));
             }
         });
         answer.elevator().ifPresent(e -> {
             if (e.left() <= 0 && e.touchdown() <= e.roundOut()) {
-                notes.add(Note.of("note.flare-elevator-short"));
+                notes.add(Message.of("note.flare-elevator-short"));
             } else if (e.left() <= 0) {
-                notes.add(Note.of("note.flare-elevator-round"));
+                notes.add(Message.of("note.flare-elevator-round"));
             } else if (e.endsFirst()) {
-                notes.add(Note.of("note.flare-elevator-first"));
+                notes.add(Message.of("note.flare-elevator-first"));
             }
         });
         answer.margins().ifPresent(m -> {
             if (m.fitFor() == FitFor.CALM) {
-                notes.add(Note.of("note.gusts-calm", new Quantity(LIGHT, Dimension.SPEED)));
+                notes.add(Message.of("note.gusts-calm", new Quantity(LIGHT, Dimension.SPEED)));
             }
             if (field.wind() > m.headwindLimit()) {
-                notes.add(Note.of("note.headwind", new Quantity(m.headwindLimit(), Dimension.SPEED)));
+                notes.add(Message.of("note.headwind", new Quantity(m.headwindLimit(), Dimension.SPEED)));
             }
         });
         return notes;
     }
 
     /** The worst that can be said of a round-out, in still air or against the field's wind. */
-    private static Optional<Note> roundOutNote(Legs legs, boolean windy) {
+    private static Optional<Message> roundOutNote(Legs legs, boolean windy) {
         if (legs.stalled()) {
-            return Optional.of(Note.of(windy ? "note.flare-stalls-wind" : "note.flare-stalls"));
+            return Optional.of(Message.of(windy ? "note.flare-stalls-wind" : "note.flare-stalls"));
         }
         if (legs.sink() > HARD) {
             Quantity sink = new Quantity(legs.sink(), Dimension.SPEED);
-            return Optional.of(Note.of(windy ? "note.flare-sinks-wind" : "note.flare-sinks", sink));
+            return Optional.of(Message.of(windy ? "note.flare-sinks-wind" : "note.flare-sinks", sink));
         }
         return legs.takesAllLift()
-                ? Optional.of(Note.of(windy ? "note.flare-all-lift-wind" : "note.flare-all-lift"))
+                ? Optional.of(Message.of(windy ? "note.flare-all-lift-wind" : "note.flare-all-lift"))
                 : Optional.empty();
     }
 }

@@ -8,7 +8,7 @@ import throwline.sizing.SetUpWants;
 import throwline.sizing.SurfaceGroups;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Questions that contradict themselves, or ask for a surface that the model does not have. */
 public final class FindRefusal {
@@ -22,26 +22,26 @@ public final class FindRefusal {
      * @param question what is wanted
      * @return the first thing that is wrong; empty where it can be asked
      */
-    public static Optional<Note> of(Model model, FindQuestion question) {
+    public static Optional<Message> of(Model model, FindQuestion question) {
         SurfaceGroups groups = SurfaceGroups.of(model);
         boolean noSurface = groups.flaps().isEmpty() && groups.ailerons().isEmpty();
         if (noSurface && (question.setUp().isPresent() || question.levelTrim().isPresent())) {
-            return Optional.of(Note.of("note.find.no-surface", model.name()));
+            return Optional.of(Message.of("note.find.no-surface", model.name()));
         }
         boolean rolls = question.roll().isPresent() || question.rollHelp().isPresent();
         if (rolls && groups.ailerons().isEmpty()) {
-            return Optional.of(Note.of("note.find.no-ailerons", model.name(), "{does: roll, ailerons: 12 deg}"));
+            return Optional.of(Message.of("note.find.no-ailerons", model.name(), "{does: roll, ailerons: 12 deg}"));
         }
         if (question.rollHelp().isPresent() && groups.flaps().isEmpty()) {
-            return Optional.of(Note.of("note.find.no-flaps", model.name()));
+            return Optional.of(Message.of("note.find.no-flaps", model.name()));
         }
         if (question.tightestLoop().isPresent() && groups.flaps().isEmpty()) {
-            return Optional.of(Note.of("note.find.no-flaps-loop", model.name()));
+            return Optional.of(Message.of("note.find.no-flaps-loop", model.name()));
         }
         if (question.rollHelp().isPresent()
                 && question.roll().isEmpty()
                 && model.sticks().stream().noneMatch(Stick.Roll.class::isInstance)) {
-            return Optional.of(Note.of("note.find.no-stick", model.name()));
+            return Optional.of(Message.of("note.find.no-stick", model.name()));
         }
         return question.setUp()
                 .flatMap(FindRefusal::contradiction)
@@ -49,29 +49,29 @@ public final class FindRefusal {
                 .or(() -> nothingToMix(model, question));
     }
 
-    private static Optional<Note> contradiction(SetUpWants wants) {
+    private static Optional<Message> contradiction(SetUpWants wants) {
         return wants.stallSpeed()
                 .filter(v -> wants.descent().filter(d -> d.speed() <= v).isPresent())
-                .map(v -> Note.of(
+                .map(v -> Message.of(
                         "note.find.below-own-stall",
                         speed(wants.descent().orElseThrow().speed()),
                         speed(v)));
     }
 
-    private static Optional<Note> rollBelowStall(FindQuestion question) {
+    private static Optional<Message> rollBelowStall(FindQuestion question) {
         return question.setUp()
                 .flatMap(SetUpWants::stallSpeed)
                 .filter(v -> question.roll().filter(r -> r.speed() <= v).isPresent())
-                .map(v -> Note.of(
+                .map(v -> Message.of(
                         "note.find.roll-below-stall",
                         speed(question.roll().orElseThrow().speed()),
                         speed(v)));
     }
 
-    private static Optional<Note> nothingToMix(Model model, FindQuestion question) {
+    private static Optional<Message> nothingToMix(Model model, FindQuestion question) {
         Optional<SetUp> named = question.levelTrim().flatMap(FindQuestion.LevelTrim::setUp);
         return named.filter(s -> s.deflections().equals(model.reference().deflections()))
-                .map(s -> Note.of("note.find.nothing-to-mix", s.name()));
+                .map(s -> Message.of("note.find.nothing-to-mix", s.name()));
     }
 
     private static Quantity speed(double speed) {

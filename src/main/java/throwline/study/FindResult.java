@@ -12,7 +12,7 @@ import throwline.sizing.FoundThrow;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * What must stand where for what a pilot wants.
@@ -41,7 +41,7 @@ public record FindResult(
         Optional<LoopFound> loop,
         List<Stick> sticks,
         Optional<Comparison> flown,
-        List<Note> notes) {
+        List<Message> notes) {
 
     public FindResult {
         sticks = List.copyOf(sticks);
@@ -49,7 +49,7 @@ public record FindResult(
     }
 
     /** What to tell where flaps of the answer go further down than any were measured. */
-    public List<Note> beyondMeasured() {
+    public List<Message> beyondMeasured() {
         Stream<SetUp> setUps = Stream.concat(
                 setUp.stream().map(s -> s.found().trial().setUp()),
                 levelTrim.stream().map(TrimFound::to));
@@ -117,7 +117,8 @@ public record FindResult(
      * @param whole elevator change with the lever at its end, rad
      * @param shortOf why this is not quite what was asked for; empty where it is
      */
-    public record TrimFound(SetUp from, SetUp to, Optional<MixCurve> curve, Headline whole, Optional<Note> shortOf) {}
+    public record TrimFound(
+            SetUp from, SetUp to, Optional<MixCurve> curve, Headline whole, Optional<Message> shortOf) {}
 
     /**
      * Flaps with the ailerons.

@@ -15,6 +15,7 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
+import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
@@ -30,7 +31,6 @@ import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SetUpWants.WantedRoll;
 import throwline.sizing.SurfaceGroups;
-import throwline.sizing.Trial;
 import throwline.study.FindResult.HelpFound;
 import throwline.study.FindResult.LoopFound;
 import throwline.study.FindResult.RollFound;
@@ -38,7 +38,7 @@ import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.TrimFound;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** "What must stand where?": from what a pilot wants to throws and mixes. */
 public final class FindStudy {
@@ -80,7 +80,7 @@ public final class FindStudy {
         private final SurfaceGroups groups;
         private final Flight reference;
         private final Optional<Stall> referenceStall;
-        private final List<Note> notes = new ArrayList<>();
+        private final List<Message> notes = new ArrayList<>();
 
         One(Airframe airframe, FindQuestion question) {
             this.airframe = airframe;
@@ -137,7 +137,7 @@ public final class FindStudy {
 
         private SetUpFound setUp(SetUpWants wants) {
             FoundSetUp found = new SetUpSearch(airframe, question.pack(), wants, question.name()).find();
-            Trial trial = found.trial();
+            CandidateFlight trial = found.trial();
             String kind = trial.setUp().isClean() ? "clean" : "moved";
             Headline stall = trial.stall()
                     .<Headline>map(s -> bands.around("stallSpeed", s.speed(), s.plateau(), s.onset()))
@@ -157,7 +157,7 @@ public final class FindStudy {
                     angle.value(), angle.low(), Math.min(Math.PI / 2, angle.high()), angle.basis(), angle.shared());
         }
 
-        private static String why(Trial trial) {
+        private static String why(CandidateFlight trial) {
             return switch (trial.fault().orElse(Limit.NO_SOLUTION)) {
                 case WING_STALL -> "why.too-slow";
                 case TOO_MUCH_DRAG -> "why.too-much-drag";
@@ -167,16 +167,16 @@ public final class FindStudy {
         }
 
         /** A word where the wanted speed is nearer to the stall than usual. */
-        private void margin(double speed, Trial trial) {
+        private void margin(double speed, CandidateFlight trial) {
             if (trial.stall().isPresent() && speed < SetUpAnswer.APPROACH_OVER_STALL * trial.stallSpeed()) {
-                notes.add(Note.of(
+                notes.add(Message.of(
                         "note.find.near-stall",
                         new Quantity(speed, Dimension.SPEED),
                         new Quantity(Math.rint(100 * speed / trial.stallSpeed()) / 100, Dimension.NUMBER)));
             }
         }
 
-        private Headline change(Trial trial, WantedDescent wanted) {
+        private Headline change(CandidateFlight trial, WantedDescent wanted) {
             Optional<Double> there = referenceStall
                     .flatMap(s -> reference
                             .descent(question.pack(), s, wanted.speed())
@@ -200,7 +200,7 @@ public final class FindStudy {
                             .orElse(new Headline.Unknown("why.no-roll")));
             found.flatMap(FoundThrow::letsGo)
                     .filter(v -> v > wanted.speed())
-                    .ifPresent(v -> notes.add(Note.of("note.find.lets-go", new Quantity(v, Dimension.SPEED))));
+                    .ifPresent(v -> notes.add(Message.of("note.find.lets-go", new Quantity(v, Dimension.SPEED))));
             return new RollFound(in, found, rate);
         }
 
@@ -296,8 +296,8 @@ public final class FindStudy {
                         Optional.empty());
             }
             double flown = Math.max(speed.get(), SLOWEST_MIX * slowest);
-            Optional<Note> slow = flown > speed.get()
-                    ? Optional.of(Note.of(
+            Optional<Message> slow = flown > speed.get()
+                    ? Optional.of(Message.of(
                             "note.find.mix-too-slow",
                             new Quantity(speed.get(), Dimension.SPEED),
                             new Quantity(slowest, Dimension.SPEED),
@@ -311,17 +311,17 @@ public final class FindStudy {
                 SetUp part = partOf(to, share);
                 Optional<MixCurve> curve = curve(part, flown, wanted.points());
                 if (curve.isPresent()) {
-                    Note note = Note.of(
+                    Message note = Message.of(
                             "note.find.mix-part",
                             new Quantity(share, Dimension.FRACTION),
                             new Quantity(flown, Dimension.SPEED));
                     return trimFound(part, curve, Optional.of(note));
                 }
             }
-            return trimFound(to, Optional.empty(), Optional.of(Note.of("note.find.mix-none")));
+            return trimFound(to, Optional.empty(), Optional.of(Message.of("note.find.mix-none")));
         }
 
-        private TrimFound trimFound(SetUp to, Optional<MixCurve> curve, Optional<Note> shortOf) {
+        private TrimFound trimFound(SetUp to, Optional<MixCurve> curve, Optional<Message> shortOf) {
             Headline whole = curve.map(
                             c -> c.points().get(c.points().size() - 1).elevator())
                     .<Headline>map(e -> bands.around("elevatorChange", e))

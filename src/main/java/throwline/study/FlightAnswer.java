@@ -6,7 +6,7 @@ import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.LoadStation;
 import throwline.study.SetUpResult.RollRate;
 import throwline.study.SetUpResult.SpeedPoint;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** What one set-up does in steady flight; the components are those of {@link SetUpResult}. */
 record FlightAnswer(
@@ -24,7 +24,7 @@ record FlightAnswer(
         List<LoadStation> load) {
 
     /** The whole result, with what else was found of the set-up. */
-    SetUpResult with(SetUp setUp, ServoAnswer servos, FieldAnswer field, List<Note> notes) {
+    SetUpResult with(SetUp setUp, ServoAnswer servos, FieldAnswer field, List<Message> notes) {
         return new SetUpResult(
                 setUp,
                 stallSpeed,

@@ -6,7 +6,7 @@ import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Propeller;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * One set-up with one pack in depth, throttle shut.
@@ -34,9 +34,9 @@ public record FlyResult(
         Optional<Descents> descents,
         List<RollPoint> rollSweep,
         Handling handling,
-        StandingAnswer standing,
-        List<Matter> matters,
-        List<Note> notes) {
+        BlowBackResult standing,
+        List<Sensitivity> matters,
+        List<Message> notes) {
 
     public FlyResult {
         turns = List.copyOf(turns);
@@ -154,7 +154,7 @@ public record FlyResult(
      * @param number stall, descent, elevator or roll
      * @param effect how far it may move that number, nine times out of ten
      */
-    public record Matter(String what, String name, String number, Quantity effect) {
+    public record Sensitivity(String what, String name, String number, Quantity effect) {
 
         /** How exactly a balance point is known, m (PRACTICE). */
         public static final double BALANCE = 0.002;

@@ -9,14 +9,14 @@ import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
-import throwline.flight.ElevatorShares;
+import throwline.flight.ElevatorBreakdown;
 import throwline.flight.Flight;
-import throwline.flight.GroundLadder;
-import throwline.flight.LettingGo;
+import throwline.flight.GroundHeights;
 import throwline.flight.Roll;
 import throwline.flight.Stability;
 import throwline.flight.Stall;
 import throwline.flight.SteadyDescent;
+import throwline.flight.StickStall;
 import throwline.flight.TurnStall;
 import throwline.liftingline.SpanGrid;
 import throwline.model.Model;
@@ -33,7 +33,7 @@ import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.RollPoint;
 import throwline.study.FlyResult.Turn;
 import throwline.study.FlyResult.Why;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** "How does this one set-up fly, in depth?" */
 public final class FlyStudy {
@@ -113,7 +113,7 @@ public final class FlyStudy {
                         Optional.empty(),
                         List.of(),
                         Handling.none(),
-                        StandingAnswer.none(),
+                        BlowBackResult.none(),
                         List.of(),
                         glance.notes());
             }
@@ -121,10 +121,11 @@ public final class FlyStudy {
             Descent approach = flight.descent(pack, stall.get(), speed);
             Optional<Descent> there =
                     isReference ? Optional.of(approach) : referenceStall.map(s -> reference.descent(pack, s, speed));
-            GroundLadder ladder = new GroundLadder(airframe);
+            GroundHeights ladder = new GroundHeights(airframe);
             SetUpResult own = answer.of(flight, ladder, pack, stall.get(), approach, there);
             LikelyBands likely = LikelyBands.of(
-                    new Trial(airframe, airfoils, sections, pack, setUp), new Unknowns(model, airfoils).in(setUp));
+                    new PerturbedRun(airframe, airfoils, sections, pack, setUp),
+                    new InputUncertainties(model, airfoils).in(setUp));
             SetUpResult glance = likely.widened(own);
             return new FlyResult(
                     model,
@@ -136,14 +137,14 @@ public final class FlyStudy {
                     approach.steady().map(a -> descents(stall.get(), a, question.speedLimit())),
                     rollSweep(stall.get()),
                     handling(ladder, glance, stall.get(), referenceStall, question),
-                    new StandingStudy(flight, setUp, pack, stall.get(), bands)
+                    new BlowBackStudy(flight, setUp, pack, stall.get(), bands)
                             .answer(glance.servos().flapSpeedLimit()),
                     likely.matters(glance),
                     glance.notes());
         }
 
         private Handling handling(
-                GroundLadder ladder,
+                GroundHeights ladder,
                 SetUpResult glance,
                 Stall stall,
                 Optional<Stall> referenceStall,
@@ -167,7 +168,7 @@ public final class FlyStudy {
                 return new MoveStudy.Found(
                         Optional.empty(),
                         question.asksForMoves()
-                                ? Optional.of(Note.of("note.move.reference", setUp.name()))
+                                ? Optional.of(Message.of("note.move.reference", setUp.name()))
                                 : Optional.empty());
             }
             return referenceStall
@@ -179,7 +180,7 @@ public final class FlyStudy {
                             .moves(question))
                     .orElseGet(() -> new MoveStudy.Found(
                             Optional.empty(),
-                            Optional.of(Note.of(
+                            Optional.of(Message.of(
                                     "note.move.no-stall", model.reference().name()))));
         }
 
@@ -203,7 +204,7 @@ public final class FlyStudy {
         }
 
         private Why why(Attitude attitude, Attitude there) {
-            ElevatorShares s = reference.sharesTo(attitude, there, pack);
+            ElevatorBreakdown s = reference.sharesTo(attitude, there, pack);
             return new Why(s.camber(), s.downwash(), s.dragArm(), s.wake(), s.attitude(), s.rest());
         }
 
@@ -238,7 +239,7 @@ public final class FlyStudy {
 
         private RollDetail detail(Stick.Roll stick, Stall stall, Descent approach, Headline rate) {
             Optional<Roll> steady = approach.steady().flatMap(a -> flight.roll(stick, pack, a));
-            Optional<LettingGo> lettingGo = flight.lettingGo(stick, pack, stall);
+            Optional<StickStall> lettingGo = flight.lettingGo(stick, pack, stall);
             SpanGrid grid = airframe.strips().grid();
             return new RollDetail(
                     stick.name(),
@@ -246,7 +247,7 @@ public final class FlyStudy {
                     steady.map(Roll::timeToNinety),
                     steady.map(Roll::yawing),
                     flight.rolling(stick).atItsStop(),
-                    lettingGo.map(LettingGo::speed),
+                    lettingGo.map(StickStall::speed),
                     lettingGo.map(g -> 2 * grid.control(g.strip()) / grid.span()));
         }
 

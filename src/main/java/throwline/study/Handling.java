@@ -2,7 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * What one set-up with one pack does in a landing among the others, in a tight pull, and while its surfaces move.
@@ -20,9 +20,9 @@ public record Handling(
         List<Rank> ranking,
         List<Loop> loops,
         List<Gain> gains,
-        List<Note> noLoops,
+        List<Message> noLoops,
         Optional<Moves> moves,
-        Optional<Note> noMoves) {
+        Optional<Message> noMoves) {
 
     public Handling {
         ranking = List.copyOf(ranking);

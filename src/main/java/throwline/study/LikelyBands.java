@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
-import throwline.study.FlyResult.Matter;
+import throwline.study.FlyResult.Sensitivity;
 import throwline.study.SetUpResult.RollRate;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
@@ -31,12 +31,12 @@ final class LikelyBands {
 
     private static final int MOST_MATTERS = 3;
 
-    private final List<Unknown> unknowns;
+    private final List<InputUncertainty> unknowns;
     private final double[] middle;
     private final List<double[]> above;
     private final List<double[]> below;
 
-    private LikelyBands(List<Unknown> unknowns, double[] middle, List<double[]> above, List<double[]> below) {
+    private LikelyBands(List<InputUncertainty> unknowns, double[] middle, List<double[]> above, List<double[]> below) {
         this.unknowns = unknowns;
         this.middle = middle;
         this.above = above;
@@ -44,14 +44,14 @@ final class LikelyBands {
     }
 
     /** Flies the trials, on all processors. */
-    static LikelyBands of(Trial trial, List<Unknown> unknowns) {
+    static LikelyBands of(PerturbedRun trial, List<InputUncertainty> unknowns) {
         List<double[]> flown = IntStream.rangeClosed(0, 2 * unknowns.size())
                 .parallel()
                 .mapToObj(i -> {
                     if (i == 0) {
                         return trial.fly(Map.of());
                     }
-                    Unknown unknown = unknowns.get((i - 1) / 2);
+                    InputUncertainty unknown = unknowns.get((i - 1) / 2);
                     return trial.fly(Map.of(unknown, i % 2 == 1 ? unknown.size() : -unknown.size()));
                 })
                 .toList();
@@ -76,21 +76,21 @@ final class LikelyBands {
 
     /** The same result with these bands. */
     SetUpResult widened(SetUpResult result) {
-        Headline stall = widened(result.stallSpeed(), Trial.STALL, 1);
-        Headline angle = widened(result.descentAngle(), Trial.DESCENT, 1);
+        Headline stall = widened(result.stallSpeed(), PerturbedRun.STALL, 1);
+        Headline angle = widened(result.descentAngle(), PerturbedRun.DESCENT, 1);
         List<RollRate> rolls = new ArrayList<>();
         for (int i = 0; i < result.rollRates().size(); i++) {
             RollRate roll = result.rollRates().get(i);
-            rolls.add(new RollRate(roll.stick(), widened(roll.rate(), Trial.ROLLS + i, 1), roll.atItsStop()));
+            rolls.add(new RollRate(roll.stick(), widened(roll.rate(), PerturbedRun.ROLLS + i, 1), roll.atItsStop()));
         }
         return result.withHeadlines(
                 stall,
-                widened(result.approachSpeed(), Trial.STALL, SetUpAnswer.APPROACH_OVER_STALL),
+                widened(result.approachSpeed(), PerturbedRun.STALL, SetUpAnswer.APPROACH_OVER_STALL),
                 angle,
                 result.sinkRate() instanceof Headline.Known sink && angle instanceof Headline.Known wide
                         ? SetUpAnswer.sinkRate(sink.value() / Math.sin(wide.value()), wide)
                         : result.sinkRate(),
-                widened(result.elevator(), Trial.ELEVATOR, 1),
+                widened(result.elevator(), PerturbedRun.ELEVATOR, 1),
                 rolls);
     }
 
@@ -120,7 +120,7 @@ final class LikelyBands {
     }
 
     /** The three inputs that move the numbers most, measured by the bands of these numbers. */
-    List<Matter> matters(SetUpResult result) {
+    List<Sensitivity> matters(SetUpResult result) {
         List<Ranked> ranked = new ArrayList<>();
         Map<String, Ranked> airfoils = new HashMap<>();
         for (int k = 0; k < unknowns.size(); k++) {
@@ -140,10 +140,10 @@ final class LikelyBands {
                 .toList();
     }
 
-    private record Ranked(double share, Matter matter) {}
+    private record Ranked(double share, Sensitivity matter) {}
 
     private Ranked ranked(SetUpResult result, int unknown) {
-        Ranked most = new Ranked(0, matter(unknown, Trial.STALL, 0));
+        Ranked most = new Ranked(0, matter(unknown, PerturbedRun.STALL, 0));
         for (int number = 0; number < middle.length; number++) {
             Headline headline = headline(result, number);
             double moved = Math.max(Math.abs(answer(number, unknown, 1)), Math.abs(answer(number, unknown, -1)));
@@ -159,24 +159,24 @@ final class LikelyBands {
 
     private static Headline headline(SetUpResult result, int number) {
         return switch (number) {
-            case Trial.STALL -> result.stallSpeed();
-            case Trial.DESCENT -> result.descentAngle();
-            case Trial.ELEVATOR -> result.elevator();
-            default -> result.rollRates().get(number - Trial.ROLLS).rate();
+            case PerturbedRun.STALL -> result.stallSpeed();
+            case PerturbedRun.DESCENT -> result.descentAngle();
+            case PerturbedRun.ELEVATOR -> result.elevator();
+            default -> result.rollRates().get(number - PerturbedRun.ROLLS).rate();
         };
     }
 
-    private Matter matter(int unknown, int number, double moved) {
-        Unknown what = unknowns.get(unknown);
+    private Sensitivity matter(int unknown, int number, double moved) {
+        InputUncertainty what = unknowns.get(unknown);
         return switch (number) {
-            case Trial.STALL -> matter(what, "stall", moved, Dimension.SPEED);
-            case Trial.DESCENT -> matter(what, "descent", moved, Dimension.ANGLE);
-            case Trial.ELEVATOR -> matter(what, "elevator", moved, Dimension.ANGLE);
+            case PerturbedRun.STALL -> matter(what, "stall", moved, Dimension.SPEED);
+            case PerturbedRun.DESCENT -> matter(what, "descent", moved, Dimension.ANGLE);
+            case PerturbedRun.ELEVATOR -> matter(what, "elevator", moved, Dimension.ANGLE);
             default -> matter(what, "roll", moved, Dimension.ANGULAR_RATE);
         };
     }
 
-    private static Matter matter(Unknown what, String number, double moved, Dimension dimension) {
+    private static Sensitivity matter(InputUncertainty what, String number, double moved, Dimension dimension) {
         String kind =
                 switch (what.kind()) {
                     case WEIGHT -> "weight";
@@ -184,6 +184,6 @@ final class LikelyBands {
                     case THROW -> "throw";
                     case AIRFOIL_LIFT, AIRFOIL_ANGLE, AIRFOIL_DRAG -> "airfoil";
                 };
-        return new Matter(kind, what.name(), number, new Quantity(moved, dimension));
+        return new Sensitivity(kind, what.name(), number, new Quantity(moved, dimension));
     }
 }

@@ -16,7 +16,7 @@ import throwline.model.Wing;
 import throwline.model.WingSection;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Holds the measures of a model against what is usual for its kind, so that typing mistakes are seen. Knows proportions
@@ -32,7 +32,7 @@ public final class ModelReview {
     private final Model model;
     private final boolean glider;
     private final UsualRanges usual = UsualRanges.load();
-    private final List<Note> notes = new ArrayList<>();
+    private final List<Message> notes = new ArrayList<>();
 
     private ModelReview(Model model) {
         this.model = model;
@@ -43,7 +43,7 @@ public final class ModelReview {
     }
 
     /** What is unusual, in the order of the model file; empty where nothing is. */
-    public static List<Note> of(Model model) {
+    public static List<Message> of(Model model) {
         ModelReview review = new ModelReview(model);
         review.packs();
         review.wing();
@@ -90,7 +90,7 @@ public final class ModelReview {
             double width = surface.to() - surface.from();
             double chord = model.wing().chordAt((surface.from() + surface.to()) / 2);
             if (width < chord / 2) {
-                notes.add(Note.of("note.unusual.surface-width", surface.name(), length(width)));
+                notes.add(Message.of("note.unusual.surface-width", surface.name(), length(width)));
             }
         }
     }
@@ -106,7 +106,7 @@ public final class ModelReview {
             hold("elevator-chord", elevator.chordFraction(), Dimension.FRACTION);
         }
         if (elevator.isAllMoving() && elevator.pivot() > Elevator.USUAL_PIVOT) {
-            notes.add(Note.of("note.unusual.pivot", new Quantity(elevator.pivot(), Dimension.FRACTION)));
+            notes.add(Message.of("note.unusual.pivot", new Quantity(elevator.pivot(), Dimension.FRACTION)));
         }
         holdAngle("rigging", wing.incidence() - model.tail().incidence());
     }
@@ -118,12 +118,12 @@ public final class ModelReview {
         hold("body-width", model.body().width() / length, Dimension.FRACTION);
         double tailEnd = model.body().nose() + model.tail().arm() + model.tail().chord();
         if (length < model.tail().arm()) {
-            notes.add(Note.of(
+            notes.add(Message.of(
                     "note.unusual.body-short",
                     length(length),
                     length(model.tail().arm())));
         } else if (length > 1.15 * tailEnd) {
-            notes.add(Note.of("note.unusual.body-long", length(length), length(tailEnd)));
+            notes.add(Message.of("note.unusual.body-long", length(length), length(tailEnd)));
         }
         model.propeller().ifPresent(p -> {
             hold("propeller-diameter", p.diameter() / span, Dimension.FRACTION);
@@ -141,10 +141,10 @@ public final class ModelReview {
                     continue;
                 }
                 if (up > surface.travelUp() / 2 + ROUNDING) {
-                    notes.add(Note.of(
+                    notes.add(Message.of(
                             "note.unusual.raised", setUp.name(), surface.name(), angle(up), angle(surface.travelUp())));
                 } else if (surface.travelUp() - up < ROLL_LEFT) {
-                    notes.add(Note.of(
+                    notes.add(Message.of(
                             "note.unusual.roll-left", setUp.name(), surface.name(), angle(surface.travelUp() - up)));
                 }
             }
@@ -163,7 +163,7 @@ public final class ModelReview {
             if (stick instanceof Stick.Roll roll) {
                 roll.throwsBySurface().forEach((surface, both) -> {
                     if (both.down() > both.up() + ROUNDING) {
-                        notes.add(Note.of(
+                        notes.add(Message.of(
                                 "note.unusual.more-down", roll.name(), surface, angle(both.down()), angle(both.up())));
                     }
                 });
@@ -172,7 +172,7 @@ public final class ModelReview {
                         .filter(e -> e.getValue() < 0 && pull.elevator() < 0)
                         .map(Map.Entry::getKey)
                         .min(Comparator.naturalOrder());
-                raised.ifPresent(surface -> notes.add(Note.of("note.unusual.pull-up", pull.name(), surface)));
+                raised.ifPresent(surface -> notes.add(Message.of("note.unusual.pull-up", pull.name(), surface)));
             }
         }
     }
@@ -187,7 +187,7 @@ public final class ModelReview {
                     new Quantity(range.least(), dimension),
                     new Quantity(range.most(), dimension)));
             arguments.addAll(List.of(about));
-            notes.add(new Note("note.unusual." + code, arguments));
+            notes.add(new Message("note.unusual." + code, arguments));
         }
         return holds;
     }
@@ -195,7 +195,7 @@ public final class ModelReview {
     private void holdAngle(String code, double radians) {
         UsualRanges.Range range = usual.of(code, glider);
         if (!range.holds(Math.toDegrees(radians))) {
-            notes.add(Note.of(
+            notes.add(Message.of(
                     "note.unusual." + code,
                     angle(radians),
                     angle(Math.toRadians(range.least())),

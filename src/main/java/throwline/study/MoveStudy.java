@@ -22,7 +22,7 @@ import throwline.study.Handling.Moves;
 import throwline.study.Handling.Suggested;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** The surfaces on their way between the reference set-up and another, with one pack. */
 final class MoveStudy {
@@ -69,12 +69,12 @@ final class MoveStudy {
     }
 
     /** What happens, or why nothing is known. */
-    record Found(Optional<Moves> moves, Optional<Note> why) {}
+    record Found(Optional<Moves> moves, Optional<Message> why) {}
 
     Found moves(FlyQuestion question) {
         double usual = LOWERED_AT * reference.stall.speed();
         double speed = question.lowerSpeed().orElse(usual);
-        Optional<Note> why = why(reference, speed).or(() -> why(other, speed));
+        Optional<Message> why = why(reference, speed).or(() -> why(other, speed));
         Optional<SurfaceMover> found = mover(speed);
         if (why.isPresent() || found.isEmpty()) {
             return new Found(Optional.empty(), why);
@@ -83,7 +83,7 @@ final class MoveStudy {
         Optional<Double> change = mover.wholeChange(speed);
         if (change.isEmpty()) {
             Quantity at = new Quantity(speed, Dimension.SPEED);
-            return new Found(Optional.empty(), Optional.of(Note.of("note.move.no-flight", other.setUp.name(), at)));
+            return new Found(Optional.empty(), Optional.of(Message.of("note.move.no-flight", other.setUp.name(), at)));
         }
         List<Mix> mixes = mixes(change.get(), question.mixed());
         List<Suggested> suggested = mixes.stream()
@@ -151,17 +151,18 @@ final class MoveStudy {
         return from.flatMap(a -> to.map(b -> new SurfaceMover(airframe, reference.setUp, other.setUp, pack, a, b)));
     }
 
-    private Optional<Note> why(Side side, double speed) {
+    private Optional<Message> why(Side side, double speed) {
         Descent.Outcome outcome = side.flight.descent(pack, side.stall, speed).outcome();
         Quantity at = new Quantity(speed, Dimension.SPEED);
         String name = side.setUp.name();
         return switch (outcome) {
             case STEADY -> Optional.empty();
             case TOO_SLOW ->
-                Optional.of(Note.of("note.move.too-slow", name, at, new Quantity(side.stall.speed(), Dimension.SPEED)));
-            case TOO_FAST -> Optional.of(Note.of("note.move.too-fast", name, at));
-            case ELEVATOR_SHORT -> Optional.of(Note.of("note.move.elevator", name, at));
-            case NOT_FOUND -> Optional.of(Note.of("note.move.no-flight", name, at));
+                Optional.of(
+                        Message.of("note.move.too-slow", name, at, new Quantity(side.stall.speed(), Dimension.SPEED)));
+            case TOO_FAST -> Optional.of(Message.of("note.move.too-fast", name, at));
+            case ELEVATOR_SHORT -> Optional.of(Message.of("note.move.elevator", name, at));
+            case NOT_FOUND -> Optional.of(Message.of("note.move.no-flight", name, at));
         };
     }
 

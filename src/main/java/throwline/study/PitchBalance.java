@@ -8,7 +8,7 @@ import throwline.flight.Flight;
 import throwline.flight.Stability;
 import throwline.flight.Stall;
 import throwline.model.Pack;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Whether a set-up holds its nose by itself when coming in, and what a flyer must be told where it hardly does or does
@@ -38,12 +38,12 @@ record PitchBalance(Optional<Double> margin) {
     }
 
     /** What to tell, by how little it is. */
-    List<Note> notes() {
+    List<Message> notes() {
         if (isUnstable()) {
-            return List.of(Note.of("note.unstable"));
+            return List.of(Message.of("note.unstable"));
         }
         return margin.filter(m -> m < LEAST)
-                .map(m -> List.of(Note.of("note.hardly-stable")))
+                .map(m -> List.of(Message.of("note.hardly-stable")))
                 .orElse(List.of());
     }
 

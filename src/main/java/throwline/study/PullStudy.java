@@ -19,7 +19,7 @@ import throwline.study.Handling.Limit;
 import throwline.study.Handling.Loop;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** The tightest pulls of one set-up with one pack, and what flaps that go with the elevator bring in them. */
 final class PullStudy {
@@ -65,22 +65,22 @@ final class PullStudy {
     private record Pull(Stick.Pull stick, boolean withoutFlaps) {}
 
     /** What pulls do at these speeds, m/s. */
-    record Pulls(List<Loop> loops, List<Gain> gains, List<Note> none) {}
+    record Pulls(List<Loop> loops, List<Gain> gains, List<Message> none) {}
 
     Pulls at(List<Double> speeds) {
         List<Loop> loops = new ArrayList<>();
-        List<Note> none = new ArrayList<>();
+        List<Message> none = new ArrayList<>();
         List<Pull> pulls = pulls();
         List<Double> flown = new ArrayList<>();
         for (double speed : speeds) {
-            Optional<Note> why = noFlight(speed);
+            Optional<Message> why = noFlight(speed);
             why.ifPresentOrElse(none::add, () -> flown.add(speed));
         }
         for (Pull pull : pulls) {
             for (double speed : flown) {
                 Optional<PullUp> found = flight.pull(pull.stick, pack, stall, speed);
                 if (found.isEmpty() || found.get().load() <= LEAST) {
-                    none.add(Note.of(
+                    none.add(Message.of(
                             found.isEmpty() ? "note.loop.not-found" : "note.loop.hardly",
                             new Quantity(speed, Dimension.SPEED),
                             pull.stick.name()));
@@ -92,16 +92,16 @@ final class PullStudy {
         return new Pulls(loops, gains(pulls, loops), none);
     }
 
-    private Optional<Note> noFlight(double speed) {
+    private Optional<Message> noFlight(double speed) {
         Outcome outcome = flight.descent(pack, stall, speed).outcome();
         Quantity at = new Quantity(speed, Dimension.SPEED);
         return switch (outcome) {
             case STEADY -> Optional.empty();
             case TOO_SLOW ->
-                Optional.of(Note.of("note.loop.too-slow", at, new Quantity(stall.speed(), Dimension.SPEED)));
-            case TOO_FAST -> Optional.of(Note.of("note.loop.too-fast", at));
-            case ELEVATOR_SHORT -> Optional.of(Note.of("note.loop.elevator", at));
-            case NOT_FOUND -> Optional.of(Note.of("note.loop.no-flight", at));
+                Optional.of(Message.of("note.loop.too-slow", at, new Quantity(stall.speed(), Dimension.SPEED)));
+            case TOO_FAST -> Optional.of(Message.of("note.loop.too-fast", at));
+            case ELEVATOR_SHORT -> Optional.of(Message.of("note.loop.elevator", at));
+            case NOT_FOUND -> Optional.of(Message.of("note.loop.no-flight", at));
         };
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.flight.Flight;
-import throwline.flight.GroundLadder;
+import throwline.flight.GroundHeights;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -27,7 +27,7 @@ final class RankingStudy {
     }
 
     /** Landings of all set-ups, shortest first; those without a landing are left out. */
-    List<Rank> ranking(GroundLadder ladder, SetUpResult known) {
+    List<Rank> ranking(GroundHeights ladder, SetUpResult known) {
         return model.setUps().parallelStream()
                 .flatMap(setUp -> {
                     FieldAnswer field = setUp.equals(known.setUp()) ? known.field() : field(ladder, setUp);
@@ -39,7 +39,7 @@ final class RankingStudy {
                 .toList();
     }
 
-    private FieldAnswer field(GroundLadder ladder, SetUp setUp) {
+    private FieldAnswer field(GroundHeights ladder, SetUp setUp) {
         Flight flight = new Flight(airframe, setUp);
         FieldAnswers answers = new FieldAnswers(ladder, model.field(), setUp, bands);
         return flight.stall(pack)

@@ -16,7 +16,7 @@ import throwline.flight.ServoLoad;
 import throwline.flight.Stall;
 import throwline.flight.Standing;
 import throwline.linkage.ControlRun;
-import throwline.linkage.HeldSurface;
+import throwline.linkage.ServoBlowBack;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Servo;
@@ -28,7 +28,7 @@ import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.study.ServoAnswer.Yield;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Turns the loads of the servos into what a person reads. */
 final class Servos {
@@ -189,7 +189,7 @@ final class Servos {
     private boolean mayYield(ServoLoad load) {
         double told = Objects.requireNonNull(runs.get(load.surface())).benchAngle(load.deflection());
         return told != 0
-                && HeldSurface.of(
+                && ServoBlowBack.of(
                                 Objects.requireNonNull(runs.get(load.surface())),
                                 model.servo(load.surface()),
                                 model.throwChord(load.surface()))
@@ -229,8 +229,8 @@ final class Servos {
     }
 
     /** What the person must know before anything is programmed. */
-    List<Note> notes(ServoAnswer answer) {
-        List<Note> notes = new ArrayList<>();
+    List<Message> notes(ServoAnswer answer) {
+        List<Message> notes = new ArrayList<>();
         for (Position p : answer.positions()) {
             String code =
                     switch (p.reach()) {
@@ -239,19 +239,19 @@ final class Servos {
                         case FREE, SLACKENING -> "";
                     };
             if (!code.isEmpty()) {
-                notes.add(Note.of(code, p.surface(), new Quantity(p.angle(), Dimension.ANGLE), p.stick()));
+                notes.add(Message.of(code, p.surface(), new Quantity(p.angle(), Dimension.ANGLE), p.stick()));
             }
         }
         for (SurfaceLoad load : answer.loads()) {
             if (load.rating().isPresent() && load.comingIn() instanceof Headline.Known torque) {
                 double share = torque.value() / load.rating().get();
                 if (share > ALL_IT_SHOULD) {
-                    notes.add(Note.of(share > 1 ? "note.servo.overpowered" : "note.servo.hard", load.surface()));
+                    notes.add(Message.of(share > 1 ? "note.servo.overpowered" : "note.servo.hard", load.surface()));
                 }
             }
         }
         for (Yield yield : answer.yields()) {
-            notes.add(Note.of(
+            notes.add(Message.of(
                     yield.stick().isEmpty() ? "note.servo.yields" : "note.servo.yields-stick",
                     yield.surface(),
                     new Quantity(yield.told(), Dimension.ANGLE),

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
-import throwline.flight.GroundLadder;
+import throwline.flight.GroundHeights;
 import throwline.flight.Roll;
 import throwline.flight.Stall;
 import throwline.liftingline.LiftingLineSolution;
@@ -18,7 +18,7 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
-import throwline.sizing.Trial;
+import throwline.sizing.CandidateFlight;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.LoadStation;
 import throwline.study.SetUpResult.Manner;
@@ -27,7 +27,7 @@ import throwline.study.SetUpResult.Side;
 import throwline.study.SetUpResult.SpeedPoint;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Turns what one set-up does in flight into the numbers, bands and notes that a person reads. */
 final class SetUpAnswer {
@@ -45,7 +45,7 @@ final class SetUpAnswer {
     private static final double SAFE_RESERVE = Math.toRadians(1.5);
 
     /** Less angle than this left before the tail stalls is worth a word (FLIGHT-METHODS 6.8). */
-    private static final double SAFE_TAIL = Trial.SAFE_TAIL;
+    private static final double SAFE_TAIL = CandidateFlight.SAFE_TAIL;
 
     /** A stick that falls short by less than this is none, rad: the elevator's own band is 2 degrees. */
     private static final double STICK_SHORT = Math.toRadians(2);
@@ -67,12 +67,17 @@ final class SetUpAnswer {
         FlightAnswer nothing = new FlightAnswer(
                 none, none, none, none, none, none, none, none, List.of(), nowhere, List.of(), List.of());
         ServoAnswer servos = new Servos(model, setUp, bands).withoutStall();
-        return nothing.with(setUp, servos, FieldAnswer.none(none), List.of(Note.of("note.no-stall")));
+        return nothing.with(setUp, servos, FieldAnswer.none(none), List.of(Message.of("note.no-stall")));
     }
 
     /** What it does in steady flight, and from there on to servos, landings and gusts. */
     SetUpResult of(
-            Flight flight, GroundLadder ladder, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+            Flight flight,
+            GroundHeights ladder,
+            Pack pack,
+            Stall stall,
+            Descent approach,
+            Optional<Descent> reference) {
         PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
         FlightAnswer inFlight = inFlight(flight, pack, stall, approach, reference, balance);
         ServoAnswer servos =
@@ -251,7 +256,7 @@ final class SetUpAnswer {
     }
 
     /** Whether the pull sticks bring the elevator where the slowest flight and the landing take it. */
-    private List<Note> stickNotes(Stall stall, Descent approach, FieldAnswer field) {
+    private List<Message> stickNotes(Stall stall, Descent approach, FieldAnswer field) {
         Optional<Attitude> trimmed = approach.steady();
         Optional<Stick.Pull> most = model.sticks().stream()
                 .filter(s -> s.worksIn(setUp))
@@ -268,23 +273,24 @@ final class SetUpAnswer {
                 .orElse(stall.attitude().elevator());
         return needed >= reach - STICK_SHORT
                 ? List.of()
-                : List.of(Note.of("note.stick-short", most.get().name()));
+                : List.of(Message.of("note.stick-short", most.get().name()));
     }
 
-    private List<Note> notes(Stall stall, Descent approach, ServoAnswer servos) {
-        List<Note> notes = new ArrayList<>();
+    private List<Message> notes(Stall stall, Descent approach, ServoAnswer servos) {
+        List<Message> notes = new ArrayList<>();
         if (stall.elevatorLimited()) {
-            notes.add(Note.of("note.elevator-before-wing"));
+            notes.add(Message.of("note.elevator-before-wing"));
         }
         approach.steady().ifPresent(a -> {
             if (a.tailMargin() < SAFE_TAIL) {
-                notes.add(Note.of("note.tail-near-stall", new Quantity(Math.max(0, a.tailMargin()), Dimension.ANGLE)));
+                notes.add(
+                        Message.of("note.tail-near-stall", new Quantity(Math.max(0, a.tailMargin()), Dimension.ANGLE)));
             }
             if (a.tailInWake()) {
-                notes.add(Note.of("note.tail-in-wake"));
+                notes.add(Message.of("note.tail-in-wake"));
             }
             if (setUp.elevator() != 0) {
-                notes.add(Note.of(
+                notes.add(Message.of(
                         "note.elevator-still-missing",
                         new Quantity(setUp.elevator(), Dimension.ANGLE),
                         new Quantity(a.elevator() - setUp.elevator(), Dimension.ANGLE)));

@@ -2,7 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import throwline.model.SetUp;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * How the model flies in one set-up with one pack, throttle shut.
@@ -40,7 +40,7 @@ public record SetUpResult(
         List<LoadStation> load,
         ServoAnswer servos,
         FieldAnswer field,
-        List<Note> notes) {
+        List<Message> notes) {
 
     public SetUpResult {
         rollRates = List.copyOf(rollRates);

@@ -3,9 +3,9 @@ package throwline.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.SetUpWants;
-import throwline.sizing.Trial;
 import throwline.study.FindResult.ThrowBand;
 
 /**
@@ -24,7 +24,8 @@ final class ThrowBandOf {
 
     /** The band; empty where no value was found, or nothing crosses it. */
     Optional<ThrowBand> around(FoundSetUp found) {
-        ToDoubleFunction<Trial> value = wants.descent().isPresent() ? Trial::angle : Trial::stallSpeed;
+        ToDoubleFunction<CandidateFlight> value =
+                wants.descent().isPresent() ? CandidateFlight::angle : CandidateFlight::stallSpeed;
         double wanted = wants.descent()
                 .map(SetUpWants.WantedDescent::angle)
                 .orElseGet(() -> wants.stallSpeed().orElseThrow());
@@ -46,8 +47,8 @@ final class ThrowBandOf {
 
     /** One end or both lie beyond what the surface can do. */
     private static Optional<ThrowBand> open(
-            FoundSetUp found, double one, double other, double atAnswer, ToDoubleFunction<Trial> value) {
-        List<Trial> line = found.line();
+            FoundSetUp found, double one, double other, double atAnswer, ToDoubleFunction<CandidateFlight> value) {
+        List<CandidateFlight> line = found.line();
         double low = angle(found, line.get(0));
         double high = angle(found, line.get(line.size() - 1));
         boolean rising = value.applyAsDouble(line.get(line.size() - 1)) > value.applyAsDouble(line.get(0));
@@ -62,11 +63,11 @@ final class ThrowBandOf {
 
     /** The angle nearest to the answer at which a value is met; not a number where it is not met on the line. */
     private static double reach(
-            FoundSetUp found, ToDoubleFunction<Trial> value, double atAnswer, double wanted, double target) {
+            FoundSetUp found, ToDoubleFunction<CandidateFlight> value, double atAnswer, double wanted, double target) {
         double nearest = Double.NaN;
         for (int i = 1; i < found.line().size(); i++) {
-            Trial from = found.line().get(i - 1);
-            Trial to = found.line().get(i);
+            CandidateFlight from = found.line().get(i - 1);
+            CandidateFlight to = found.line().get(i);
             double a = value.applyAsDouble(from) - target;
             double b = value.applyAsDouble(to) - target;
             if (a * b <= 0 && a != b) {
@@ -78,7 +79,7 @@ final class ThrowBandOf {
         return target == wanted ? atAnswer : nearest;
     }
 
-    private static double angle(FoundSetUp found, Trial trial) {
+    private static double angle(FoundSetUp found, CandidateFlight trial) {
         return found.lineIsFlaps() ? trial.flap() : trial.aileron();
     }
 }

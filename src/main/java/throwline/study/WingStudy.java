@@ -25,7 +25,7 @@ import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** "What does the wing carry, and where?": the bare wing of a model at one set-up over incidence. */
 public final class WingStudy {
@@ -129,18 +129,18 @@ public final class WingStudy {
         return all;
     }
 
-    private static List<Note> warnings(Model model, WingQuestion question, List<WingSweep.Point> points) {
-        List<Note> warnings = new ArrayList<>();
+    private static List<Message> warnings(Model model, WingQuestion question, List<WingSweep.Point> points) {
+        List<Message> warnings = new ArrayList<>();
         for (Surface surface : model.wing().surfaces()) {
             double wanted = question.setUp().deflection(surface.name());
             double reached = surface.reached(wanted);
             if (reached != wanted) {
-                warnings.add(Note.of("note.wing.cut-at-travel", surface.name(), angle(wanted), angle(reached)));
+                warnings.add(Message.of("note.wing.cut-at-travel", surface.name(), angle(wanted), angle(reached)));
             }
         }
         for (WingSweep.Point point : points) {
             if (!point.converged()) {
-                warnings.add(Note.of("note.wing.not-converged", angle(point.incidence())));
+                warnings.add(Message.of("note.wing.not-converged", angle(point.incidence())));
             }
         }
         return warnings;

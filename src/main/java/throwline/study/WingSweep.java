@@ -2,7 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * The bare wing at one set-up over incidence.
@@ -24,7 +24,7 @@ public record WingSweep(
         double speed,
         List<Point> points,
         Optional<Stall> stall,
-        List<Note> warnings) {
+        List<Message> warnings) {
 
     public WingSweep {
         points = List.copyOf(points);

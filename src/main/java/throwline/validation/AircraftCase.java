@@ -11,7 +11,7 @@ import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * A complete aircraft: a model file, and rows with what was measured or published of it.
@@ -39,7 +39,7 @@ final class AircraftCase implements CaseKind {
     public CaseResult run(CaseFile file) throws UnreadableCase {
         Path folder = file.path().toAbsolutePath().getParent();
         if (folder == null) {
-            throw new UnreadableCase(Note.of("case.unreadable", file.path().toString()));
+            throw new UnreadableCase(Message.of("case.unreadable", file.path().toString()));
         }
         NamedAirfoils airfoils = new NamedAirfoils(library, folder);
         Model model = model(file, folder, airfoils);
@@ -60,7 +60,7 @@ final class AircraftCase implements CaseKind {
         if (ModelFile.read(path, airfoils) instanceof ReadModel.Project project) {
             return project.model();
         }
-        throw new UnreadableCase(Note.of("case.model", file.path().toString(), path.toString()));
+        throw new UnreadableCase(Message.of("case.model", file.path().toString(), path.toString()));
     }
 
     /** A row that differs from others by its angle only. */
@@ -84,7 +84,7 @@ final class AircraftCase implements CaseKind {
                 .filter(s -> s.name().equals(name))
                 .findFirst()
                 .orElseThrow(() ->
-                        new UnreadableCase(Note.of("case.head", file.path().toString(), "moved set-up")));
+                        new UnreadableCase(Message.of("case.head", file.path().toString(), "moved set-up")));
         RaisedStall raised = new RaisedStall(sections, 0, 0, 1);
         for (int pass = 0; pass < PASSES; pass++) {
             double missing = clean - largestLift(model, airfoils, raised, model.reference());
@@ -107,7 +107,7 @@ final class AircraftCase implements CaseKind {
         try {
             return text.isEmpty() ? otherwise : Double.parseDouble(text);
         } catch (NumberFormatException e) {
-            throw new UnreadableCase(Note.of("case.head", file.path().toString(), key));
+            throw new UnreadableCase(Message.of("case.head", file.path().toString(), key));
         }
     }
 }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * A case as it stands on disk: lines {@code # key: value} say what it is, then a table with a line of column names. A cell
@@ -55,7 +55,7 @@ record CaseFile(Path path, Map<String, String> head, List<CaseRow> rows) {
         try {
             return Files.readAllLines(path, StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new UnreadableCase(Note.of("case.unreadable", path.toString()));
+            throw new UnreadableCase(Message.of("case.unreadable", path.toString()));
         }
     }
 
@@ -69,7 +69,7 @@ record CaseFile(Path path, Map<String, String> head, List<CaseRow> rows) {
 
     private static CaseRow row(Path path, int number, List<String> columns, List<String> cells) throws UnreadableCase {
         if (cells.size() != columns.size()) {
-            throw new UnreadableCase(Note.of(
+            throw new UnreadableCase(Message.of(
                     "case.cells",
                     path.toString(),
                     String.valueOf(number),
@@ -117,7 +117,7 @@ record CaseFile(Path path, Map<String, String> head, List<CaseRow> rows) {
     String required(String key) throws UnreadableCase {
         String value = head.get(key);
         if (value == null || value.isEmpty()) {
-            throw new UnreadableCase(Note.of("case.head", path.toString(), key));
+            throw new UnreadableCase(Message.of("case.head", path.toString(), key));
         }
         return value;
     }

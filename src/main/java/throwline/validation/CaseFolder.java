@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Where cases are kept: a folder on disk, or the one inside the jar. Every CSV file with a line {@code # kind:} is a case. */
 public final class CaseFolder {
@@ -77,7 +77,7 @@ public final class CaseFolder {
         try (Stream<String> lines = Files.lines(file, StandardCharsets.UTF_8)) {
             return BandRow.all(lines);
         } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
-            throw new UnreadableCase(Note.of("case.unreadable", file.toString()));
+            throw new UnreadableCase(Message.of("case.unreadable", file.toString()));
         }
     }
 }

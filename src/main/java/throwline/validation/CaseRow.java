@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * One row of a case.
@@ -50,7 +50,7 @@ record CaseRow(Path path, int line, Map<String, String> cells) {
 
     /** Says what is wrong with a cell. */
     UnreadableCase wrong(String column, String code) {
-        return new UnreadableCase(Note.of(code, path.toString(), String.valueOf(line), column, text(column)));
+        return new UnreadableCase(Message.of(code, path.toString(), String.valueOf(line), column, text(column)));
     }
 
     /** What holds for this row, from the columns of its own: a column named {@code angle [deg]} gives "angle 4.06 deg". */

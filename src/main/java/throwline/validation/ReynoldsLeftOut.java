@@ -92,7 +92,7 @@ final class ReynoldsLeftOut implements CaseKind {
         boolean lift = here.stream().anyMatch(run -> run.kind() == Kind.LIFT_UP);
         for (PolarRun run : here) {
             SectionCurve curve = sections.curve(SectionPlace.of(without), SurfaceState.none(), run.reynolds());
-            One one = new One(airfoil.name(), run, basis, curve);
+            RunLeftOut one = new RunLeftOut(airfoil.name(), run, basis, curve);
             boolean best = run.kind() == Kind.LIFT_UP || !lift;
             traces.add(run, curve, best);
             if (best) {
@@ -117,8 +117,8 @@ final class ReynoldsLeftOut implements CaseKind {
         return speeds;
     }
 
-    /** One run and what the others say of it. */
-    private record One(String airfoil, PolarRun run, Basis basis, SectionCurve curve) {
+    /** RunLeftOut run and what the others say of it. */
+    private record RunLeftOut(String airfoil, PolarRun run, Basis basis, SectionCurve curve) {
 
         void landmarks(List<Pair> pairs) {
             RunFigures figures = RunFigures.of(run);

@@ -7,12 +7,12 @@ import throwline.model.AirfoilName;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.Basis;
-import throwline.section.Likeness;
 import throwline.section.PolarRun;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
 import throwline.section.SurfaceState;
+import throwline.section.SurrogateAirfoil;
 
 /**
  * Every airfoil of the library as if only its thickness, camber and moment were known, against its own polars. Head: {@code
@@ -55,7 +55,7 @@ final class StandIns implements CaseKind {
         List<Airfoil> others =
                 all.stream().filter(other -> !other.equals(airfoil)).toList();
         List<Pair> pairs = new ArrayList<>();
-        Likeness.ordinary(airfoil.thickness(), airfoil.camber())
+        SurrogateAirfoil.ordinary(airfoil.thickness(), airfoil.camber())
                 .withMoment(airfoil.nominalMoment())
                 .among(others, "stand-in", "")
                 .ifPresent(standIn -> compare(airfoil, standIn, pairs));

@@ -48,7 +48,7 @@ final class SurfaceByMethod implements CaseKind {
                     .filter(r -> r.deflection() != 0 && Math.abs(Math.log(r.reynolds() / reynolds)) < SAME_SPEED)
                     .findFirst()
                     .orElseThrow(() -> row.wrong("Reynolds number", "case.figure"));
-            One one = new One(airfoil.name(), run, byMethod(airfoil, run, row.number("surface chord")));
+            MethodRun one = new MethodRun(airfoil.name(), run, byMethod(airfoil, run, row.number("surface chord")));
             checks.add(Check.of(row, one.read(row)));
             if (row.text("quantity").equals("maximum lift")) {
                 one.count(pairs);
@@ -70,8 +70,8 @@ final class SurfaceByMethod implements CaseKind {
         return sections.curve(SectionPlace.of(clean), surface, run.reynolds());
     }
 
-    /** One run and what the method says of it. */
-    private record One(String airfoil, PolarRun run, SectionCurve curve) {
+    /** MethodRun run and what the method says of it. */
+    private record MethodRun(String airfoil, PolarRun run, SectionCurve curve) {
 
         double read(CaseRow row) throws UnreadableCase {
             return switch (row.text("quantity")) {

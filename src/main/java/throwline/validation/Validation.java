@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Runs all cases of a folder. */
 public final class Validation {
@@ -62,7 +62,7 @@ public final class Validation {
         try {
             CaseKind kind = kinds.get(file.required("kind"));
             if (kind == null) {
-                throw new UnreadableCase(Note.of("case.kind", file.path().toString(), file.required("kind")));
+                throw new UnreadableCase(Message.of("case.kind", file.path().toString(), file.required("kind")));
             }
             return new Attempt(Optional.of(kind.run(file)), Optional.empty());
         } catch (UnreadableCase e) {

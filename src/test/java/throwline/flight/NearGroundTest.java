@@ -48,7 +48,7 @@ class NearGroundTest {
     void theLadderIsFineEnough(String name) {
         Airframe airframe = airframe(name);
         Pack pack = airframe.model().packs().get(0);
-        GroundLadder ladder = new GroundLadder(airframe);
+        GroundHeights ladder = new GroundHeights(airframe);
         for (SetUp setUp : airframe.model().setUps()) {
             Ready ready = Ready.of(airframe, pack, setUp);
             Stall stall = ready.stall;
@@ -79,7 +79,7 @@ class NearGroundTest {
     @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
     void theMostLiftIsThatOfAFineWalk(String name) {
         Airframe airframe = airframe(name);
-        GroundLadder ladder = new GroundLadder(airframe);
+        GroundHeights ladder = new GroundHeights(airframe);
         for (Pack pack : airframe.model().packs()) {
             for (SetUp setUp : airframe.model().setUps()) {
                 Flight flight = new Flight(airframe, setUp);
@@ -91,7 +91,7 @@ class NearGroundTest {
                         new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
                 for (int rung = 0; rung < ladder.size(); rung++) {
                     Trimmer there = ladder.isFree(rung) ? free : free.near(ladder.matrix(rung));
-                    RungPolar polar = new RungPolar(there, pack, approach.speed(), approach.alpha());
+                    HeightPolar polar = new HeightPolar(there, pack, approach.speed(), approach.alpha());
                     Attitude most = there.at(pack, approach.speed(), approach.alpha());
                     Attitude next = most;
                     for (int k = 1;
@@ -125,7 +125,7 @@ class NearGroundTest {
     void theElevatorOfARoundOutIsThatOfTheTurningModel(String name) {
         Airframe airframe = airframe(name);
         Pack pack = airframe.model().packs().get(0);
-        GroundLadder ladder = new GroundLadder(airframe);
+        GroundHeights ladder = new GroundHeights(airframe);
         int compared = 0;
         for (SetUp setUp : airframe.model().setUps()) {
             Ready ready = Ready.of(airframe, pack, setUp);
@@ -172,19 +172,20 @@ class NearGroundTest {
     void beyondTheMostLiftNothingGrows(String name) {
         Airframe airframe = airframe(name);
         Pack pack = airframe.model().packs().get(0);
-        GroundLadder ladder = new GroundLadder(airframe);
+        GroundHeights ladder = new GroundHeights(airframe);
         double stop = -airframe.model().tail().elevator().travelUp();
         for (SetUp setUp : airframe.model().setUps()) {
             Ready ready = Ready.of(airframe, pack, setUp);
             Stall stall = ready.stall;
             Attitude approach = ready.approach;
             Trimmer trimmer = ready.trimmer;
-            RungPolar polar = new RungPolar(trimmer.near(ladder.matrix(0)), pack, approach.speed(), approach.alpha());
+            HeightPolar polar =
+                    new HeightPolar(trimmer.near(ladder.matrix(0)), pack, approach.speed(), approach.alpha());
             double most = polar.limit();
             assertThat(polar.elevator(2 * most)).isEqualTo(polar.elevator(most));
             assertThat(polar.drag(2 * most)).isEqualTo(polar.drag(most));
             assertThat(polar.elevator(most)).isGreaterThan(stop - Math.toRadians(0.5));
-            Lander lander = ready.flight.lander(ladder, pack, stall, approach);
+            LandingSimulator lander = ready.flight.lander(ladder, pack, stall, approach);
             FlareElevator.Demand demand = lander.elevator(lander.land(0).orElseThrow());
             assertThat(Math.min(demand.roundOut(), demand.touchdown())).isGreaterThanOrEqualTo(stop);
         }
@@ -216,7 +217,7 @@ class NearGroundTest {
     void theElevatorGoesUpNearTheGround() {
         Airframe airframe = airframe("orchard");
         Pack pack = airframe.model().packs().get(0);
-        GroundLadder ladder = new GroundLadder(airframe);
+        GroundHeights ladder = new GroundHeights(airframe);
         for (SetUp setUp : airframe.model().setUps()) {
             Trimmer free = new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
             Attitude above = free.at(pack, 11, 0.06);
@@ -234,7 +235,7 @@ class NearGroundTest {
     void howHighItStands() {
         Airframe airframe = airframe("orchard");
         double mean = 0.92 / 3 * (0.300 + 2 * 0.235) / (0.300 + 0.235);
-        assertThat(Stance.wingAboveWheels(airframe.model()))
+        assertThat(GroundStance.wingAboveWheels(airframe.model()))
                 .isCloseTo(
                         0.155 / 2
                                 + 0.8 * airframe.model().wheels().orElseThrow().legLength()

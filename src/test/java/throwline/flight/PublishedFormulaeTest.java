@@ -21,7 +21,7 @@ class PublishedFormulaeTest {
     @ParameterizedTest
     @CsvSource({"10, 0.234", "15, 0.156", "20, 0.117"})
     void rollTimeConstant(double speed, double seconds) {
-        assertThat(Roller.timeConstant(0.8568, 1.225, speed, 0.773, 1.92, -0.42))
+        assertThat(RollSolver.timeConstant(0.8568, 1.225, speed, 0.773, 1.92, -0.42))
                 .isCloseTo(seconds, within(0.0006));
     }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import throwline.model.Model;
 import throwline.model.Propeller;
 import throwline.units.QuantityPrinter;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 class NewModelFileTest {
@@ -102,17 +102,17 @@ class NewModelFileTest {
     @Test
     void oddAnswersAreAskedForAgain() {
         Interview interview = new Interview();
-        assertThat(interview.answer("")).map(Note::code).contains("input.new.needed");
+        assertThat(interview.answer("")).map(Message::code).contains("input.new.needed");
         interview.answer("Plum");
-        assertThat(interview.answer("1,8 m")).map(Note::code).contains("input.quantity.comma");
-        assertThat(interview.answer("18 m")).map(Note::code).contains("input.new.wrong.span");
+        assertThat(interview.answer("1,8 m")).map(Message::code).contains("input.quantity.comma");
+        assertThat(interview.answer("18 m")).map(Message::code).contains("input.new.wrong.span");
         assertThat(interview.answer("1.8 m")).isEmpty();
         assertThat(interview.answer("28 cm")).isEmpty();
         assertThat(interview.answer("")).isEmpty();
         assertThat(interview.next()).map(Question::id).contains("shape");
-        assertThat(interview.answer("egg-shaped")).map(Note::code).contains("input.choice");
+        assertThat(interview.answer("egg-shaped")).map(Message::code).contains("input.choice");
         assertThat(interview.answer("same")).isEmpty();
-        assertThat(interview.answer("2 mm")).map(Note::code).contains("input.new.wrong.thickness");
+        assertThat(interview.answer("2 mm")).map(Message::code).contains("input.new.wrong.thickness");
     }
 
     /** Whatever is answered within the limits of the questions, a file comes of it that can be read. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
+import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
@@ -15,7 +16,6 @@ import throwline.sizing.RollHelp;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SetUpWants.WantedRoll;
-import throwline.sizing.Trial;
 import throwline.study.Comparison;
 import throwline.study.FindQuestion;
 import throwline.study.FindResult;
@@ -29,7 +29,7 @@ import throwline.study.Headline;
 import throwline.study.Headline.Basis;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Fixed answers of searches, for tests of wording and layout. Every number is invented. */
 public final class FindFixture {
@@ -43,7 +43,7 @@ public final class FindFixture {
 
     /** Everything asked for at once, everything found. */
     public static FindResult allFound() {
-        Trial answer = trial(46, -4, 9.1, 15, Optional.empty());
+        CandidateFlight answer = trial(46, -4, 9.1, 15, Optional.empty());
         FoundSetUp found = new FoundSetUp(
                 answer,
                 true,
@@ -87,7 +87,7 @@ public final class FindFixture {
                 Optional.of(loop()),
                 List.of(stick()),
                 Optional.of(flown),
-                List.of(Note.of("note.find.near-stall", speed(11), new Quantity(1.21, Dimension.NUMBER))));
+                List.of(Message.of("note.find.near-stall", speed(11), new Quantity(1.21, Dimension.NUMBER))));
     }
 
     /** The same, come down at this many times the stall speed of what was found. */
@@ -134,7 +134,7 @@ public final class FindFixture {
 
     /** Everything asked for at once, nothing found. */
     public static FindResult nothingFound() {
-        Trial closest = trial(60, 9, 8.6, Double.NaN, Optional.empty());
+        CandidateFlight closest = trial(60, 9, 8.6, Double.NaN, Optional.empty());
         FoundSetUp found = new FoundSetUp(
                 closest,
                 false,
@@ -165,7 +165,7 @@ public final class FindFixture {
                 Optional.of(setUp),
                 Optional.of(roll(false)),
                 Optional.of(trim(
-                        1.5, 2, Optional.of(Note.of("note.find.mix-too-slow", speed(9), speed(9.8), speed(10.3))))),
+                        1.5, 2, Optional.of(Message.of("note.find.mix-too-slow", speed(9), speed(9.8), speed(10.3))))),
                 Optional.of(new HelpFound(
                         CLEAN,
                         stick(),
@@ -186,12 +186,13 @@ public final class FindFixture {
         return new Quantity(speed, Dimension.SPEED);
     }
 
-    private static Trial trial(double flap, double aileron, double stall, double angle, Optional<Limit> fault) {
-        return new Trial(
+    private static CandidateFlight trial(
+            double flap, double aileron, double stall, double angle, Optional<Limit> fault) {
+        return new CandidateFlight(
                 flap * DEG,
                 aileron * DEG,
                 new SetUp("airbrake", Map.of("flaps", flap * DEG, "ailerons", aileron * DEG), 0),
-                Optional.of(new Trial.StallSpeeds(stall, stall + 0.1, stall - 0.1, false)),
+                Optional.of(new CandidateFlight.StallSpeeds(stall, stall + 0.1, stall - 0.1, false)),
                 angle * DEG,
                 Optional.of(3 * DEG),
                 fault);
@@ -253,7 +254,7 @@ public final class FindFixture {
         return new LoopHelp.Pull(flap * DEG, elevator * DEG, load, radius, LoopHelp.SetBy.ELEVATOR, 2.4 * DEG);
     }
 
-    private static TrimFound trim(double elevator, double width, Optional<Note> shortOf) {
+    private static TrimFound trim(double elevator, double width, Optional<Message> shortOf) {
         List<MixCurve.Point> points = List.of(
                 new MixCurve.Point(0, 0),
                 new MixCurve.Point(0.25, 0.4 * elevator * DEG),

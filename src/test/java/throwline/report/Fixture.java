@@ -35,7 +35,7 @@ import throwline.study.SetUpResult.Manner;
 import throwline.study.SetUpResult.RollRate;
 import throwline.study.SetUpResult.Side;
 import throwline.study.SetUpResult.SpeedPoint;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Fixed results for tests of wording and layout. Every number is invented; nothing here was worked out by the program
@@ -116,10 +116,10 @@ public final class Fixture {
     }
 
     private static SetUpResult noted(SetUpResult r, String code) {
-        return with(r, r.servos(), List.of(Note.of(code)));
+        return with(r, r.servos(), List.of(Message.of(code)));
     }
 
-    private static SetUpResult with(SetUpResult r, ServoAnswer servos, List<Note> notes) {
+    private static SetUpResult with(SetUpResult r, ServoAnswer servos, List<Message> notes) {
         return new SetUpResult(
                 r.setUp(),
                 r.stallSpeed(),
@@ -178,7 +178,7 @@ public final class Fixture {
             packs.add(new Comparison.PackResult(pack, results));
         }
         return new CompareAnswer(
-                new Comparison(model, 1.19, packs, List.of(Note.of("note.assumed-bands"))), assumed, List.of());
+                new Comparison(model, 1.19, packs, List.of(Message.of("note.assumed-bands"))), assumed, List.of());
     }
 
     /** A made-up but smooth aeroplane: flaps lift and drag, raised ailerons take lift and drag. */

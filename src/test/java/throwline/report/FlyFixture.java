@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Propeller;
+import throwline.study.BlowBackResult;
 import throwline.study.Comparison;
 import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
@@ -22,10 +23,9 @@ import throwline.study.Handling.Suggested;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
 import throwline.study.SetUpResult;
-import throwline.study.StandingAnswer;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /**
  * Fixed results of one set-up in depth for tests of wording and layout. Every number is invented; nothing here was worked
@@ -44,7 +44,8 @@ public final class FlyFixture {
 
     /** The set-up that others are compared with, asked for moves; no loop was found, nothing known of the balance. */
     public static FlyResult reference() {
-        Note loop = Note.of("note.loop.too-slow", new Quantity(7, Dimension.SPEED), new Quantity(9.5, Dimension.SPEED));
+        Message loop =
+                Message.of("note.loop.too-slow", new Quantity(7, Dimension.SPEED), new Quantity(9.5, Dimension.SPEED));
         return of(
                 Fixture.orchard(),
                 0,
@@ -54,7 +55,7 @@ public final class FlyFixture {
                         List.of(),
                         List.of(loop),
                         Optional.empty(),
-                        Optional.of(Note.of("note.move.reference", "clean"))));
+                        Optional.of(Message.of("note.move.reference", "clean"))));
     }
 
     /** Slow going back, servos too weak for the speed, nothing pitches away, no time is quick enough. */
@@ -74,8 +75,8 @@ public final class FlyFixture {
                 new Handling(List.of(), List.of(), List.of(), List.of(), Optional.of(moves), Optional.empty()));
     }
 
-    private static StandingAnswer.Row standing() {
-        return new StandingAnswer.Row(
+    private static BlowBackResult.Row standing() {
+        return new BlowBackResult.Row(
                 "flaps",
                 "",
                 SetUpResult.Side.BOTH,
@@ -85,8 +86,8 @@ public final class FlyFixture {
                 1,
                 true,
                 List.of(
-                        new StandingAnswer.Point(11.5, 34 * DEG, Optional.of(33.5 * DEG), StandingAnswer.Hold.HELD),
-                        new StandingAnswer.Point(15.8, 33 * DEG, Optional.of(32.2 * DEG), StandingAnswer.Hold.HELD)));
+                        new BlowBackResult.Point(11.5, 34 * DEG, Optional.of(33.5 * DEG), BlowBackResult.Hold.HELD),
+                        new BlowBackResult.Point(15.8, 33 * DEG, Optional.of(32.2 * DEG), BlowBackResult.Hold.HELD)));
     }
 
     private static FlyResult of(CompareAnswer answer, int setUp, Handling handling) {
@@ -126,8 +127,8 @@ public final class FlyFixture {
                         List.of(new FlyResult.OtherPropeller(Propeller.Shut.TURNING, known(15 * DEG, 3 * DEG))))),
                 List.of(new FlyResult.RollPoint(9, 60 * DEG), new FlyResult.RollPoint(18, 130 * DEG)),
                 handling,
-                new StandingAnswer(11.5, 15.8, true, List.of(standing())),
-                List.of(new FlyResult.Matter("weight", "", "stall", new Quantity(0.04, Dimension.SPEED))),
+                new BlowBackResult(11.5, 15.8, true, List.of(standing())),
+                List.of(new FlyResult.Sensitivity("weight", "", "stall", new Quantity(0.04, Dimension.SPEED))),
                 List.of());
     }
 
@@ -143,7 +144,7 @@ public final class FlyFixture {
                 new Gain("with camber", "full up", 15, radius(13.5), radius(14.3)),
                 new Gain("with camber", "full up", 25, radius(10.0), radius(11.6)),
                 new Gain("five degrees", "five degrees", 15, radius(22.9), radius(16.4)));
-        Note fast = Note.of("note.loop.too-fast", new Quantity(35, Dimension.SPEED));
+        Message fast = Message.of("note.loop.too-fast", new Quantity(35, Dimension.SPEED));
         double whole = 9 * DEG;
         Mix none = new Mix(0, 0, false);
         Mix half = new Mix(0.5, whole / 2, false);

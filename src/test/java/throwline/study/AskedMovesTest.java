@@ -25,7 +25,7 @@ import throwline.study.Handling.Loop;
 import throwline.study.Handling.Mix;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Speeds, times and mixes that a person names are those that are flown; what cannot be flown is told. */
 class AskedMovesTest {
@@ -114,7 +114,7 @@ class AskedMovesTest {
     void speedsThatAreNotFlownAreTold(double speed, String why) {
         MoveStudy.Found found = found(asked(Optional.of(speed), Optional.empty(), Optional.empty()));
         assertThat(found.moves()).isEmpty();
-        assertThat(found.why().map(Note::code)).contains(why);
+        assertThat(found.why().map(Message::code)).contains(why);
     }
 
     private static PullStudy pulls(Model of, SetUp setUp) {
@@ -129,7 +129,8 @@ class AskedMovesTest {
     void loopsAtTheSpeedsAsked() {
         PullStudy.Pulls found = pulls(model, model.reference()).at(List.of(7.0, 15.0, 25.0, 90.0));
         assertThat(found.loops().stream().map(Loop::speed).distinct()).containsExactly(15.0, 25.0);
-        assertThat(found.none().stream().map(Note::code)).containsExactly("note.loop.too-slow", "note.loop.too-fast");
+        assertThat(found.none().stream().map(Message::code))
+                .containsExactly("note.loop.too-slow", "note.loop.too-fast");
     }
 
     /** The same elevator with and without flaps; where the model has no such stick, one is made. */

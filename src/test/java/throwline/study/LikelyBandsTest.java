@@ -39,8 +39,8 @@ class LikelyBandsTest {
         return ((ReadModel.Project) ModelFile.read(file, AIRFOILS)).model();
     }
 
-    private static Trial trial(Model model) {
-        return new Trial(
+    private static PerturbedRun trial(Model model) {
+        return new PerturbedRun(
                 new Airframe(model, AIRFOILS, SECTIONS),
                 AIRFOILS,
                 SECTIONS,
@@ -48,8 +48,8 @@ class LikelyBandsTest {
                 model.setUps().get(AIRBRAKE));
     }
 
-    private static List<Unknown> unknowns(Model model) {
-        return new Unknowns(model, AIRFOILS).in(model.setUps().get(AIRBRAKE));
+    private static List<InputUncertainty> unknowns(Model model) {
+        return new InputUncertainties(model, AIRFOILS).in(model.setUps().get(AIRBRAKE));
     }
 
     private static FlyResult fly(Model model) {
@@ -61,20 +61,20 @@ class LikelyBandsTest {
     @Test
     void weightMovesTheStallByItsRoot() throws IOException {
         Model model = orchard("clarky-b");
-        List<Unknown> unknowns = unknowns(model);
+        List<InputUncertainty> unknowns = unknowns(model);
         LikelyBands bands = LikelyBands.of(trial(model), unknowns);
-        double stall = trial(model).fly(Map.of())[Trial.STALL];
-        assertThat(unknowns.get(0).kind()).isEqualTo(Unknown.Kind.WEIGHT);
-        assertThat(bands.answer(Trial.STALL, 0, 1) / stall).isCloseTo(0.005, within(0.001));
-        assertThat(bands.answer(Trial.STALL, 0, -1)).isNegative();
+        double stall = trial(model).fly(Map.of())[PerturbedRun.STALL];
+        assertThat(unknowns.get(0).kind()).isEqualTo(InputUncertainty.Kind.WEIGHT);
+        assertThat(bands.answer(PerturbedRun.STALL, 0, 1) / stall).isCloseTo(0.005, within(0.001));
+        assertThat(bands.answer(PerturbedRun.STALL, 0, -1)).isNegative();
     }
 
     /** What trials one by one say together is what flying all errors at once gives, to a tenth of their spread. */
     @Test
     void errorsAddUp() throws IOException {
         Model model = orchard("flat bottom 12 %");
-        List<Unknown> unknowns = unknowns(model);
-        Trial trial = trial(model);
+        List<InputUncertainty> unknowns = unknowns(model);
+        PerturbedRun trial = trial(model);
         LikelyBands bands = LikelyBands.of(trial, unknowns);
         double[] middle = trial.fly(Map.of());
         RandomGenerator random = new Well19937c(3);
@@ -82,7 +82,7 @@ class LikelyBandsTest {
         double[] missed = new double[middle.length];
         for (int draw = 0; draw < 12; draw++) {
             double[] sum = new double[middle.length];
-            Map<Unknown, Double> errors = new HashMap<>();
+            Map<InputUncertainty, Double> errors = new HashMap<>();
             for (int k = 0; k < unknowns.size(); k++) {
                 double times = random.nextGaussian() / 1.645;
                 errors.put(unknowns.get(k), times * unknowns.get(k).size());
@@ -96,9 +96,12 @@ class LikelyBandsTest {
                 missed[i] += Math.pow(together[i] - middle[i] - sum[i], 2);
             }
         }
-        assertThat(Math.sqrt(missed[Trial.STALL] / square[Trial.STALL])).isLessThan(0.1);
-        assertThat(Math.sqrt(missed[Trial.ELEVATOR] / square[Trial.ELEVATOR])).isLessThan(0.25);
-        assertThat(Math.sqrt(missed[Trial.DESCENT] / square[Trial.DESCENT])).isLessThan(0.25);
+        assertThat(Math.sqrt(missed[PerturbedRun.STALL] / square[PerturbedRun.STALL]))
+                .isLessThan(0.1);
+        assertThat(Math.sqrt(missed[PerturbedRun.ELEVATOR] / square[PerturbedRun.ELEVATOR]))
+                .isLessThan(0.25);
+        assertThat(Math.sqrt(missed[PerturbedRun.DESCENT] / square[PerturbedRun.DESCENT]))
+                .isLessThan(0.25);
     }
 
     @Test
@@ -107,7 +110,7 @@ class LikelyBandsTest {
         FlyResult said = fly(orchard("flat bottom 12 %"));
         assertThat(said.matters()).hasSize(3);
         assertThat(said.matters().get(0).what()).isEqualTo("airfoil");
-        assertThat(known.matters()).extracting(FlyResult.Matter::what).doesNotContain("airfoil");
+        assertThat(known.matters()).extracting(FlyResult.Sensitivity::what).doesNotContain("airfoil");
         assertThat(width(said)).isGreaterThan(1.5 * width(known));
     }
 

@@ -13,7 +13,7 @@ import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.model.Tail;
 import throwline.model.Wing;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Limits are common practice, no source; the example models lie inside them. */
 class ModelReviewTest {
@@ -116,7 +116,7 @@ class ModelReviewTest {
     }
 
     private static List<String> codes(Model model) {
-        return ModelReview.of(model).stream().map(Note::code).toList();
+        return ModelReview.of(model).stream().map(Message::code).toList();
     }
 
     private static Model with(Model m, List<Pack> packs) {

@@ -11,7 +11,7 @@ import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.section.MeasuredSections;
 import throwline.study.Comparison.PackResult;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** A model that does not hold its nose by itself is not shown as if it did. */
 class PitchBalanceTest {
@@ -72,6 +72,6 @@ class PitchBalanceTest {
 
     private static List<String> codes(double margin) {
         return new PitchBalance(Optional.of(margin))
-                .notes().stream().map(Note::code).toList();
+                .notes().stream().map(Message::code).toList();
     }
 }

@@ -38,8 +38,8 @@ import throwline.model.Pack;
 import throwline.model.Servo;
 import throwline.section.MeasuredSections;
 import throwline.section.SectionAerodynamics;
+import throwline.study.BlowBackResult.Hold;
 import throwline.study.ServoAnswer.Yield;
-import throwline.study.StandingAnswer.Hold;
 
 /** Where surfaces stand in the air, with whole models: closed forms, other numerics, and what must not happen. */
 class StandingStoriesTest {
@@ -328,7 +328,7 @@ class StandingStoriesTest {
                         model.packs().get(0),
                         model.setUps().get(3),
                         FlyQuestion.open());
-        StandingAnswer.Row flaps = fly.standing().telling().stream()
+        BlowBackResult.Row flaps = fly.standing().telling().stream()
                 .filter(row -> row.surface().equals("flaps"))
                 .findFirst()
                 .orElseThrow();
@@ -339,7 +339,7 @@ class StandingStoriesTest {
                 .isGreaterThan(angle(flaps, fly.standing().fast()));
     }
 
-    private static double angle(StandingAnswer.Row row, double speed) {
+    private static double angle(BlowBackResult.Row row, double speed) {
         return row.at(speed).orElseThrow().angle();
     }
 }

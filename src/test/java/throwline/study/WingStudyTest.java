@@ -9,7 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import throwline.model.Model;
 import throwline.model.SetUp;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /**
@@ -99,7 +99,7 @@ class WingStudyTest {
         WingSweep atStop = sweep(model, WingQuestion.of(stop, FIVE_DEGREES, 12));
         assertThat(cut.points()).isEqualTo(atStop.points());
         assertThat(atStop.warnings()).isEmpty();
-        assertThat(cut.warnings()).extracting(Note::code).containsExactly("note.wing.cut-at-travel");
+        assertThat(cut.warnings()).extracting(Message::code).containsExactly("note.wing.cut-at-travel");
         Words words = Words.load();
         assertThat(words.has("note.wing.cut-at-travel")).isTrue();
         assertThat(words.has("note.wing.not-converged")).isTrue();

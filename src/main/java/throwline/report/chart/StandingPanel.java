@@ -13,8 +13,8 @@ import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
-import throwline.study.StandingAnswer;
-import throwline.study.StandingAnswer.Row;
+import throwline.study.BlowBackResult;
+import throwline.study.BlowBackResult.Row;
 import throwline.words.Words;
 
 /**
@@ -28,7 +28,7 @@ final class StandingPanel {
     private static final BasicStroke DASHED =
             new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 4}, 0);
 
-    private final StandingAnswer answer;
+    private final BlowBackResult answer;
     private final Function<String, HouseStyle.Look> looks;
     private final Words words;
 
@@ -37,7 +37,7 @@ final class StandingPanel {
      * @param looks how a surface is drawn, by its name
      * @param words the sentences
      */
-    StandingPanel(StandingAnswer answer, Function<String, HouseStyle.Look> looks, Words words) {
+    StandingPanel(BlowBackResult answer, Function<String, HouseStyle.Look> looks, Words words) {
         this.answer = answer;
         this.looks = looks;
         this.words = words;

@@ -12,7 +12,7 @@ import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.RollRate;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Comparisons as JSON, format {@code compare/1}: SI units, angles in degrees. */
 public final class CompareJson {
@@ -120,9 +120,9 @@ public final class CompareJson {
         json.end();
     }
 
-    private void notes(JsonWriter json, List<Note> notes) {
+    private void notes(JsonWriter json, List<Message> notes) {
         json.array();
-        for (Note note : notes) {
+        for (Message note : notes) {
             json.shortObject();
             json.key("code").value(note.code());
             json.key("text").value(sentences.say(note));

@@ -10,13 +10,13 @@ import throwline.model.Surface;
 import throwline.report.BenchThrow;
 import throwline.report.Headlines;
 import throwline.report.Sentences;
+import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
-import throwline.sizing.Trial;
 import throwline.study.FindResult;
 import throwline.study.FindResult.HelpFound;
 import throwline.study.FindResult.LoopFound;
@@ -24,7 +24,7 @@ import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.ThrowBand;
 import throwline.study.FindResult.TrimFound;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** What must stand where, as JSON, format {@code find/1}: SI units, angles in degrees, trailing edge down positive. */
 public final class FindJson {
@@ -67,7 +67,7 @@ public final class FindJson {
         json.end();
         json.key("warnings").array();
         result.notes().forEach(note -> note(json, note));
-        note(json, Note.of("note.assumed-bands"));
+        note(json, Message.of("note.assumed-bands"));
         result.beyondMeasured().forEach(note -> note(json, note));
         json.end();
         json.end();
@@ -118,7 +118,7 @@ public final class FindJson {
         json.end();
     }
 
-    private static void trial(JsonWriter json, String key, Trial trial) {
+    private static void trial(JsonWriter json, String key, CandidateFlight trial) {
         json.key(key).shortObject();
         json.key("flaps").value(trial.flap() * DEGREE);
         json.key("ailerons").value(trial.aileron() * DEGREE);
@@ -285,7 +285,7 @@ public final class FindJson {
         json.end();
     }
 
-    private void note(JsonWriter json, Note note) {
+    private void note(JsonWriter json, Message note) {
         json.shortObject();
         json.key("code").value(note.code());
         json.key("text").value(sentences.say(note));

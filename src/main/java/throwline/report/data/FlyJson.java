@@ -84,7 +84,7 @@ public final class FlyJson {
 
     private static void matters(JsonWriter json, FlyResult result) {
         json.key("matters").array();
-        for (FlyResult.Matter matter : result.matters()) {
+        for (FlyResult.Sensitivity matter : result.matters()) {
             boolean speed = matter.effect().dimension() == Dimension.SPEED;
             json.shortObject();
             json.key("what").value(matter.what());

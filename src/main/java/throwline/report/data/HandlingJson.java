@@ -15,7 +15,7 @@ import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
 import throwline.study.Handling.Rank;
 import throwline.study.Handling.Suggested;
-import throwline.words.Note;
+import throwline.words.Message;
 
 /** Landings, gust margins, pulls and moving surfaces of one set-up as JSON: SI units, angles in degrees, loads in g. */
 final class HandlingJson {
@@ -161,7 +161,7 @@ final class HandlingJson {
         json.end();
     }
 
-    private void note(Note note) {
+    private void note(Message note) {
         json.shortObject();
         json.key("code").value(note.code());
         json.key("text").value(sentences.say(note));

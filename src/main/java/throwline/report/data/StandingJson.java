@@ -2,9 +2,9 @@ package throwline.report.data;
 
 import java.util.Optional;
 import throwline.report.EdgeThrow;
-import throwline.study.StandingAnswer;
-import throwline.study.StandingAnswer.Point;
-import throwline.study.StandingAnswer.Row;
+import throwline.study.BlowBackResult;
+import throwline.study.BlowBackResult.Point;
+import throwline.study.BlowBackResult.Row;
 
 /** Where the surfaces really stand: SI units, angles in degrees. */
 final class StandingJson {
@@ -18,7 +18,7 @@ final class StandingJson {
     }
 
     /** The key {@code standing}: one entry a surface, side and stick that the set-up or the stick moves from neutral. */
-    void write(StandingAnswer answer) {
+    void write(BlowBackResult answer) {
         json.key("standing").array();
         answer.rows().forEach(this::row);
         json.end();

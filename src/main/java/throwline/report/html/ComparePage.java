@@ -62,7 +62,7 @@ public final class ComparePage {
         for (Compared model : models) {
             parts.add(Part.Enclosed.of(words, model.fileName(), model.fileText()));
         }
-        return new Leaf(title(models), under(models), parts).html();
+        return new HtmlPage(title(models), under(models), parts).html();
     }
 
     private String title(List<Compared> models) {

@@ -15,7 +15,7 @@ import throwline.study.Comparison.PackResult;
 import throwline.study.FlyResult;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** One set-up in depth as one page. */
@@ -40,7 +40,7 @@ public final class FlyPage {
     public String write(FlyResult result, Page page, AirfoilLibrary airfoils, String fileName, String fileText) {
         PackResult pack = new PackResult(result.pack(), List.of(result.glance()));
         Flown flown = new Flown("", result.model(), pack, words.say("page.air.field"), page);
-        List<Note> warnings = BeyondMeasured.notes(List.of(result.glance().setUp()));
+        List<Message> warnings = BeyondMeasured.notes(List.of(result.glance().setUp()));
         Situation situation = new Situation(new Comparison(result.model(), Double.NaN, List.of(pack), warnings), pack);
         List<Part> parts = new ArrayList<>();
         parts.add(Part.Verdict.of(words.say("page.verdict"), new Verdicts(page, words).of(situation)));
@@ -65,6 +65,6 @@ public final class FlyPage {
                 result.pack().name(),
                 printer.print(result.pack().mass(), Dimension.MASS),
                 printer.print(result.pack().balance(), Dimension.LENGTH));
-        return new Leaf(title, List.of(with), parts).html();
+        return new HtmlPage(title, List.of(with), parts).html();
     }
 }

@@ -101,6 +101,6 @@ public final class TextPage {
                 .filter(TextSection.Sentence.class::isInstance)
                 .map(block -> ((TextSection.Sentence) block).text())
                 .toList();
-        return new Leaf(title.heading(), under, parts).html();
+        return new HtmlPage(title.heading(), under, parts).html();
     }
 }

@@ -9,7 +9,7 @@ import throwline.report.Page;
 import throwline.report.Sentences;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** A model as it was read, what is unusual about it and what was assumed, as a person reads it at a terminal. */
@@ -63,7 +63,7 @@ public final class CheckTable {
         return paragraph("", line);
     }
 
-    private void unusual(StringBuilder text, List<Note> unusual) {
+    private void unusual(StringBuilder text, List<Message> unusual) {
         if (unusual.isEmpty()) {
             text.append(paragraph("", words.say("check.usual"))).append('\n');
         } else {
@@ -83,7 +83,7 @@ public final class CheckTable {
         section(text, words.say(heading, assumed.size()), body);
     }
 
-    private String notes(List<Note> notes) {
+    private String notes(List<Message> notes) {
         return notes.stream().map(note -> paragraph("  ", sentences.say(note))).collect(Collectors.joining());
     }
 

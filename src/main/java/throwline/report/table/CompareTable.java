@@ -13,7 +13,7 @@ import throwline.study.Comparison.PackResult;
 import throwline.study.SetUpResult;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** A comparison as a person reads it at a terminal: one block a pack, then what holds for all. */
@@ -107,7 +107,7 @@ public final class CompareTable {
                         .collect(Collectors.joining());
     }
 
-    private String notes(List<Note> notes, List<Note> warnings) {
+    private String notes(List<Message> notes, List<Message> warnings) {
         return Stream.concat(warnings.stream(), notes.stream())
                 .map(note -> Wrapped.paragraph("  ", "    ", page.shown(sentences.say(note)), page.width()))
                 .collect(Collectors.joining());

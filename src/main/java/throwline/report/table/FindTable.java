@@ -9,7 +9,7 @@ import throwline.study.FindResult;
 import throwline.study.SetUpResult;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** What must stand where, as a person reads it at a terminal. */
@@ -98,7 +98,7 @@ public final class FindTable {
                                         .name()
                                         .equals(result.question().name()))
                                 .flatMap(s -> s.notes().stream()),
-                        Stream.of(Note.of("note.assumed-bands")),
+                        Stream.of(Message.of("note.assumed-bands")),
                         result.beyondMeasured().stream())
                 .flatMap(s -> s)
                 .distinct()

@@ -8,8 +8,8 @@ import throwline.model.Surface;
 import throwline.report.BenchThrow;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.sizing.CandidateFlight;
 import throwline.sizing.Limit;
-import throwline.sizing.Trial;
 import throwline.words.Words;
 
 /** Phrases that several answers of a search share. */
@@ -58,7 +58,7 @@ final class FindWords {
     }
 
     /** Flaps 58 degrees down, ailerons neutral. */
-    String surfaces(Model model, Trial trial) {
+    String surfaces(Model model, CandidateFlight trial) {
         return model.wing().surfaces().stream()
                 .filter(s -> s.travelUp() > 0 || s.travelDown() > 0)
                 .map(s -> words.say(

@@ -15,15 +15,15 @@ import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
 import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
-import throwline.study.FlyResult.Matter;
 import throwline.study.FlyResult.RollDetail;
+import throwline.study.FlyResult.Sensitivity;
 import throwline.study.FlyResult.Why;
 import throwline.study.Handling.Moves;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** One set-up in depth as a person reads it at a terminal. */
@@ -99,7 +99,7 @@ public final class FlyTable {
                 "row.section.notes",
                 notes(Stream.of(
                                 result.notes(),
-                                List.of(Note.of("note.assumed-bands")),
+                                List.of(Message.of("note.assumed-bands")),
                                 BeyondMeasured.notes(List.of(result.glance().setUp())))
                         .flatMap(List::stream)
                         .toList()));
@@ -245,7 +245,7 @@ public final class FlyTable {
 
     private String matters(FlyResult result) {
         StringBuilder text = new StringBuilder();
-        for (Matter matter : result.matters()) {
+        for (Sensitivity matter : result.matters()) {
             String effect =
                     switch (matter.number()) {
                         case "stall" -> figures.speedStep(matter.effect().value());
@@ -259,7 +259,8 @@ public final class FlyTable {
                             matter.name(),
                             words.say("fly.moves." + matter.number(), effect),
                             printer.print(
-                                    matter.what().equals("balance") ? Matter.BALANCE : Matter.EDGE, Dimension.LENGTH)));
+                                    matter.what().equals("balance") ? Sensitivity.BALANCE : Sensitivity.EDGE,
+                                    Dimension.LENGTH)));
         }
         return text.toString();
     }
@@ -328,7 +329,7 @@ public final class FlyTable {
         return text.toString();
     }
 
-    private String notes(List<Note> notes) {
+    private String notes(List<Message> notes) {
         StringBuilder text = new StringBuilder();
         notes.forEach(note -> line(text, sentences.say(note)));
         return text.toString();

@@ -7,12 +7,12 @@ import throwline.model.Model;
 import throwline.report.BenchThrow;
 import throwline.report.Headlines;
 import throwline.report.Sentences;
+import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundSetUp.OneDegree;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SurfaceGroups;
-import throwline.sizing.Trial;
 import throwline.study.FindResult;
 import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.ThrowBand;
@@ -161,13 +161,13 @@ final class FoundSetUpText {
         return words.say(key, which, figures.deflection(band.low()), figures.deflection(band.high()));
     }
 
-    private double reached(Trial trial) {
+    private double reached(CandidateFlight trial) {
         return wants.descent().isPresent() ? trial.angle() : trial.stallSpeed();
     }
 
     private String reach() {
-        Trial least = found.least();
-        Trial most = found.most();
+        CandidateFlight least = found.least();
+        CandidateFlight most = found.most();
         String with = say.surfaces(model, most);
         String stopped = say.limits(found.stoppedBy());
         return wants.descent()

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import throwline.report.Sentences;
 import throwline.study.SetUpResult;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** Notes of set-ups; one that holds for several names them all. */
@@ -41,7 +41,7 @@ public final class SetUpNotes {
     }
 
     /** A sentence a note, behind the names of its set-ups. */
-    private List<String> lines(List<SetUpResult> setUps, Predicate<Note> wanted) {
+    private List<String> lines(List<SetUpResult> setUps, Predicate<Message> wanted) {
         Map<String, List<String>> byNote = new LinkedHashMap<>();
         for (SetUpResult result : setUps) {
             result.notes().stream()

@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import throwline.model.Elevator;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.study.BlowBackResult;
+import throwline.study.BlowBackResult.Hold;
+import throwline.study.BlowBackResult.Row;
 import throwline.study.SetUpResult.Side;
-import throwline.study.StandingAnswer;
-import throwline.study.StandingAnswer.Hold;
-import throwline.study.StandingAnswer.Row;
 import throwline.words.Words;
 
 /** Where the surfaces really stand: what is programmed, what the bench shows, what the air leaves of it. */
@@ -31,7 +31,7 @@ final class StandingLines {
     }
 
     /** A few lines a surface: degrees, the trailing edge, and how far if the air pushes harder. */
-    String table(StandingAnswer answer) {
+    String table(BlowBackResult answer) {
         List<Row> rows = answer.telling();
         if (rows.isEmpty()) {
             return "";
@@ -102,12 +102,12 @@ final class StandingLines {
     }
 
     private List<String> like(Row row, double speed) {
-        double angle = row.at(speed).map(StandingAnswer.Point::angle).orElse(row.bench());
+        double angle = row.at(speed).map(BlowBackResult.Point::angle).orElse(row.bench());
         return row.gapShare() < 1 ? List.of(angle(row.gapShare() * angle)) : List.of("-");
     }
 
     /** What the table means, and what it does not know. */
-    List<String> remarks(StandingAnswer answer, Elevator elevator) {
+    List<String> remarks(BlowBackResult answer, Elevator elevator) {
         List<Row> rows = answer.telling();
         List<String> lines = new ArrayList<>();
         boolean air = rows.stream().anyMatch(row -> !row.overSpeed().isEmpty());

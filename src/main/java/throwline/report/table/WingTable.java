@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import throwline.report.Page;
 import throwline.report.Sentences;
 import throwline.study.WingSweep;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** The bare wing over incidence as a table of coefficients. */
@@ -48,7 +48,7 @@ public final class WingTable {
                 page.width()));
         text.append('\n').append(columns(sweep).render(page)).append('\n');
         sweep.stall().ifPresent(stall -> text.append(Wrapped.paragraph("", "", stall(stall), page.width())));
-        for (Note note : sweep.warnings()) {
+        for (Message note : sweep.warnings()) {
             String sentence = page.shown(new Sentences(words, page.units()).say(note));
             text.append(Wrapped.paragraph("", "", sentence, page.width()));
         }

@@ -18,7 +18,7 @@ import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.Manner;
 import throwline.study.SetUpResult.Side;
 import throwline.units.Display;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** Which sentence is said when; every number here is invented. */
@@ -29,7 +29,7 @@ class VerdictsTest {
 
     private final CompareAnswer answer = Fixture.orchard();
 
-    private List<String> said(UnaryOperator<SetUpResult> change, Note... warnings) {
+    private List<String> said(UnaryOperator<SetUpResult> change, Message... warnings) {
         PackResult pack = answer.comparison().packs().get(0);
         List<SetUpResult> changed = pack.setUps().stream().map(change).toList();
         PackResult other = new PackResult(pack.pack(), changed);
@@ -85,7 +85,7 @@ class VerdictsTest {
     @Test
     void the_elevator_that_ends_first_and_the_wing_that_may_drop_are_named() {
         List<String> said = said(result -> new Copy(result)
-                .notes(is(result, "clean") ? List.of(Note.of("note.elevator-before-wing")) : List.of())
+                .notes(is(result, "clean") ? List.of(Message.of("note.elevator-before-wing")) : List.of())
                 .stall(new FirstStall(
                         Side.BOTH, 0.5, "", is(result, "airbrake") ? Manner.MAY_DROP_A_WING : Manner.SAGS))
                 .get());
@@ -97,7 +97,7 @@ class VerdictsTest {
     @Test
     void an_unstable_model_is_warned_of_before_all_else() {
         List<String> said = said(result -> new Copy(result)
-                .notes(List.of(Note.of(is(result, "clean") ? "note.hardly-stable" : "note.unstable")))
+                .notes(List.of(Message.of(is(result, "clean") ? "note.hardly-stable" : "note.unstable")))
                 .get());
         assertThat(said.get(0))
                 .startsWith("Take-off flap, landing flap and airbrake: ")
@@ -123,7 +123,7 @@ class VerdictsTest {
     void flaps_that_nobody_measured_are_spoken_of_only_where_the_study_warned() {
         String sentence = "Nobody has measured flaps this far down at this size: steepness may be out by a third.";
         assertThat(said(result -> result)).doesNotContain(sentence);
-        assertThat(said(result -> result, Note.of("note.no-flap-measured"))).contains(sentence);
+        assertThat(said(result -> result, Message.of("note.no-flap-measured"))).contains(sentence);
     }
 
     @Test
@@ -149,7 +149,7 @@ class VerdictsTest {
         private Headline descent;
         private Headline change;
         private FirstStall stall;
-        private List<Note> notes;
+        private List<Message> notes;
 
         Copy(SetUpResult of) {
             this.of = of;
@@ -172,7 +172,7 @@ class VerdictsTest {
             return this;
         }
 
-        Copy notes(List<Note> newNotes) {
+        Copy notes(List<Message> newNotes) {
             notes = newNotes;
             return this;
         }

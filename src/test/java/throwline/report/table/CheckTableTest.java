@@ -12,7 +12,7 @@ import throwline.report.Page;
 import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.Quantity;
-import throwline.words.Note;
+import throwline.words.Message;
 import throwline.words.Words;
 
 /** Wording and layout of the answer of {@code check}, from a fixed model. */
@@ -27,8 +27,8 @@ class CheckTableTest {
                 List.of(
                         new CheckAnswer.Assumed("wing.incidence", "0 deg", "Most builders measure from the wing."),
                         new CheckAnswer.Assumed("propeller.blades", "2", "Usual.")),
-                List.of(Note.of("note.unusual.balance", share(0.41), share(0.25), share(0.33), "small")),
-                List.of(Note.of("input.notused", "servos")));
+                List.of(Message.of("note.unusual.balance", share(0.41), share(0.25), share(0.33), "small")),
+                List.of(Message.of("input.notused", "servos")));
         Golden.check("check.txt", table(answer));
     }
 
@@ -45,7 +45,7 @@ class CheckTableTest {
         CheckAnswer answer = new CheckAnswer(
                 MODEL,
                 List.of(new CheckAnswer.Assumed("wing.height", "62 mm", "From position and body height.")),
-                List.of(Note.of("note.unusual.surface-width", "flaps", new Quantity(0.05, Dimension.LENGTH))),
+                List.of(Message.of("note.unusual.surface-width", "flaps", new Quantity(0.05, Dimension.LENGTH))),
                 List.of());
         assertThat(table(answer).lines()).allMatch(line -> line.length() <= 80);
     }

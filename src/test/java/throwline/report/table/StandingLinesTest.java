@@ -9,11 +9,11 @@ import throwline.Golden;
 import throwline.model.Elevator;
 import throwline.model.Hinge;
 import throwline.report.Page;
+import throwline.study.BlowBackResult;
+import throwline.study.BlowBackResult.Hold;
+import throwline.study.BlowBackResult.Point;
+import throwline.study.BlowBackResult.Row;
 import throwline.study.SetUpResult.Side;
-import throwline.study.StandingAnswer;
-import throwline.study.StandingAnswer.Hold;
-import throwline.study.StandingAnswer.Point;
-import throwline.study.StandingAnswer.Row;
 import throwline.units.Display;
 import throwline.words.Words;
 
@@ -33,7 +33,7 @@ class StandingLinesTest {
         return new Point(speed, angle * DEG, Optional.of(perhaps * DEG), hold);
     }
 
-    private static final StandingAnswer ALL = new StandingAnswer(
+    private static final BlowBackResult ALL = new BlowBackResult(
             11.5,
             15.8,
             true,
@@ -59,10 +59,10 @@ class StandingLinesTest {
                             point(15.8, -10.9, -10.3, Hold.HELD)),
                     row("elevator", "full up", Side.BOTH, -14, -14, 0.85)));
 
-    private static final StandingAnswer PLAIN =
-            new StandingAnswer(11.5, 24.8, false, List.of(row("ailerons", "rates", Side.RIGHT, -12, -12, 1)));
+    private static final BlowBackResult PLAIN =
+            new BlowBackResult(11.5, 24.8, false, List.of(row("ailerons", "rates", Side.RIGHT, -12, -12, 1)));
 
-    private static String text(StandingAnswer answer, Elevator elevator, int width) {
+    private static String text(BlowBackResult answer, Elevator elevator, int width) {
         Page page = Page.of(width, true, false, Display.metric());
         StandingLines lines = new StandingLines(page, Words.load(), new Figures(page, Words.load()));
         StringBuilder text = new StringBuilder(lines.table(answer));
@@ -78,7 +78,7 @@ class StandingLinesTest {
 
     @Test
     void nothingMoved() {
-        assertThat(text(StandingAnswer.none(), HINGED, 80)).isEmpty();
+        assertThat(text(BlowBackResult.none(), HINGED, 80)).isEmpty();
     }
 
     /** Of the sides and sticks the one that falls furthest short is shown, of the set-up alone all. */

@@ -1,0 +1,127 @@
+package throwline.flight;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import throwline.flight.Descent.Outcome;
+import throwline.model.Pack;
+
+/** Steady descents of the balanced model with the throttle shut. */
+final class DescentSolver {
+
+    /** Angle of attack is found to this, rad. */
+    private static final double ANGLE_TOLERANCE = 1e-5;
+
+    /** A root at the jump through zero lift is none: the force found must be the one wanted to this share. */
+    private static final double RESULTANT_TOLERANCE = 1e-3;
+
+    /** First guess of lift coefficient per rad for the whole model. */
+    private static final double USUAL_SLOPE = 5;
+
+    private static final double WIDEST = Math.toRadians(40);
+    private static final int MOST_PASSES = 24;
+
+    /** Least change of the angle of attack, rad, that tells a slope although the speed changed as well. */
+    private static final double SECANT_STEP = 1e-3;
+
+    private static final double SPEED_TOLERANCE = 1e-4;
+
+    private final Trimmer trimmer;
+    private final Pack pack;
+    private final double stallAlpha;
+    private final SteadyDescent balance;
+    private final WarmStartSecant speedRoot;
+    private Optional<Attitude> last = Optional.empty();
+    private final List<Found> known = new ArrayList<>();
+
+    /**
+     * @param trimmer the model in its set-up
+     * @param pack with this battery
+     * @param stallAlpha angle of attack at the stall, rad: the end of the branch that is searched
+     */
+    DescentSolver(Trimmer trimmer, Pack pack, double stallAlpha) {
+        this.trimmer = trimmer;
+        this.pack = pack;
+        this.stallAlpha = stallAlpha;
+        balance = trimmer.airframe().balance(pack);
+        speedRoot = new WarmStartSecant(ANGLE_TOLERANCE, stallAlpha - Math.toRadians(5), USUAL_SLOPE);
+    }
+
+    /** True where it was made for this stall. */
+    boolean serves(double otherStallAlpha) {
+        return stallAlpha == otherStallAlpha;
+    }
+
+    /** The descent at a speed. */
+    Descent at(double speed) {
+        double wanted = balance.resultantFor(speed);
+        // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
+        UnivariateFunction excess = alpha -> excess(attitude(speed, alpha), wanted);
+        nearest(wanted)
+                .ifPresent(near -> speedRoot.expect(near.attitude.alpha(), excess(near.attitude, wanted), near.slope));
+        OptionalDouble alpha = speedRoot.solve(excess, stallAlpha - WIDEST, stallAlpha);
+        if (alpha.isEmpty()) {
+            Outcome outcome = excess.value(stallAlpha) < 0 ? Outcome.TOO_SLOW : Outcome.NOT_FOUND;
+            return new Descent(outcome, Optional.empty());
+        }
+        Attitude attitude = attitude(speed, alpha.getAsDouble());
+        known.add(new Found(attitude, speedRoot.slope()));
+        if (Math.abs(attitude.resultant() - wanted) > RESULTANT_TOLERANCE * wanted) {
+            return new Descent(Outcome.TOO_FAST, Optional.empty());
+        }
+        Outcome outcome = !attitude.converged()
+                ? Outcome.NOT_FOUND
+                : attitude.elevatorLimit() == Attitude.ElevatorLimit.NONE ? Outcome.STEADY : Outcome.ELEVATOR_SHORT;
+        return new Descent(outcome, Optional.of(attitude));
+    }
+
+    /** The descent found before whose lift is nearest. */
+    private Optional<Found> nearest(double wanted) {
+        return known.stream().min(Comparator.comparingDouble(found -> Math.abs(found.attitude.resultant() - wanted)));
+    }
+
+    /** A descent, and the slope of lift over angle of attack there. */
+    private record Found(Attitude attitude, double slope) {}
+
+    private static double excess(Attitude a, double wanted) {
+        return a.lift() - Math.sqrt(Math.max(0, wanted * wanted - a.drag() * a.drag()));
+    }
+
+    /**
+     * Steady speed straight down, m/s; empty where it was not found. Angle of attack and speed are drawn near together: each
+     * attitude gives the angle without lift, on the slope known from the last, and the speed that its drag holds.
+     *
+     * @param firstGuess m/s, where no descent was found before
+     */
+    Optional<Double> noseDownSpeed(double firstGuess) {
+        Attitude here =
+                nearest(0).map(Found::attitude).orElseGet(() -> attitude(firstGuess, stallAlpha - Math.toRadians(15)));
+        double slope = speedRoot.slope();
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double shift = here.lift() / slope;
+            double speed = balance.speed(0, here.drag());
+            if (Math.abs(shift) < ANGLE_TOLERANCE && Math.abs(speed - here.speed()) < SPEED_TOLERANCE * speed) {
+                boolean flies = here.converged() && here.elevatorLimit() == Attitude.ElevatorLimit.NONE;
+                return flies ? Optional.of(speed) : Optional.empty();
+            }
+            double alpha = Math.max(stallAlpha - WIDEST, Math.min(stallAlpha, here.alpha() - shift));
+            Attitude next = attitude(speed, alpha);
+            double secant = (next.lift() - here.lift()) / (next.alpha() - here.alpha());
+            if (Math.abs(alpha - here.alpha()) > SECANT_STEP && secant > 0) {
+                slope = secant;
+            }
+            here = next;
+        }
+        return Optional.empty();
+    }
+
+    private Attitude attitude(double speed, double alpha) {
+        if (last.isEmpty() || last.get().speed() != speed || last.get().alpha() != alpha) {
+            last = Optional.of(trimmer.at(pack, speed, alpha));
+        }
+        return last.get();
+    }
+}

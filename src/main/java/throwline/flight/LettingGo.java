@@ -1,9 +1,0 @@
-package throwline.flight;
-
-/**
- * Where a part of the wing lets go with a roll stick at full, before the model has begun to roll.
- *
- * @param speed speed at which it happens in level flight, m/s
- * @param strip strip of the wing
- */
-public record LettingGo(double speed, int strip) {}

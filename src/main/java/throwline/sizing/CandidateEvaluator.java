@@ -1,0 +1,73 @@
+package throwline.sizing;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import throwline.flight.Airframe;
+import throwline.flight.Descent;
+import throwline.flight.Flight;
+import throwline.flight.Stall;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+
+/** Flies set-ups, each once. Each starts from nothing, so that an answer does not depend on the order of questions. */
+final class CandidateEvaluator {
+
+    private final Airframe airframe;
+    private final Pack pack;
+    private final SurfaceGroups groups;
+    private final String name;
+    private final Optional<Double> speed;
+    private final Map<Place, CandidateFlight> flown = new ConcurrentHashMap<>();
+    private final AtomicInteger flights = new AtomicInteger();
+
+    /**
+     * @param airframe the model
+     * @param pack with this battery
+     * @param groups what may be moved
+     * @param name of the set-ups
+     * @param speed at which a descent is wanted, m/s; empty where only the stall is
+     */
+    CandidateEvaluator(Airframe airframe, Pack pack, SurfaceGroups groups, String name, Optional<Double> speed) {
+        this.airframe = airframe;
+        this.pack = pack;
+        this.groups = groups;
+        this.name = name;
+        this.speed = speed;
+    }
+
+    /** Where flaps and ailerons stand, rad. */
+    record Place(double flap, double aileron) {
+
+        /** A place on the way to another: 0 for here, 1 for there. */
+        Place towards(Place other, double share) {
+            return new Place(flap + share * (other.flap - flap), aileron + share * (other.aileron - aileron));
+        }
+    }
+
+    /** The set-up at a place, flown. */
+    CandidateFlight at(Place place) {
+        return flown.computeIfAbsent(place, this::fly);
+    }
+
+    /** Several at once. */
+    List<CandidateFlight> at(List<Place> places) {
+        return places.parallelStream().map(this::at).toList();
+    }
+
+    /** How many set-ups were flown. */
+    int flights() {
+        return flights.get();
+    }
+
+    private CandidateFlight fly(Place place) {
+        flights.incrementAndGet();
+        SetUp setUp = groups.setUp(name, place.flap(), place.aileron());
+        Flight flight = new Flight(airframe, setUp);
+        Optional<Stall> stall = flight.stall(pack);
+        Optional<Descent> descent = stall.flatMap(s -> speed.map(v -> flight.descent(pack, s, v)));
+        return CandidateFlight.of(place.flap(), place.aileron(), setUp, stall, descent);
+    }
+}

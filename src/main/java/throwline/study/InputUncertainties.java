@@ -1,0 +1,76 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import throwline.model.Model;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+import throwline.model.WingSection;
+import throwline.section.Airfoil;
+import throwline.section.AirfoilLibrary;
+import throwline.section.Basis;
+import throwline.section.SectionBands;
+import throwline.study.FlyResult.Sensitivity;
+
+/**
+ * What the owner of a model does not know exactly: weight to 1 %, balance point to 2 mm, throws to 1 mm at the trailing edge
+ * (common practice, no source), and an airfoil that was not measured itself (how far stand-ins are off: the validation book).
+ */
+final class InputUncertainties {
+
+    private static final double WEIGHT = 0.01;
+
+    /** Model size, for the accuracy of stand-ins. */
+    private static final double REYNOLDS = 200_000;
+
+    private final Model model;
+    private final AirfoilLibrary airfoils;
+    private final SectionBands bands = SectionBands.load();
+
+    InputUncertainties(Model model, AirfoilLibrary airfoils) {
+        this.model = model;
+        this.airfoils = airfoils;
+    }
+
+    /** All that matters in a set-up. */
+    List<InputUncertainty> in(SetUp setUp) {
+        List<InputUncertainty> all = new ArrayList<>();
+        all.add(new InputUncertainty(InputUncertainty.Kind.WEIGHT, "", WEIGHT));
+        all.add(new InputUncertainty(InputUncertainty.Kind.BALANCE, "", Sensitivity.BALANCE));
+        for (Surface surface : model.wing().surfaces()) {
+            if (setUp.deflection(surface.name()) != 0 || rolls(surface, setUp)) {
+                double chord = model.wing().throwChord(surface);
+                all.add(new InputUncertainty(InputUncertainty.Kind.THROW, surface.name(), Sensitivity.EDGE / chord));
+            }
+        }
+        SectionBands.Band band = bands.of(Basis.LIKENESS, REYNOLDS);
+        for (String name : standIns()) {
+            all.add(new InputUncertainty(InputUncertainty.Kind.AIRFOIL_LIFT, name, band.maxLift()));
+            all.add(new InputUncertainty(InputUncertainty.Kind.AIRFOIL_ANGLE, name, band.zeroLiftAngle()));
+            all.add(new InputUncertainty(InputUncertainty.Kind.AIRFOIL_DRAG, name, band.drag()));
+        }
+        return all;
+    }
+
+    /** Names of the wing's airfoils that others stand in for. */
+    Set<String> standIns() {
+        Set<String> names = new TreeSet<>();
+        for (WingSection section : model.wing().sections()) {
+            airfoils.find(section.airfoil())
+                    .filter(airfoil -> airfoil.likeness().isPresent())
+                    .map(Airfoil::name)
+                    .ifPresent(names::add);
+        }
+        return names;
+    }
+
+    private boolean rolls(Surface surface, SetUp setUp) {
+        return model.sticks().stream()
+                .anyMatch(stick -> stick instanceof Stick.Roll roll
+                        && roll.worksIn(setUp)
+                        && roll.throwsBySurface().containsKey(surface.name()));
+    }
+}
