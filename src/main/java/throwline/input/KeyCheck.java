@@ -20,6 +20,7 @@ final class KeyCheck {
 
     private final KeyTable table;
     private final Problems problems;
+    private final OutOfScope scope = new OutOfScope();
     private final List<Assumption> assumed = new ArrayList<>();
     private final List<String> notUsedYet = new ArrayList<>();
 
@@ -72,6 +73,12 @@ final class KeyCheck {
             return branch;
         }
         if (!(node instanceof Located.Mapping mapping)) {
+            Optional<Message> elsewhere =
+                    node instanceof Located.Scalar scalar ? scope.value(path, scalar.text()) : Optional.empty();
+            if (elsewhere.isPresent()) {
+                problems.add(node.place(), path, elsewhere.get());
+                return branch;
+            }
             String code = path.isEmpty() ? "input.root" : mayLack ? "input.group.none" : "input.group";
             problems.add(node.place(), path, Message.of(code, key.example()));
             return branch;
@@ -96,7 +103,7 @@ final class KeyCheck {
                 given.add(NearestName.key(written.text()));
                 i++;
             } else {
-                given.add(NearestName.key(entry(key, branch, entry)));
+                given.add(NearestName.key(entry(key, branch, entry, entries)));
             }
         }
         for (Key child : key.fixedChildren()) {
@@ -128,9 +135,14 @@ final class KeyCheck {
     }
 
     /** Takes one entry; the name of the key that it was meant for. */
-    private String entry(Key group, Branch branch, Located.Entry entry) {
+    private String entry(Key group, Branch branch, Located.Entry entry, List<Located.Entry> siblings) {
         String written = entry.key().text().strip();
         Optional<Key> child = group.child(written).or(group::anyChild);
+        Optional<Message> elsewhere = scope.key(branch.path(), child.isEmpty(), entry, siblings);
+        if (elsewhere.isPresent()) {
+            problems.add(entry.key().place(), path(branch, UnknownKey.shown(written)), elsewhere.get());
+            return written;
+        }
         if (child.isEmpty()) {
             UnknownKey unknown = UnknownKey.explain(written, group, table);
             problems.add(entry.key().place(), path(branch, UnknownKey.shown(written)), unknown.note());
@@ -184,6 +196,9 @@ final class KeyCheck {
     private static Message missingNote(Key key) {
         if (key.kind() == Key.Kind.VERSION) {
             return Message.of("input.version.missing");
+        }
+        if (key.path().equals("tail")) {
+            return Message.of("input.scope.no-tail");
         }
         if (key.kind() == Key.Kind.GROUP) {
             String required = key.children().stream()
@@ -270,7 +285,10 @@ final class KeyCheck {
         }
         ValueReader.Outcome outcome = ValueReader.read(key, scalar.text());
         if (outcome instanceof ValueReader.Wrong wrong) {
-            problems.add(scalar.place(), path, wrong.note());
+            Message note = scope.value(path, scalar.text())
+                    .or(() -> scope.arm(path, scalar.text()))
+                    .orElse(wrong.note());
+            problems.add(scalar.place(), path, note);
             return absent;
         }
         return Branch.of(name, path, place, scalar.place(), ((ValueReader.Value) outcome).value());
