@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 
 /**
  * Dry still air at one place. Formulae: ICAO standard atmosphere below 11 km and Sutherland's law (constants from memory;
- * FLIGHT-METHODS 1).
+ * methods manual 2.1).
  *
  * @param pressure Pa
  * @param temperature K

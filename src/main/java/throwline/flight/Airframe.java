@@ -97,7 +97,7 @@ public final class Airframe {
 
     /**
      * Drag of hinge gaps, horns and the corner of wing and body over the clean wing's section drag (PRACTICE,
-     * FLIGHT-METHODS 10: gaps 5 to 15 per cent, corner 5 to 10 above or in the middle, 10 to 20 for a low wing).
+     * methods manual 8.4: gaps 5 to 15 per cent, corner 5 to 10 above or in the middle, 10 to 20 for a low wing).
      */
     private double roughness() {
         boolean open = model.wing().surfaces().stream().map(Surface::hinge).anyMatch(Hinge.OPEN::equals);

@@ -6,7 +6,7 @@ import throwline.model.Body;
 
 /**
  * The nose-up moment of a slender body at incidence: Munk's twice volume times dynamic pressure times the difference of
- * apparent-mass factors times angle (FLIGHT-METHODS 6.7).
+ * apparent-mass factors times angle (NACA Report 184, from memory; methods manual 7.4).
  */
 final class BodyMoment {
 

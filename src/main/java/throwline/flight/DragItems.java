@@ -8,7 +8,7 @@ import throwline.model.Propeller;
 import throwline.model.Wheels;
 
 /**
- * Drag of body, fin, undercarriage and propeller with the throttle shut, by the build-up of FLIGHT-METHODS 9 and 10.
+ * Drag of body, fin, undercarriage and propeller with the throttle shut, by the build-up of the methods manual 8.1 to 8.3.
  * Coefficients without another source are from memory or common practice, as marked there; the whole is no better than a
  * quarter either way (the one complete model that was measured stands in the validation cases).
  */
@@ -26,10 +26,10 @@ final class DragItems {
     /** Flat plate across the stream, for blades held still (MEMORY). */
     private static final double BLADE_PLATE = 1.1;
 
-    /** Blade chord over diameter of a common model propeller: 24 mm at 330 mm (FLIGHT-METHODS 9). */
+    /** Blade chord over diameter of a common model propeller: 24 mm at 330 mm (PRACTICE, methods manual 8.3). */
     private static final double BLADE_CHORD = 24.0 / 330;
 
-    /** Blade area over span times largest chord, hub and tip taken off; gives the worked figure of FLIGHT-METHODS 9. */
+    /** Blade area over span times largest chord, hub and tip taken off; gives the worked figure of the methods manual 8.3. */
     private static final double BLADE_FILL = 0.79;
 
     /** Turning propeller on its disc: 0.05 coarse to 0.2 fine (MEMORY, half either way). */

@@ -1,7 +1,7 @@
 package throwline.flight;
 
 /**
- * A round-out at constant speed and constant load: an arc of a circle (FLIGHT-METHODS 5).
+ * A round-out at constant speed and constant load: an arc of a circle (mechanics; methods manual 10.2).
  *
  * @param speed m/s
  * @param load lift over weight at the bottom, above 1

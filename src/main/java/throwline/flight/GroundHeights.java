@@ -19,7 +19,7 @@ public final class GroundHeights {
 
     /**
      * The image is not brought closer than this, in mean chords: the loss of speed by the bound image was compared with an
-     * independent figure down to 0.63 chords (FLIGHT-METHODS 12, COMPUTED); at a third of a chord the lifting line ends.
+     * independent figure down to 0.63 chords (COMPUTED, methods manual 6.6); at a third of a chord the lifting line ends.
      */
     private static final double LOWEST = 0.6;
 

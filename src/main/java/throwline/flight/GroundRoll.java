@@ -5,7 +5,7 @@ import throwline.model.Model;
 
 /**
  * The roll to a stop: {@code m dV/dt = -mu (W - L) - D}, integrated over ground speed because of the wind
- * (FLIGHT-METHODS 5; without wind it has a closed form).
+ * (mechanics, methods manual 10.4; without wind it has a closed form).
  *
  * @param friction of wheels or belly on the ground
  * @param lift lift coefficient while it rolls
@@ -16,7 +16,7 @@ record GroundRoll(double friction, double lift, double drag) {
     private static final int STEPS = 64;
 
     /**
-     * Friction on a kind of ground, middle of the usual ranges (FLIGHT-METHODS 5, MEMORY and PRACTICE: hard 0.02 to 0.04,
+     * Friction on a kind of ground, middle of the usual ranges (MEMORY and PRACTICE, methods manual 10.4: hard 0.02 to 0.04,
      * short dry grass 0.06 to 0.10, long or wet grass 0.10 to 0.20, belly on grass 0.3 to 0.5).
      */
     static double friction(Model model) {

@@ -2,8 +2,8 @@ package throwline.flight;
 
 /**
  * The load that a gust from below adds, with the relief by the model's own answer:
- * {@code dn = K rho V a w / (2 W / S)}, {@code K = 0.88 u / (5.3 + u)}, {@code u = 2 (W / S) / (rho c a g)} (FLIGHT-METHODS
- * 4, MEMORY of a full-size rule).
+ * {@code dn = K rho V a w / (2 W / S)}, {@code K = 0.88 u / (5.3 + u)}, {@code u = 2 (W / S) / (rho c a g)} (form
+ * of FAR 23.341 from memory; methods manual 9.5).
  *
  * @param wingLoading weight over area, N/m^2
  * @param density kg/m^3

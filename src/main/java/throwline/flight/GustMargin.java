@@ -8,7 +8,7 @@ import throwline.model.Pack;
 
 /**
  * What is left before the stall at one speed, and how strong a gust from below takes it all: a sharp gust {@code w} turns
- * the air by {@code atan(w / V)} before speed and attitude answer (FLIGHT-METHODS 4).
+ * the air by {@code atan(w / V)} before speed and attitude answer (methods manual 9.5).
  *
  * @param angle angle of attack left before the wing's largest lift, rad
  * @param firstAngle angle of attack left before a part of the wing lets go, rad; not more than {@code angle}
@@ -18,7 +18,7 @@ import throwline.model.Pack;
  */
 public record GustMargin(double angle, double firstAngle, double gust, double firstGust, double usualLoad) {
 
-    /** A gust from below that a model meets on a usual day, m/s (FLIGHT-METHODS 4). */
+    /** A gust from below that a model meets on a usual day, m/s (PRACTICE, methods manual 9.5). */
     public static final double USUAL = 2;
 
     private static final double STEP = Math.toRadians(2);

@@ -10,16 +10,16 @@ import throwline.model.Pack;
 /** Lands the model in one set-up with one pack: approach, round-out, float, roll. */
 public final class LandingSimulator {
 
-    /** Load of the round-out, of the 1.69 that 1.3 times the stall speed gives (FLIGHT-METHODS 5). */
+    /** Load of the round-out, of the 1.69 that 1.3 times the stall speed gives (PRACTICE, methods manual 10.2). */
     private static final double LOAD = 1.3;
 
     /** The round-out ends with the wheels this high, m (PRACTICE: a hand's breadth). */
     private static final double HELD_OFF = 0.15;
 
-    /** Speed at touch-down over the slowest near the ground: middle of 9 to 10 over 8.7 to 8.9 m/s (TRADE-FACTS 4, PRACTICE). */
+    /** Speed at touch-down over the slowest near the ground: middle of 9 to 10 over 8.7 to 8.9 m/s (PRACTICE, methods manual 10.3). */
     private static final double TOUCHDOWN = 1.08;
 
-    /** The floatiness is told over these heights, m (TRADE-FACTS 9, story 14). */
+    /** The floatiness is told over these heights, m (PRACTICE, methods manual 10.3). */
     private static final double GLIDE_FROM = 1.5;
 
     private static final double GLIDE_TO = 0.1;

@@ -8,7 +8,7 @@ import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
 /**
  * A whole loop flown with the stick left where it is, so that the lift coefficient stays, throttle shut: integrated over the
- * angle turned in steps of one degree (FLIGHT-METHODS 8).
+ * angle turned in steps of one degree (mechanics; methods manual 12.2).
  *
  * @param topSpeed airspeed upside down at the top, m/s
  * @param endSpeed airspeed after the whole turn, m/s

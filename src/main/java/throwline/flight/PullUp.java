@@ -42,7 +42,7 @@ public record PullUp(
         TAIL
     }
 
-    /** Radius at the bottom of a loop, m; infinite where the load only carries the weight (FLIGHT-METHODS 8). */
+    /** Radius at the bottom of a loop, m; infinite where the load only carries the weight (methods manual 12.1). */
     public double radius() {
         return radius(speed, load);
     }

@@ -89,7 +89,7 @@ final class RollSolver {
         return new Rolling(here, incidence, airframe.model().wing().semiSpan());
     }
 
-    /** Time constant of the roll, s: {@code 4 I / (rho V S b^2 |Clp|)} (FLIGHT-METHODS 7). */
+    /** Time constant of the roll, s: {@code 4 I / (rho V S b^2 |Clp|)} (methods manual 11.2). */
     private double spinUp(double speed, double damping, double mass) {
         double span = airframe.model().wing().span();
         double inertia = mass * Math.pow(GYRATION * span, 2);

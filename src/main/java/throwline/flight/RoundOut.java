@@ -6,7 +6,7 @@ import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
 /**
  * The round-out: from the approach the model is pulled with constant load above that of straight flight until its path is
- * level, or until wing or elevator give no more. Integrated in steps of 0.02 s (FLIGHT-METHODS 5).
+ * level, or until wing or elevator give no more. Integrated in steps of 0.02 s (methods manual 10.2).
  */
 final class RoundOut {
 

@@ -27,12 +27,12 @@ import throwline.section.SectionCurve;
 
 /**
  * Torque that each servo of a model has to hold in one set-up: hinge moments from the lifting line at set-up plus stick,
- * through the linkage (FLIGHT-METHODS 13). Roll sticks are taken at the angle of attack of level flight, before the model
+ * through the linkage (methods manual 14.1). Roll sticks are taken at the angle of attack of level flight, before the model
  * answers; pulls at the wing's stall, to which they lead.
  */
 final class ServoLoads {
 
-    /** A servo is to be twice as strong as the torque that it has to hold (FLIGHT-METHODS 13, common practice). */
+    /** A servo is to be twice as strong as the torque that it has to hold (PRACTICE, methods manual 14.1). */
     static final double RESERVE = 2;
 
     /** Speed whose Reynolds number the sections are taken at, m/s: hinge moments hardly depend on it. */

@@ -5,7 +5,7 @@ import throwline.model.Pack;
 
 /**
  * Static stability of the balanced model with the elevator held: how the moment answers to lift, by a central difference
- * of half a degree of incidence with the whole model, wake and drag included (FLIGHT-METHODS 6.7).
+ * of half a degree of incidence with the whole model, wake and drag included (methods manual 7.5).
  *
  * @param margin distance of the balance point ahead of the neutral point, over the mean chord; positive is stable
  * @param neutralPoint behind the wing's leading edge at the middle, m

@@ -5,7 +5,7 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * The balance of a steady descent without thrust, exact at any angle: {@code L = W cos g}, {@code D = W sin g}
- * (FLIGHT-METHODS 2).
+ * (methods manual 9.1).
  *
  * @param weight N
  * @param density of the air, kg/m^3

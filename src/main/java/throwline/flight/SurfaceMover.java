@@ -28,7 +28,7 @@ public final class SurfaceMover {
     /** Seconds in which the hand brings the elevator to where it belongs (PRACTICE). */
     public static final double HAND = 0.5;
 
-    /** Shortest and longest time of the surfaces that is tried, s (TRADE-FACTS 1: slow servos take one to two). */
+    /** Shortest and longest time of the surfaces that is tried, s (PRACTICE: slow servos take one to two; methods manual 17.1). */
     public static final double QUICKEST = 0.5;
 
     public static final double SLOWEST = 4;

@@ -11,7 +11,7 @@ import throwline.model.TailPosition;
 
 /**
  * What the wing does to the air at the tail: downwash from the wing's own circulation with the sunken sheet, and the loss
- * of speed in its wake (half-width and centre loss after NACA TR 648/651, from memory: FLIGHT-METHODS 6.3).
+ * of speed in its wake (half-width and centre loss after NACA Reports 648 and 651, from memory; methods manual 7.1).
  */
 final class TailWake {
 
@@ -106,7 +106,7 @@ final class TailWake {
         return strip;
     }
 
-    /** Dynamic pressure left by the body's wake (PRACTICE, FLIGHT-METHODS 6.3). */
+    /** Dynamic pressure left by the body's wake (PRACTICE, methods manual 7.1). */
     private static double bodyFactor(TailPosition position) {
         return switch (position) {
             case ON_THE_BODY -> 0.90;

@@ -2,7 +2,7 @@ package throwline.flight;
 
 /**
  * A steady headwind that gets weaker towards open ground: {@code V(h) = V(10 m) (h / 10 m)^(1/7)} (MEMORY,
- * FLIGHT-METHODS 2).
+ * methods manual 9.6).
  *
  * @param atTenMetres m/s, from ahead
  */

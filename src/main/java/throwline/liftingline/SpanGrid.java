@@ -9,7 +9,7 @@ import java.util.stream.DoubleStream;
  *
  * <p>Inside every interval between bends of the outline and ends of surfaces the edges follow the cosine rule, and each
  * control point lies at the middle angle of its strip, not at its midpoint: with midpoints the error falls with the
- * first power of the number of strips only, with middle angles with the second (DESIGN: shown by the convergence test).
+ * first power of the number of strips only, with middle angles with the second (shown by the convergence test).
  * Intervals share the strips in proportion to the square root of their length, at least three each.
  */
 public final class SpanGrid {

@@ -9,7 +9,7 @@ import throwline.section.SectionCurve;
  * the stall that is the circulation's lift.
  *
  * <p>The drag of a strip is its section's drag and its lift tilted back by the wake's downwash and forward by the upflow
- * of its own motion; without the tilt by roll the yawing moment due to roll has the wrong sign (WING-CASES A6). A strip
+ * of its own motion; without the tilt by roll the yawing moment due to roll has the wrong sign (methods manual 6.4). A strip
  * of a raised half pulls inwards as well. Sweep narrows lift and moment by the square of its cosine (simple sweep theory);
  * section drag is left as it is.
  */

@@ -23,13 +23,13 @@ import throwline.model.Surface;
 public record ControlRun(
         String surface, Linkage linkage, OptionalDouble rating, double swing, double offset, boolean assumed) {
 
-    /** Usual swing to each side, rad (TRADE-FACTS 5, common practice). */
+    /** Usual swing to each side, rad (PRACTICE, methods manual 17.5). */
     private static final double USUAL_SWING = Math.toRadians(45);
 
     /** Rod over horn where its length is not given (common practice, no source). */
     private static final double USUAL_ROD = 5;
 
-    /** Share of a servo's work that reaches the surface (FLIGHT-METHODS 13, common practice). */
+    /** Share of a servo's work that reaches the surface (PRACTICE, methods manual 14.1). */
     private static final double EFFICIENCY = 0.8;
 
     /** The end of a linkage is found to this, rad. */

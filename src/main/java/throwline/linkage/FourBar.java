@@ -6,7 +6,7 @@ import java.util.stream.DoubleStream;
 
 /**
  * Servo arm, straight rod and horn in one plane, solved exactly: the distance between the two holes is the rod's length
- * (FLIGHT-METHODS 14). The servo's axis lies at the origin, the hinge line ahead of it on the x axis; both arms point to
+ * (methods manual 14.2). The servo's axis lies at the origin, the hinge line ahead of it on the x axis; both arms point to
  * the y side and turn towards x for "down". All answers lie on the branch that is continuous with neutral.
  *
  * <p>Closed form: for a given arm the horn's angle solves {@code u sin + v cos = k}. The linkage locks where horn and rod

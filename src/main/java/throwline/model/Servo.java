@@ -33,7 +33,7 @@ public record Servo(
     /** Give of a servo whose own was not measured, rad (common practice, no source). */
     public static final double USUAL_GIVE = Math.toRadians(4);
 
-    /** Play at a trailing edge where it was not measured, m: less is good building (TRADE-FACTS 5, common practice). */
+    /** Play at a trailing edge where it was not measured, m: less is good building (PRACTICE, methods manual 17.5). */
     public static final double USUAL_PLAY = 0.001;
 
     /** Name of the elevator among the surfaces. */

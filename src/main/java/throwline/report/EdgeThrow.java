@@ -8,7 +8,7 @@ package throwline.report;
  */
 public record EdgeThrow(double chord) {
 
-    /** Throws are set to this on the bench, m (TRADE-FACTS 7, common practice). */
+    /** Throws are set to this on the bench, m (PRACTICE, methods manual 17.7). */
     public static final double TOLERANCE = 0.001;
 
     /** Straight distance, m, with the sign of the angle in rad. */

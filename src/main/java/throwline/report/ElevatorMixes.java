@@ -16,7 +16,7 @@ public final class ElevatorMixes {
     /** Speeds over the speed to come in at. */
     private static final double[] SPEEDS = {1, 1.25, 1.5};
 
-    /** Less change than this, and the first flight starts without a mix, rad (TRADE-FACTS 2, common practice). */
+    /** Less change than this, and the first flight starts without a mix, rad (PRACTICE, methods manual 17.2). */
     private static final double TOO_LITTLE = Math.toRadians(2);
 
     private ElevatorMixes() {}

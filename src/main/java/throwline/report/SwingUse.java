@@ -22,7 +22,7 @@ import throwline.study.SetUpResult;
  */
 public record SwingUse(String surface, double low, double high, Optional<Double> offset) {
 
-    /** Less of the swing used than this costs torque and resolution (TRADE-FACTS 5, common practice). */
+    /** Less of the swing used than this costs torque and resolution (PRACTICE, methods manual 17.5). */
     private static final double LITTLE = 0.6;
 
     /** From this share of the swing on to one side, an offset at neutral is worth a word (common practice). */

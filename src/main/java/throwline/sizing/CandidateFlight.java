@@ -27,7 +27,7 @@ public record CandidateFlight(
         Optional<Double> elevator,
         Optional<Limit> fault) {
 
-    /** Less angle than this left before the tail stalls is not safe, rad (FLIGHT-METHODS 6.8: red below two degrees). */
+    /** Less angle than this left before the tail stalls is not safe, rad (PRACTICE, methods manual 7.6). */
     public static final double SAFE_TAIL = Math.toRadians(2);
 
     /**

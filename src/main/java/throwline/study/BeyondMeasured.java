@@ -8,7 +8,7 @@ import throwline.words.Message;
 /** Flaps further down than any section of a model's size was measured with. */
 public final class BeyondMeasured {
 
-    /** FLAP-METHODS 9: no polar of a section with a plain flap 10 to 60 degrees down is to be had below Re 1 000 000. */
+    /** Methods manual 4.5: no polar of a section with a plain flap 10 to 60 degrees down is to be had below Re 1 000 000. */
     private static final double FURTHEST = Math.toRadians(10);
 
     private BeyondMeasured() {}

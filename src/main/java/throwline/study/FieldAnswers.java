@@ -28,10 +28,10 @@ final class FieldAnswers {
     /** A model still sinking faster than this at the end of its round-out hits the ground (PRACTICE: a drop of 3 cm). */
     private static final double HARD = 0.8;
 
-    /** Headwind over approach speed beyond which a warning is due (TRADE-FACTS 9, story 3, common practice). */
+    /** Headwind over approach speed beyond which a warning is due (PRACTICE, methods manual 18.3). */
     private static final double HEADWIND = 0.6;
 
-    /** Gusts from below that the words for the wind begin at, m/s (the first: TRADE-FACTS 9, story 3; PRACTICE). */
+    /** Gusts from below that the words for the wind begin at, m/s (PRACTICE; the first: methods manual 18.3). */
     private static final double LIGHT = 2;
 
     private static final double MODERATE = 3;

@@ -33,13 +33,13 @@ final class MoveStudy {
     /** Shares of the elevator's whole change that are looked at. */
     private static final double[] SHARES = {0, 0.5, 1};
 
-    /** The mix to start with (TRADE-FACTS 2, common practice). */
+    /** The mix to start with (PRACTICE, methods manual 17.2). */
     private static final double START = 0.5;
 
-    /** A load above this is a balloon (TRADE-FACTS 4, common practice). */
+    /** A load above this is a balloon (PRACTICE, methods manual 17.4). */
     private static final double BALLOON = 1.3;
 
-    /** The time at which mixes are compared, s (TRADE-FACTS 1: one to two seconds). */
+    /** The time at which mixes are compared, s (PRACTICE: one to two seconds, methods manual 17.1). */
     private static final double USUAL_TIME = 1.5;
 
     /** Every so many moments of a run are kept: 0.05 s apart. */

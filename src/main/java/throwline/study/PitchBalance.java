@@ -18,7 +18,7 @@ import throwline.words.Message;
  */
 record PitchBalance(Optional<Double> margin) {
 
-    /** Least margin that any kind of model is built with: aerobatic models and sailplanes (TRADE-FACTS 3, PRACTICE). */
+    /** Least margin that any kind of model is built with: aerobatic models and sailplanes (PRACTICE, methods manual 17.3). */
     private static final double LEAST = 0.03;
 
     /**

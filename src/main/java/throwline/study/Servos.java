@@ -42,7 +42,7 @@ final class Servos {
     /** A surface that is pushed back by more than both of these is worth a word (common practice, no source). */
     private static final double YIELD_SHARE = 0.1;
 
-    /** Share of its torque that a servo should be asked for (FLIGHT-METHODS 13, common practice). */
+    /** Share of its torque that a servo should be asked for (PRACTICE, methods manual 17.5). */
     private static final double ALL_IT_SHOULD = 0.5;
 
     private static final double LEAST_YIELD = Math.toRadians(1);

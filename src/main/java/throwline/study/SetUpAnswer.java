@@ -32,7 +32,7 @@ import throwline.words.Message;
 /** Turns what one set-up does in flight into the numbers, bands and notes that a person reads. */
 final class SetUpAnswer {
 
-    /** Approach speed over stall speed: 1.3, as full-size rules and glider training have it (FLIGHT-METHODS 4). */
+    /** Approach speed over stall speed: 1.3, as full-size rules (FAR 23.73) and glider training have it (methods manual 9.4). */
     static final double APPROACH_OVER_STALL = 1.3;
 
     /** The sweep of speeds: from this over the stall speed up to that, each rung faster than the last by this ratio. */
@@ -41,10 +41,10 @@ final class SetUpAnswer {
     private static final double FASTEST = 2.8;
     private static final double RUNG = 1.09;
 
-    /** Less angle than this left in front of the ailerons, and a wing may drop (TRADE-FACTS 4, common practice). */
+    /** Less angle than this left in front of the ailerons, and a wing may drop (PRACTICE, methods manual 17.4). */
     private static final double SAFE_RESERVE = Math.toRadians(1.5);
 
-    /** Less angle than this left before the tail stalls is worth a word (FLIGHT-METHODS 6.8). */
+    /** Less angle than this left before the tail stalls is worth a word (PRACTICE, methods manual 7.6). */
     private static final double SAFE_TAIL = CandidateFlight.SAFE_TAIL;
 
     /** A stick that falls short by less than this is none, rad: the elevator's own band is 2 degrees. */

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class AirTest {
 
-    /** FLIGHT-METHODS 1, check values (COMPUTED from the ICAO standard atmosphere and Sutherland's law, MEMORY). */
+    /** Methods manual 2.1, check values (COMPUTED from the ICAO standard atmosphere and Sutherland's law, MEMORY). */
     @ParameterizedTest
     @CsvSource({
         "0, 15, 1.2250, 1.461e-5, 0, 1.0000",

@@ -13,7 +13,7 @@ class DragItemsTest {
         return new Propeller(0.33, 0.165, 2, shut, 0);
     }
 
-    /** FLIGHT-METHODS 9, worked figures of a 13-inch two-blade (COMPUTED there): stopped 0.0065, turning 0.0086 m2. */
+    /** Methods manual 8.3, figures of a 13-inch two-blade worked by hand (COMPUTED): stopped 0.0065, turning 0.0086 m2. */
     @Test
     void propellerWithTheThrottleShut() {
         assertThat(DragItems.propeller(thirteenInch(Shut.STOPPED))).isCloseTo(0.0065, withPercentage(3));

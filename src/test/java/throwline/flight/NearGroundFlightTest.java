@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Legs of a landing against FLIGHT-METHODS 4 and 5 (COMPUTED there) and against mechanics in closed form. */
+/** Legs of a landing against values worked by hand (COMPUTED, methods manual 9.5 to 10.4) and mechanics in closed form. */
 class NearGroundFlightTest {
 
     private static final double DEG = Math.PI / 180;
@@ -39,7 +39,7 @@ class NearGroundFlightTest {
         };
     }
 
-    /** Section 5: V = 11 m/s, 20 degrees. */
+    /** Methods manual 10.2: V = 11 m/s, 20 degrees. */
     @ParameterizedTest
     @CsvSource({"1.2, 61.7, 3.72, 21.1", "1.5, 24.7, 1.49, 8.44"})
     void arcOfARoundOut(double load, double radius, double height, double distance) {
@@ -49,7 +49,7 @@ class NearGroundFlightTest {
         assertThat(arc.distance(20 * DEG)).isCloseTo(distance, within(0.05));
     }
 
-    /** Story 4 of TRADE-FACTS 9: at 20 degrees and 11 m/s the round-out begins at 1.5 to 3.7 m. */
+    /** Methods manual 10.2: at 20 degrees and 11 m/s the round-out begins at 1.5 to 3.7 m. */
     @Test
     void aSteepApproachIsRoundedOutFromHighUp() {
         NearGroundFlight flight = modelR(ratio(1 / Math.tan(20 * DEG)), 0);
@@ -86,7 +86,7 @@ class NearGroundFlightTest {
         assertThat(flown.sink()).isGreaterThan(1.5);
     }
 
-    /** Section 5: from 11 to 9 m/s in level flight. */
+    /** Methods manual 10.3: from 11 to 9 m/s in level flight. */
     @ParameterizedTest
     @CsvSource({"12, 24.5", "5, 10.2", "3, 6.1"})
     void floating(double liftOverDrag, double distance) {
@@ -106,7 +106,7 @@ class NearGroundFlightTest {
         assertThat(added).isCloseTo(0.2 * 8, within(1e-6));
     }
 
-    /** Section 5: 9 m/s, drag 0.12, lift 0.3. */
+    /** Methods manual 10.4: 9 m/s, drag 0.12, lift 0.3. */
     @ParameterizedTest
     @CsvSource({"0.04, 56.2", "0.08, 36.7", "0.15, 23.3", "0.30, 13.3"})
     void rollingOut(double friction, double distance) {
@@ -114,7 +114,7 @@ class NearGroundFlightTest {
                 .isCloseTo(distance, within(0.05));
     }
 
-    /** The closed form {@code s = ln(1 + B V^2 / A) / (2 B)} of section 5 within 1 % over what models do. */
+    /** The closed form {@code s = ln(1 + B V^2 / A) / (2 B)} (methods manual 10.4) within 1 % over what models do. */
     @ParameterizedTest
     @ValueSource(doubles = {0.03, 0.08, 0.15, 0.4})
     void rollingOutInClosedForm(double friction) {
@@ -139,7 +139,7 @@ class NearGroundFlightTest {
         assertThat(roll.distance(modelR(ratio(1), 2 * tenMetresWindFor), 9)).isLessThan(1e-6);
     }
 
-    /** Section 2: a parabolic polar's steady descent stays one. */
+    /** Methods manual 9.1: a parabolic polar's steady descent stays one. */
     @Test
     void aSteadyApproachStaysSteadyInStillAir() {
         NearGroundPolar parabola = new NearGroundPolar() {
@@ -172,7 +172,7 @@ class NearGroundFlightTest {
         assertThat(low[NearGroundPath.ANGLE]).isGreaterThan(angle);
     }
 
-    /** Section 2: V(h) = V(10) (h / 10)^(1/7). */
+    /** Methods manual 9.6: V(h) = V(10) (h / 10)^(1/7). */
     @Test
     void windOverHeight() {
         WindProfile wind = new WindProfile(5);
@@ -181,7 +181,7 @@ class NearGroundFlightTest {
         assertThat(wind.gradient(2)).isCloseTo((wind.at(2.001) - wind.at(1.999)) / 0.002, withPercentage(0.01));
     }
 
-    /** Section 4: model R with mean chord 0.25 m, slope 4.6, 11 m/s. */
+    /** Methods manual 9.5: model R with mean chord 0.25 m, slope 4.6, 11 m/s. */
     @ParameterizedTest
     @CsvSource({"1, 0.267", "2, 0.535", "3, 0.802"})
     void loadOfAGust(double gust, double load) {
@@ -191,7 +191,7 @@ class NearGroundFlightTest {
         assertThat(gusts.load(11, gust)).isCloseTo(load, within(0.0005));
     }
 
-    /** Section 4: the largest gust is the speed times the tangent of the margin in angle; 2 m/s at 11 m/s is some 10.4 degrees. */
+    /** Methods manual 9.5: the largest gust is the speed times the tangent of the margin in angle; 2 m/s at 11 m/s is some 10.4 degrees. */
     @Test
     void gustForAMarginInAngle() {
         assertThat(GustMargin.at(11, 10.4 * DEG, 5 * DEG, 0).gust()).isCloseTo(2, within(0.03));

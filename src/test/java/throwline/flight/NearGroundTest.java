@@ -20,7 +20,7 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.section.MeasuredSections;
 
-/** The whole model near the ground: the image system is that of WING-CASES G (checked there), here with tail and trim. */
+/** The whole model near the ground: its image system is checked by WingCasesTest (methods manual 6.6), here with tail and trim. */
 class NearGroundTest {
 
     private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
@@ -210,7 +210,7 @@ class NearGroundTest {
     }
 
     /**
-     * FLIGHT-METHODS 12: near the ground the tail meets less downwash, so the elevator goes further up for the same lift,
+     * Methods manual 10.5: near the ground the tail meets less downwash, so the elevator goes further up for the same lift,
      * and induced drag falls.
      */
     @Test

@@ -16,7 +16,7 @@ import throwline.model.SetUp;
 import throwline.section.MeasuredSections;
 
 /**
- * The elevator's limit can be what limits slow flight (FLIGHT-METHODS 6 and 8): the further forward the balance, the
+ * The elevator's limit can be what limits slow flight (methods manual 7.3): the further forward the balance, the
  * faster the slowest balanced flight, by statics.
  */
 class NoseHeavyTest {

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** COMPUTED tables of FLIGHT-METHODS to their printed digits. */
+/** Values worked by hand from published formulae (COMPUTED), to their printed digits. */
 class PublishedFormulaeTest {
 
-    /** Section 6.3 at 2.5 chords behind the trailing edge (formula after NACA TR 648/651, MEMORY). */
+    /** Methods manual 7.1 at 2.5 chords behind the trailing edge (formula after NACA Reports 648 and 651, MEMORY). */
     @ParameterizedTest
     @CsvSource({".01, .11, .086", ".05, .25, .19", ".15, .43, .33", ".30, .61, .47"})
     void wakeOfASection(double drag, double halfWidth, double loss) {
@@ -17,7 +17,7 @@ class PublishedFormulaeTest {
         assertThat(TailWake.centreLoss(drag, 2.5)).isCloseTo(loss, within(0.006));
     }
 
-    /** Section 7: roll time constant of a published 1.92 m research model. */
+    /** Methods manual 11.2: roll time constant of a published 1.92 m research model. */
     @ParameterizedTest
     @CsvSource({"10, 0.234", "15, 0.156", "20, 0.117"})
     void rollTimeConstant(double speed, double seconds) {
@@ -25,7 +25,7 @@ class PublishedFormulaeTest {
                 .isCloseTo(seconds, within(0.0006));
     }
 
-    /** Section 3: turns. */
+    /** Methods manual 9.3: turns. */
     @ParameterizedTest
     @CsvSource({"30, 1.0746", "45, 1.1892", "60, 1.4142"})
     void stallSpeedInATurn(double bank, double factor) {

@@ -18,20 +18,20 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.MeasuredSections;
 
-/** Pulls and loops against FLIGHT-METHODS 8 (COMPUTED there) and against mechanics in closed form. */
+/** Pulls and loops against values worked by hand (COMPUTED, methods manual 12.1) and mechanics in closed form. */
 class PullTest {
 
     private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
     private static final double STALL = 9.4;
 
-    /** Section 8: bottom of a loop at the stall, stall speed 9.4 m/s. */
+    /** Methods manual 12.1: bottom of a loop at the stall, stall speed 9.4 m/s. */
     @ParameterizedTest
     @CsvSource({"20, 11.56", "30, 9.99"})
     void radiusAtTheStall(double speed, double radius) {
         assertThat(PullUp.radius(speed, Math.pow(speed / STALL, 2))).isCloseTo(radius, within(0.02));
     }
 
-    /** Section 8: the same without end of speed, model R; level turns come to the same. */
+    /** Methods manual 12.1: the same without end of speed, model R; level turns come to the same. */
     @ParameterizedTest
     @CsvSource({"1.0, 10.88", "1.2, 9.07", "1.5, 7.26", "1.8, 6.05"})
     void radiusAtHighSpeed(double maxLift, double radius) {
@@ -41,14 +41,14 @@ class PullTest {
         assertThat(PullUp.turnRadius(5000, load)).isCloseTo(radius, within(0.005));
     }
 
-    /** Section 8: at 30 m/s the load is 10.2. */
+    /** Methods manual 12.1: at 30 m/s the load is 10.2. */
     @Test
     void loadAtThirty() {
         assertThat(Math.pow(30 / STALL, 2)).isCloseTo(10.2, within(0.05));
         assertThat(PullUp.radius(30, 10.186)).isCloseTo(9.99, within(0.01));
     }
 
-    /** Section 8: angle of the air at a tail 0.9 m behind. */
+    /** Methods manual 12.1: angle of the air at a tail 0.9 m behind. */
     @ParameterizedTest
     @CsvSource({"8, 6.4", "15, 3.4", "30, 1.7"})
     void airAtTheTail(double radius, double degrees) {
@@ -73,7 +73,7 @@ class PullTest {
         assertThat(pitching.elevator() - straight.elevator()).isBetween(1.35 * byTail, 0.9 * byTail);
     }
 
-    /** Without drag a loop keeps its energy and closes in speed; FLIGHT-METHODS 8: V_top^2 = V^2 - 2 g h. */
+    /** Without drag a loop keeps its energy and closes in speed; methods manual 12.2: V_top^2 = V^2 - 2 g h. */
     @Test
     void aLoopWithoutDragKeepsItsEnergy() {
         SteadyDescent balance = new SteadyDescent(3 * Gravity.STANDARD, 1.225, 0.45);
@@ -104,7 +104,7 @@ class PullTest {
     }
 
     /**
-     * Story 13 of TRADE-FACTS 9: entry at 15, 20 and 25 m/s. More stick pulls tighter until the wing or the tail ends it;
+     * Methods manual 18.13: entry at 15, 20 and 25 m/s. More stick pulls tighter until the wing or the tail ends it;
      * the limit is the least of the three loads; at the wing's limit the load is (V / V_s)^2 within the band of a stall.
      */
     @ParameterizedTest
@@ -133,7 +133,7 @@ class PullTest {
     }
 
     /**
-     * Section 8: the ratio of the tightest loops with and without flaps is that of the largest lifts, here from the stall
+     * Methods manual 12.3: the ratio of the tightest loops with and without flaps is that of the largest lifts, here from the stall
      * speeds of the two set-ups in level flight: the wing's load at one speed rises with the square of their ratio.
      */
     @ParameterizedTest

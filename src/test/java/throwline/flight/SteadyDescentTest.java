@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** FLIGHT-METHODS 2 and 3: reference model R, 3 kg, 0.45 m2, parabolic polar (COMPUTED there in closed form). */
+/** Methods manual 9.1: reference model R, 3 kg, 0.45 m2, parabolic polar (COMPUTED in closed form). */
 class SteadyDescentTest {
 
     private static final double K = 0.0566791;

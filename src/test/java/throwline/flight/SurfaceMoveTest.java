@@ -124,7 +124,7 @@ class SurfaceMoveTest {
     }
 
     /**
-     * TRADE-FACTS 2 and 4: flaps that go down quickly make it balloon; slower surfaces and down elevator mixed in make it
+     * Methods manual 17.2 and 17.4 (PRACTICE): flaps that go down quickly make it balloon; slower surfaces and down elevator mixed in make it
      * less; the model rises, loads up and slows down.
      */
     @Test
@@ -140,7 +140,7 @@ class SurfaceMoveTest {
         assertThat(mixed.balloon()).isLessThan(quick.balloon() / 2);
     }
 
-    /** TRADE-FACTS 4: flaps that go up quickly drop it: the load falls below one, more the quicker. */
+    /** Methods manual 17.4 (PRACTICE): flaps that go up quickly drop it: the load falls below one, more the quicker. */
     @Test
     void quickRetractionDrops() {
         SurfaceMover mover = new SurfaceMover(airframe, model.reference(), landing, pack, clean, flapped);
@@ -196,7 +196,7 @@ class SurfaceMoveTest {
     }
 
     /**
-     * Surfaces that take no time find the model at its angle of attack and speed: TRADE-FACTS 4, the load jumps by the
+     * Surfaces that take no time find the model at its angle of attack and speed: methods manual 13.2, the load jumps by the
      * change of lift coefficient times q S / W. The lift is that of the whole model held there, not of the table.
      */
     @Test
@@ -271,7 +271,7 @@ class SurfaceMoveTest {
     }
 
     /**
-     * TRADE-FACTS 4: a model whose brakes close drops. The less elevator comes with them and the quicker they close, the more
+     * Methods manual 17.4 (PRACTICE): a model whose brakes close drops. The less elevator comes with them and the quicker they close, the more
      * height is lost; the hand brings it back within the time watched.
      */
     @Test

@@ -19,7 +19,7 @@ import throwline.model.Stick;
 import throwline.section.MeasuredSections;
 
 /**
- * Level turns: the load is one over the cosine of the bank (FLIGHT-METHODS 3), and the nose goes round with {@code g tan(bank)
+ * Level turns: the load is one over the cosine of the bank (methods manual 9.3), and the nose goes round with {@code g tan(bank)
  * / V}, of which the sine of the bank is a pitch rate (mechanics in closed form).
  */
 class TurnTest {
@@ -67,7 +67,7 @@ class TurnTest {
         assertThat(carried / (pack.mass() * Gravity.STANDARD)).isCloseTo(1 / Math.cos(bank), withPercentage(4));
     }
 
-    /** Where the wing sets it, the speed goes with the root of the load: 1.0746, 1.1892, 1.4142 (FLIGHT-METHODS 3, COMPUTED). */
+    /** Where the wing sets it, the speed goes with the root of the load: 1.0746, 1.1892, 1.4142 (COMPUTED, methods manual 9.3). */
     @ParameterizedTest
     @CsvSource({"30, 1.0746", "45, 1.1892", "60, 1.4142"})
     void theWingSetsTheRootOfTheLoad(double degrees, double factor) {

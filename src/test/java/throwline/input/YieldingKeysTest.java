@@ -52,7 +52,7 @@ class YieldingKeysTest {
         assertThat(assumed(project, "servos.flaps")).containsExactly("servos.flaps.lean", "servos.flaps.offset");
     }
 
-    /** Common practice, no source: 4 degrees, and less than a millimetre (TRADE-FACTS 5). */
+    /** Common practice, no source: 4 degrees, and less than a millimetre (methods manual 14.4). */
     @Test
     void assumedWithATorque() throws IOException {
         ReadModel.Project project = servo("torque: 0.6 N m");

@@ -20,7 +20,7 @@ class ChordCorrectionTest {
         return wing.at(0, Motion.rolling(ROLL)).rollingCoefficient() / ROLL;
     }
 
-    /** NACA ARR L5F23 (Swanson and Priddy, electrical analogue), READ, case M9: 0.87 of the lifting line's. */
+    /** NACA ARR L5F23 (Swanson and Priddy, electrical analogue), summary, READ: 0.87 of the lifting line's. */
     @Test
     void ellipticWingDampsRollAsMeasuredByAnalogue() {
         SpanGrid grid = SpanGrid.of(TheoryPlanform.ellipse(6), new double[0], 80);
@@ -28,7 +28,7 @@ class ChordCorrectionTest {
         assertThat(share).isCloseTo(0.87, withPercentage(1.5));
     }
 
-    /** Case M9's other statement turned round: the factor 1.145 of disc theory leaves 0.920 (COMPUTED, DESIGN 4). */
+    /** The other statement there turned round: the factor 1.145 of disc theory leaves 0.920 (COMPUTED). */
     @Test
     void factorOfDiscTheoryGivesLess() {
         double share = damping(new ChordCorrection(1.0556, 1.145)) / damping(ChordCorrection.none());
@@ -43,7 +43,7 @@ class ChordCorrectionTest {
         assertThat(ellipticSlope(aspect)).isCloseTo(helmbold, withPercentage(1));
     }
 
-    /** FLIGHT-METHODS 6.4, the aspect ratios of tails (COMPUTED there): an approximation itself, the better the longer. */
+    /** Helmbold at the aspect ratios of tails (methods manual 7.2, COMPUTED): an approximation itself, the better the longer. */
     @ParameterizedTest
     @CsvSource({"2, 2.603, 5", "3, 3.363, 2.1", "4, 3.883, 1", "5, 4.254, 1", "6, 4.529, 1"})
     void tailsHaveHelmboldsSlope(double aspect, double slope, double percent) {
@@ -61,14 +61,14 @@ class ChordCorrectionTest {
         return wing.at(0.1).liftCoefficient() / 0.1;
     }
 
-    /** Semi-perimeter over span of ellipses, by the complete elliptic integral: the values that DESIGN 4 lists. */
+    /** Semi-perimeter over span of ellipses, by the complete elliptic integral (COMPUTED). */
     @ParameterizedTest
     @CsvSource({"4, 1.1059", "6, 1.0556", "8, 1.0348", "10, 1.0240", "12, 1.0177"})
     void evenFactorIsTheSemiPerimeterOverSpan(double aspect, double factor) {
         assertThat(ChordCorrection.semiPerimeter(aspect)).isCloseTo(factor, offset(6e-5));
     }
 
-    /** Elliptic 1 + 4.1 A^-1.55, rectangular 1 + 3.85 A^-1.336, between them for taper (COMPUTED by a lattice, DESIGN 4). */
+    /** Elliptic 1 + 4.1 A^-1.55, rectangular 1 + 3.85 A^-1.336, between them for taper (COMPUTED by a lattice, methods manual 19.2). */
     @Test
     void oddFactorGoesFromEllipseToRectangle() {
         double ellipse = 1 + 4.1 * Math.pow(6, -1.55);

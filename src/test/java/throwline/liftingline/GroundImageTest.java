@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The image of the bound vortex: mean share of the speed that it takes from a wing of chord 0.27 m and span 1.7 m
- * (FLIGHT-METHODS 12, COMPUTED there, two figures printed; how the load was spread is not said, so
+ * (COMPUTED, methods manual 6.6, two figures printed; how the load was spread is not said, so
  * 8 % is allowed; the lift is taken as that of the circulation in the undisturbed speed).
  */
 class GroundImageTest {

@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Change of the downwash at the tail with incidence against the handbook's fit for unflapped wings (FLIGHT-METHODS 6.2,
- * formula MEMORY, values COMPUTED there). The fit smooths over many tunnel models with bodies; a quarter is what it is
+ * Change of the downwash at the tail with incidence against the handbook's fit for unflapped wings (methods manual 7.7,
+ * formula MEMORY, values COMPUTED). The fit smooths over many tunnel models with bodies; a quarter is what it is
  * worth: the flat sheet, not rolled up, gives 11 to 23 % more at the middle third of the span.
  */
 class HandDownwashTest {

@@ -71,7 +71,7 @@ class StallMarksTest {
     }
 
     /**
-     * NACA Clark Y wing of 10 by 60 in at Re 609 000, case M1 (READ: Noyes, abstract): maximum lift 1.25. The library's
+     * NACA Clark Y wing of 10 by 60 in at Re 609 000, READ: Noyes, NACA technical note on an external-airfoil flap, abstract: maximum lift 1.25. The library's
      * sections may miss it by 8 per cent; with a section maximum of 1.32 it is met within 1.5 (COMPUTED: 0.94 of the
      * section's).
      */

@@ -54,7 +54,7 @@ class WingValidation {
                 picture.draw(new double[] {40, 80, 160, 320}, new double[] {1e-7, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2}));
     }
 
-    /** Case M1: the tunnel's wing with the library's sections, and with the section maximum that the tunnel had. */
+    /** The Clark Y wing of Noyes: the tunnel's wing with the library's sections, and with the section maximum that the tunnel had. */
     @Test
     void clarkYOfAspectRatioSix() throws IOException {
         double inch = 0.0254;

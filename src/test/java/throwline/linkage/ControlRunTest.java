@@ -22,7 +22,7 @@ class ControlRunTest {
     }
 
     /**
-     * FLIGHT-METHODS 13 (COMPUTED): an aileron with 0.0910 N m at the hinge needs that through an even linkage over an
+     * Worked by hand (COMPUTED, methods manual 14.1): an aileron with 0.0910 N m at the hinge needs that through an even linkage over an
      * efficiency of 0.8 (common practice, no source).
      */
     @Test

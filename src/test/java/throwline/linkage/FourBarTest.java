@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The linkage against the printed table of FLIGHT-METHODS 14 (mark COMPUTED, independent script) and against geometry. */
+/** The linkage against a table solved by bisection (COMPUTED, methods manual 19.4) and against geometry. */
 class FourBarTest {
 
     private static final double MM = 1e-3;
@@ -35,7 +35,7 @@ class FourBarTest {
         assertThat(bar.servoAt(surface).orElseThrow()).isCloseTo(servo, within(1e-9));
     }
 
-    /** FLIGHT-METHODS 14 (COMPUTED): 0.6667, 0.6014, 0.5107 at servo angles of 0, 30, 45 degrees. */
+    /** Methods manual 14.2 (COMPUTED): 0.6667, 0.6014, 0.5107 at servo angles of 0, 30, 45 degrees. */
     @Test
     void ratio() {
         FourBar bar = bar(12, 18, 90, 0);
@@ -44,7 +44,7 @@ class FourBarTest {
         assertThat(bar.ratioAt(Math.toRadians(45)).orElseThrow()).isCloseTo(0.5107, within(0.00005));
     }
 
-    /** FLIGHT-METHODS 14: 15 and 12 mm at 90 mm lock before 60 degrees of servo. */
+    /** Methods manual 14.2 (COMPUTED): 15 and 12 mm at 90 mm lock before 60 degrees of servo. */
     @Test
     void locks() {
         FourBar bar = bar(15, 12, 90, 0);

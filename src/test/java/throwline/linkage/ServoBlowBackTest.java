@@ -105,7 +105,7 @@ class ServoBlowBackTest {
 
     /**
      * A linkage that runs into line near the end carries most load on the way there. A servo that cannot pass that stays
-     * before it, though it could hold the end: FLIGHT-METHODS 14, "arm in line with rod takes the load off the servo".
+     * before it, though it could hold the end: methods manual 14.2, "arm in line with rod takes the load off the servo".
      */
     @Test
     void staysBeforeTheHeaviestPartOfTheWay() {

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Degrees to millimetres against FLIGHT-METHODS 14 (mark COMPUTED): chord 60 mm, half of the last printed digit. */
+/** Degrees to millimetres against values worked by hand (COMPUTED, methods manual 14.3): chord 60 mm, half of the last printed digit. */
 class EdgeThrowTest {
 
     private final EdgeThrow edge = new EdgeThrow(0.060);

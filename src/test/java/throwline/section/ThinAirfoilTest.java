@@ -29,7 +29,7 @@ class ThinAirfoilTest {
         assertThat(ThinAirfoil.momentSlope(chord)).isCloseTo(moment, within(TOLERANCE));
     }
 
-    /** FLIGHT-METHODS 6.4: effectiveness, lift and quarter-chord moment per radian (Glauert from memory, COMPUTED there). */
+    /** Methods manual 4.1: effectiveness, lift and quarter-chord moment per radian (COMPUTED). */
     @ParameterizedTest
     @CsvSource({
         ".10, .3958, 2.487, -.540",

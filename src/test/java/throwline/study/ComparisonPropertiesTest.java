@@ -14,7 +14,7 @@ import throwline.model.SetUp;
 import throwline.section.MeasuredSections;
 import throwline.section.SectionAerodynamics;
 
-/** Laws that hold for any model (FLIGHT-CASES, invariants 1, 5 and 6: closed-form mechanics). */
+/** Laws that hold for any model (methods manual 18.15: closed-form mechanics). */
 class ComparisonPropertiesTest {
 
     /** Section curves held at one Reynolds number, so that only mechanics is left. */

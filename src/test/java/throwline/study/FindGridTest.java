@@ -37,7 +37,7 @@ class FindGridTest {
     /** A grid point: angles in rad, stall speed in m/s, descent angle in rad. */
     private record Point(double flap, double aileron, double stall, double angle) {}
 
-    /** Aileron up to half the travel, as TRADE-FACTS 1 has it (common practice), every 2 degrees; flaps every 2.5. */
+    /** Aileron up to half the travel, as is usual (PRACTICE, methods manual 17.1), every 2 degrees; flaps every 2.5. */
     private static List<List<Point>> grid(
             Model model, double flapsDown, double flapsUp, double aileronsUp, double speed) {
         Airframe airframe = new Airframe(model, Examples.AIRFOILS, new MeasuredSections());
@@ -219,7 +219,7 @@ class FindGridTest {
 
     /**
      * A short tail that has to push hard nears its own stall with the flaps far down. The answer keeps the two degrees of
-     * FLIGHT-METHODS 6.8, although a set-up that does not would come down as wanted with more speed in hand.
+     * methods manual 7.6, although a set-up that does not would come down as wanted with more speed in hand.
      */
     @Test
     void the_tail_keeps_its_margin() {

@@ -25,7 +25,7 @@ import throwline.sizing.LoopHelp.Pull;
 import throwline.sizing.LoopHelp.SetBy;
 import throwline.sizing.LoopSearch;
 
-/** Story 13 of TRADE-FACTS 9 (common practice): the tightest loop with and without flap help, its limiter named. */
+/** Methods manual 18.13 (PRACTICE): the tightest loop with and without flap help, its limiter named. */
 class FindLoopTest {
 
     private static final double DEGREE = Math.toRadians(1);
@@ -67,7 +67,7 @@ class FindLoopTest {
 
     /**
      * At entry speeds of 15, 20 and 25 m/s: the radius is V^2 / (g (n - 1)), and without flaps the load does not exceed
-     * (V / Vs)^2 but for what a higher Reynolds number and an elevator that ends the stall early bring (FLIGHT-METHODS 8,
+     * (V / Vs)^2 but for what a higher Reynolds number and an elevator that ends the stall early bring (methods manual 12.1,
      * closed form).
      */
     @ParameterizedTest

@@ -20,7 +20,7 @@ import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
 import throwline.sizing.SetUpWants.WantedRoll;
 
-/** Questions that flyers ask (TRADE-FACTS 9, common practice): mix curves, throws and rates. */
+/** Questions that flyers ask (PRACTICE, methods manual 18): mix curves, throws and rates. */
 class FindStoriesTest {
 
     private static final double DEGREE = Math.toRadians(1);
@@ -43,8 +43,8 @@ class FindStoriesTest {
     }
 
     /**
-     * Story 7: the elevator of each mode at three speeds at least, and with its sign: down elevator when flaps come down
-     * on these models, more of it at first than at the end (TRADE-FACTS 2: the curve of an airbrake is steep in its first
+     * Methods manual 18.7: the elevator of each mode at three speeds at least, and with its sign: down elevator when flaps come down
+     * on these models, more of it at first than at the end (methods manual 17.2: the curve of an airbrake is steep in its first
      * third and flattens; common practice, no source).
      */
     @ParameterizedTest
@@ -87,7 +87,7 @@ class FindStoriesTest {
         return a.elevator() + (lever - a.lever()) / (b.lever() - a.lever()) * (b.elevator() - a.elevator());
     }
 
-    /** Story 9: per cent of the travel and degrees are the same throw, without loss; story 8: the straight distance. */
+    /** Methods manual 18.9: per cent of the travel and degrees are the same throw, without loss; 18.8: the straight distance. */
     @Test
     void a_point_in_degrees_millimetres_and_per_cent() {
         Model model = Examples.read("orchard");
@@ -102,7 +102,7 @@ class FindStoriesTest {
     }
 
     /**
-     * Story 12: at a fixed speed the rate is nearly linear in a small throw (FLIGHT-METHODS 7, from NACA TR 715): half the
+     * Methods manual 18.12: at a fixed speed the rate is nearly linear in a small throw (NACA Report 715, READ in part): half the
      * rate takes half the throw.
      */
     @ParameterizedTest

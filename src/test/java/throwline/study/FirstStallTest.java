@@ -14,7 +14,7 @@ import throwline.section.MeasuredSections;
 import throwline.study.SetUpResult.Manner;
 
 /**
- * Whether a wing drops depends on the stall in front of the ailerons (TRADE-FACTS 4, PRACTICE). That cannot hang on
+ * Whether a wing drops depends on the stall in front of the ailerons (PRACTICE, methods manual 17.4). That cannot hang on
  * whether the model file has a stick that rolls.
  */
 class FirstStallTest {

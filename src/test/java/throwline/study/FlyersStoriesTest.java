@@ -17,7 +17,7 @@ import throwline.model.WingSection;
 import throwline.section.MeasuredSections;
 import throwline.section.SectionAerodynamics;
 
-/** Questions that flyers ask (TRADE-FACTS 9, common practice), answered by closed-form mechanics where there is any. */
+/** Questions that flyers ask (PRACTICE, methods manual 18), answered by closed-form mechanics where there is any. */
 class FlyersStoriesTest {
 
     private static final MeasuredSections SECTIONS = new MeasuredSections();
@@ -31,7 +31,7 @@ class FlyersStoriesTest {
                 m.name(), packs, wing, m.tail(), m.body(), m.wheels(), m.propeller(), field, setUps, m.sticks());
     }
 
-    /** Story 1: the stall speed goes with the root of the mass: 3.13 kg against 3.00 kg, ratio 1.0214 to 0.1 %. */
+    /** Methods manual 18.1: the stall speed goes with the root of the mass: 3.13 kg against 3.00 kg, ratio 1.0214 to 0.1 %. */
     @Test
     void aHeavierPack() {
         Model model = Examples.read("orchard");
@@ -43,7 +43,7 @@ class FlyersStoriesTest {
         assertThat(heavy / light).isCloseTo(1.0214, withPercentage(0.1));
     }
 
-    /** Story 2: at 1000 m and 25 C speeds rise by 8.0 %, angles stay to 0.1 degrees. */
+    /** Methods manual 18.2: at 1000 m and 25 C speeds rise by 8.0 %, angles stay to 0.1 degrees. */
     @Test
     void aHotHighField() {
         Model model = Examples.read("orchard");
@@ -66,7 +66,7 @@ class FlyersStoriesTest {
         return new Field(f.ground(), f.length(), f.obstacle(), height, OptionalDouble.of(temperature), f.wind());
     }
 
-    /** Story 11: a rectangular wing without washout lets go in the inner third first. */
+    /** Methods manual 18.11: a rectangular wing without washout lets go in the inner third first. */
     @Test
     void aRectangularWingStallsAtTheRoot() {
         Model model = Examples.read("orchard");
@@ -85,7 +85,7 @@ class FlyersStoriesTest {
         assertThat(c.packs().get(0).setUps().get(0).firstStall().spanFraction()).isLessThan(0.34);
     }
 
-    /** Story 12: at one throw and angle of attack range well above the stall the roll rate goes with speed within 2 %. */
+    /** Methods manual 18.12: at one throw and angle of attack range well above the stall the roll rate goes with speed within 2 %. */
     @Test
     void rollRateGoesWithSpeed() {
         Model model = Examples.read("orchard");
@@ -105,7 +105,7 @@ class FlyersStoriesTest {
         assertThat(fast).allSatisfy(p -> assertThat(p.rate() / p.speed()).isCloseTo(mean, withPercentage(2)));
     }
 
-    /** Story 3 and FLIGHT-METHODS 2: headwind steepens the path over the ground. */
+    /** Methods manual 9.6: headwind steepens the path over the ground. */
     @Test
     void headwindOnTheApproach() {
         Model model = Examples.read("orchard");

@@ -19,7 +19,7 @@ import throwline.section.MeasuredSections;
 import throwline.study.FieldAnswer.FitFor;
 import throwline.study.FieldAnswer.Legs;
 
-/** Landings that flyers ask about (TRADE-FACTS 9, stories 3, 4, 5, 13 and 14, common practice). */
+/** Landings that flyers ask about (PRACTICE, methods manual 18.3 to 18.5, 18.13 and 18.14). */
 class LandingStoriesTest {
 
     private static List<SetUpResult> results;
@@ -42,7 +42,7 @@ class LandingStoriesTest {
         return new Field(Field.Ground.SHORT_GRASS, OptionalDouble.of(60), obstacle, 0, OptionalDouble.empty(), wind);
     }
 
-    /** Story 4: a 60 m strip behind a 5 m hedge, short grass (friction 0.08), still air and 3 m/s. */
+    /** Methods manual 18.4: a 60 m strip behind a 5 m hedge, short grass (friction 0.08), still air and 3 m/s. */
     @BeforeAll
     static void land() {
         Model model = with(Examples.read("orchard"), field(5, 3));
@@ -53,7 +53,7 @@ class LandingStoriesTest {
         return result.field().stillAir().orElseThrow();
     }
 
-    /** Story 4: the legs add up to the total; the wind shortens it; steeper set-ups need less field. */
+    /** Methods manual 10.6: the legs add up to the total; the wind shortens it; steeper set-ups need less field. */
     @Test
     void howMuchField() {
         for (SetUpResult result : results) {
@@ -129,7 +129,7 @@ class LandingStoriesTest {
         }
     }
 
-    /** Story 4: a hedge lower than the round-out must be told about; its height decides. */
+    /** Methods manual 18.4: a hedge lower than the round-out must be told about; its height decides. */
     @Test
     void theRoundOutBeginsAboveALowHedge() {
         Model low = with(Examples.read("orchard"), field(1, 0));
@@ -142,7 +142,7 @@ class LandingStoriesTest {
         assertThat(overLow.get(0).notes().stream().map(n -> n.code())).doesNotContain("note.flare-above-obstacle");
     }
 
-    /** Methods 5 and story 4: the round-out of every set-up is near the arc of its own speed and angle at 1.3 g. */
+    /** Methods manual 10.2: the round-out of every set-up is near the arc of its own speed and angle at 1.3 g. */
     @Test
     void whereToRoundOut() {
         for (SetUpResult result : results) {
@@ -154,7 +154,7 @@ class LandingStoriesTest {
         }
     }
 
-    /** Story 5: ranked, and set-ups less than 15 % apart are not told apart. */
+    /** Methods manual 18.5: ranked, and set-ups less than 15 % apart are not told apart. */
     @Test
     void whichLandsShortest() {
         for (SetUpResult a : results) {
@@ -184,7 +184,7 @@ class LandingStoriesTest {
     }
 
     /**
-     * Story 14: from 1.5 m down to 0.1 m each set-up glides further with the ground below than without, and the float with
+     * Methods manual 18.14: from 1.5 m down to 0.1 m each set-up glides further with the ground below than without, and the float with
      * it is longer; a flat glider gains more than a steep one.
      */
     @Test
@@ -203,7 +203,7 @@ class LandingStoriesTest {
                 .isGreaterThan(airbrake.glideLow() / airbrake.glideWithoutGround());
     }
 
-    /** Story 13: entry at 15, 20 and 25 m/s, with and without flaps mixed to the stick; what limits it is named. */
+    /** Methods manual 18.13: entry at 15, 20 and 25 m/s, with and without flaps mixed to the stick; what limits it is named. */
     @Test
     void howTightItLoops() {
         Model model = Examples.read("saltmarsh");
@@ -234,7 +234,7 @@ class LandingStoriesTest {
         }
     }
 
-    /** Story 3: less than 2 m/s of gust is for calm air, and six tenths of the approach speed is the most wind. */
+    /** Methods manual 18.3: less than 2 m/s of gust is for calm air, and six tenths of the approach speed is the most wind. */
     @ParameterizedTest
     @ValueSource(strings = {"orchard", "ridgeline"})
     void whatWindItTakes(String name) {

@@ -61,7 +61,7 @@ class PitchBalanceTest {
         assertThat(reasons).isNotEmpty().containsOnly("why.unstable");
     }
 
-    /** TRADE-FACTS 3 (PRACTICE): aerobatic models and sailplanes, which have least, are built with 3 to 8 per cent. */
+    /** Methods manual 17.3 (PRACTICE): aerobatic models and sailplanes, which have least, are built with 3 to 8 per cent. */
     @Test
     void lessThanAnyModelIsBuiltWithIsWorthAWord() {
         assertThat(codes(0.031)).isEmpty();

@@ -28,7 +28,7 @@ import throwline.section.MeasuredSections;
 import throwline.section.SectionAerodynamics;
 import throwline.study.ServoAnswer.SurfaceLoad;
 
-/** Story 10 of TRADE-FACTS 9: the worst torque of each servo, and how fast the flaps may be lowered. */
+/** Methods manual 18.10: the worst torque of each servo, and how fast the flaps may be lowered. */
 class ServoStoriesTest {
 
     private static final double DEG = Math.PI / 180;
@@ -97,7 +97,7 @@ class ServoStoriesTest {
                 .orElseThrow();
     }
 
-    /** FLIGHT-METHODS 13 (COMPUTED): aileron 400 x 50 mm, 30 m/s, 15 degrees at 0.011 a degree: 0.0910 N m at the hinge. */
+    /** Methods manual 14.1 (COMPUTED): aileron 400 x 50 mm, 30 m/s, 15 degrees at 0.011 a degree: 0.0910 N m at the hinge. */
     @Test
     void anAileron() {
         SectionAerodynamics sections = HeldHinge.sections(d -> -0.011 * d / DEG);
@@ -108,7 +108,7 @@ class ServoStoriesTest {
         assertThat(aileron.servo().orElseThrow()).isCloseTo(0.0910 * 25 / 45 / 0.8, withPercentage(1));
     }
 
-    /** FLIGHT-METHODS 13 (COMPUTED): flap 300 x 60 mm, 15 m/s, coefficient 0.6: 0.0893 N m at the hinge. */
+    /** Methods manual 14.1 (COMPUTED): flap 300 x 60 mm, 15 m/s, coefficient 0.6: 0.0893 N m at the hinge. */
     @Test
     void aFlap() {
         ServoLoad flap = of(loads(plain(List.of()), HeldHinge.sections(d -> -0.6), 1, 15), "flaps");
@@ -126,7 +126,7 @@ class ServoStoriesTest {
         assertThat(flap.servo().orElseThrow()).isCloseTo(0.15, withPercentage(1.5));
         Headline.Known band = (Headline.Known) result.servos().flapSpeedLimit();
         assertThat(band.high()).isEqualTo(band.value());
-        // Torque may be higher by half (FLIGHT-METHODS 15, common practice), so speed lower by its root.
+        // Torque may be higher by half (PRACTICE, methods manual 16.1), so speed lower by its root.
         assertThat(band.low()).isCloseTo(limit / Math.sqrt(1.5), withPercentage(1e-6));
     }
 
@@ -154,7 +154,7 @@ class ServoStoriesTest {
         assertThat(aileron.assumedLinkage()).isTrue();
     }
 
-    /** FLIGHT-METHODS 14: 12 and 18 mm on a 90 mm rod turn back at 38 degrees, so 40 degrees of flap are never reached. */
+    /** Methods manual 14.2: 12 and 18 mm on a 90 mm rod turn back at 38 degrees, so 40 degrees of flap are never reached. */
     @Test
     void aLinkageThatLocks() {
         Servo square = new Servo(

@@ -46,7 +46,7 @@ class StandingStoriesTest {
 
     private static final double DEG = Math.PI / 180;
 
-    /** FLIGHT-METHODS 13 (COMPUTED): the aileron of 400 x 50 mm at 30 m/s, 15 degrees, 0.011 a degree: 0.0910 N m. */
+    /** Methods manual 14.1 (COMPUTED): the aileron of 400 x 50 mm at 30 m/s, 15 degrees, 0.011 a degree: 0.0910 N m. */
     private static final double AILERON = 0.0910;
 
     private static Servo servo(String surface, double torque, double give, double play) {
@@ -304,7 +304,7 @@ class StandingStoriesTest {
         return lost > DEG && lost > 0.1 * Math.abs(s.bench());
     }
 
-    /** FLIGHT-METHODS 13 (common practice): half of a servo's torque is all it should be asked for; all of it holds nothing. */
+    /** Methods manual 17.5 (PRACTICE): half of a servo's torque is all it should be asked for; all of it holds nothing. */
     @ParameterizedTest
     @CsvSource({"0.45, ''", "0.2, note.servo.hard", "0.08, note.servo.overpowered"})
     void aServoThatIsTooWeakIsNamed(double torque, String code) {

@@ -39,7 +39,7 @@ final class MoveChart {
     private static final double LEAST_SPEED = 3;
     private static final double LEAST_LOAD = 0.4;
 
-    /** A load above this is a balloon (TRADE-FACTS 4, common practice). */
+    /** A load above this is a balloon (PRACTICE, methods manual 17.4). */
     private static final double BALLOON = 1.3;
 
     private static final Color SHADE = new Color(0xF1F1F1);

@@ -11,16 +11,16 @@ import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
 
-/** The order in which new set-ups are tried on the first flights (TRADE-FACTS 7, common practice). */
+/** The order in which new set-ups are tried on the first flights (PRACTICE, methods manual 17.7). */
 final class FlightOrder {
 
-    /** An airbrake is first tried from this times its stall speed (TRADE-FACTS 7, common practice). */
+    /** An airbrake is first tried from this times its stall speed (PRACTICE, methods manual 17.7). */
     private static final double FIRST_TRY = 1.4;
 
     /** And closed at no less than this times the clean stall speed (the same). */
     private static final double WAY_BACK = 1.5;
 
-    /** Flaps down to here are for taking off; an aileron further up than this brakes (TRADE-FACTS 1, common practice). */
+    /** Flaps down to here are for taking off; an aileron further up than this brakes (PRACTICE, methods manual 17.1). */
     private static final double TAKE_OFF = Math.toRadians(20);
 
     private static final double RAISED = Math.toRadians(-5);

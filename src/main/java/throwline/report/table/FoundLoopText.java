@@ -17,7 +17,7 @@ import throwline.words.Words;
 /** How far flaps should go down with full up elevator, in words. */
 final class FoundLoopText {
 
-    /** More flap than this with full elevator is unusual, rad (TRADE-FACTS 1, common practice). */
+    /** More flap than this with full elevator is unusual, rad (PRACTICE, methods manual 17.1). */
     private static final double USUAL = Math.toRadians(10);
 
     private final Model model;

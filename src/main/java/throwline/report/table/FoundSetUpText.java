@@ -25,7 +25,7 @@ final class FoundSetUpText {
     /** A change of speed that two decimals do not show, m/s. */
     private static final double UNSEEN = 0.005;
 
-    /** Nearer to the stall than this nothing is left for bumps and turns (TRADE-FACTS 7, PRACTICE). */
+    /** Nearer to the stall than this nothing is left for bumps and turns (PRACTICE, methods manual 17.7). */
     private static final double LEAST_MARGIN = 1.2;
 
     private final Model model;

@@ -22,10 +22,10 @@ import throwline.words.Words;
 /** Surfaces on the move, as lines for a terminal. */
 final class MoveLines {
 
-    /** Slower than this over the reference's stall speed, it drops when surfaces are raised (TRADE-FACTS 4, common practice). */
+    /** Slower than this over the reference's stall speed, it drops when surfaces are raised (PRACTICE, methods manual 17.4). */
     private static final double DROPS = 1.1;
 
-    /** Not slower than this over the reference's stall speed near the ground (TRADE-FACTS 7, common practice). */
+    /** Not slower than this over the reference's stall speed near the ground (PRACTICE, methods manual 17.7). */
     private static final double NEAR_GROUND = 1.2;
 
     private final Page page;

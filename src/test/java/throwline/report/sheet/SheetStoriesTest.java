@@ -25,7 +25,7 @@ import throwline.study.SetUpResult;
 import throwline.units.Display;
 import throwline.words.Words;
 
-/** Stories 7 to 9 of TRADE-FACTS 9, with numbers that were worked out for an invented example. */
+/** What the bench asks (methods manual 18.7 to 18.9), with numbers that were worked out for an invented example. */
 class SheetStoriesTest {
 
     private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
@@ -38,7 +38,7 @@ class SheetStoriesTest {
     private final List<SheetDocument> documents =
             new Sheets(Page.of(80, true, false, Display.metric()), Words.load(), Size.Paper.A4).documents(answer);
 
-    /** Story 7: the elevator at three speeds for each set-up, its sense in words, and half of it for the first flight. */
+    /** Methods manual 18.7: the elevator at three speeds for each set-up, its sense in words, and half of it for the first flight. */
     @Test
     void compensationAtThreeSpeeds() {
         List<ElevatorMixes.Mix> mixes = ElevatorMixes.of(MODEL, answer.pack().setUps());
@@ -62,7 +62,7 @@ class SheetStoriesTest {
                         Math.abs(Math.toDegrees(mix.change())))));
     }
 
-    /** Story 8: millimetres from chord and angle by hand, to 0.1 mm; a servo angle beside each. */
+    /** Methods manual 18.8: millimetres from chord and angle by hand, to 0.1 mm; a servo angle beside each. */
     @Test
     void throwsForTheBench() {
         double chord = 0.25 * (300 - 75 * (300 - 235) / 920.0);
@@ -83,7 +83,7 @@ class SheetStoriesTest {
         return Double.parseDouble(row.cells().get(column).text());
     }
 
-    /** Story 9: surfaces of each set-up in per cent of their travel, out to a spreadsheet and back without loss. */
+    /** Methods manual 18.9: surfaces of each set-up in per cent of their travel, out to a spreadsheet and back without loss. */
     @Test
     void switchCard() {
         String card = cells(documents.get(2));

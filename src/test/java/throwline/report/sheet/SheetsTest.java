@@ -100,7 +100,7 @@ class SheetsTest {
         }
     }
 
-    /** TRADE-FACTS 9, story 8: on one page, with four set-ups. */
+    /** Methods manual 18.8: on one page, with four set-ups. */
     @ParameterizedTest
     @EnumSource(Size.Paper.class)
     void the_bench_sheet_fits_on_one_page(Size.Paper paper) throws IOException {

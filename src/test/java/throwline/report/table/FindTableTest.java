@@ -26,7 +26,7 @@ class FindTableTest {
                 "find-nothing-80.txt", table(FindFixture.nothingFound(), Page.of(80, true, false, Display.metric())));
     }
 
-    /** TRADE-FACTS 7 (common practice): below 1.2 times the stall speed nothing is left. */
+    /** Methods manual 17.7 (PRACTICE): below 1.2 times the stall speed nothing is left. */
     @Test
     void what_is_found_too_near_to_the_stall_says_so() {
         Page page = Page.of(200, true, false, Display.metric());

@@ -92,7 +92,7 @@ class FlyWordsTest {
         assertThat(text(lowered, Display.metric())).doesNotContain(sentence);
     }
 
-    /** FLAP-METHODS 9: no measured sections with flaps of 10 degrees and more at this size; clean ones there are. */
+    /** Methods manual 4.5: no measured sections with flaps of 10 degrees and more at this size; clean ones there are. */
     @Test
     void what_nobody_measured_is_said_where_it_is_flown() {
         assertThat(text(clean, Display.metric())).doesNotContain("Nobody has measured");
