@@ -97,11 +97,11 @@ public class ComparisonBenchmark {
 
     /** Stall, approach, descents over speed, glide, nose-down speed, elevator, rolls, first stall. */
     @Benchmark
-    public List<List<Optional<FlightAnswer>>> steadyFlight() {
+    public List<List<Optional<HeadlineNumbers>>> steadyFlight() {
         return steadyFlight(new Airframe(models.get(0), airfoils, sections));
     }
 
-    private List<List<Optional<FlightAnswer>>> steadyFlight(Airframe airframe) {
+    private List<List<Optional<HeadlineNumbers>>> steadyFlight(Airframe airframe) {
         return new ComparisonStudy(sections, Bands.load())
                 .inFlight(airframe, airframe.model().packs());
     }

@@ -16,7 +16,6 @@ import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.report.CompareAnswer;
-import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
@@ -30,7 +29,6 @@ import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.ComparisonStudy;
-import throwline.study.Headline;
 import throwline.units.Display;
 
 /** How each set-up of a model flies, side by side. */
@@ -172,7 +170,6 @@ final class CompareCommand implements Callable<Integer> {
     private static boolean complete(CompareAnswer answer) {
         return answer.comparison().packs().stream()
                 .flatMap(result -> result.setUps().stream())
-                .flatMap(setUp -> Headlines.all(setUp).stream())
-                .allMatch(number -> number instanceof Headline.Known);
+                .allMatch(setUp -> setUp.headlines().isComplete());
     }
 }

@@ -15,7 +15,6 @@ import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
-import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
@@ -28,7 +27,6 @@ import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.FlyResult;
 import throwline.study.FlyStudy;
-import throwline.study.Headline;
 import throwline.units.Display;
 
 /** One set-up in depth. */
@@ -88,7 +86,7 @@ final class FlyCommand implements Callable<Integer> {
             Page page = Page.of(terminal.width(), terminal.unicode(), terminal.styled(), project.display());
             terminal.answer(new FlyTable(page, context.words()).write(result));
         }
-        boolean all = Headlines.all(result.glance()).stream().allMatch(Headline.Known.class::isInstance);
+        boolean all = result.glance().headlines().isComplete();
         return (all ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
     }
 

@@ -14,7 +14,6 @@ import picocli.CommandLine.Parameters;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.Pack;
-import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.data.SheetCsv;
@@ -27,7 +26,6 @@ import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
-import throwline.study.Headline;
 
 /** Sheets for the bench, the field and the transmitter's tray. */
 @Command(name = "sheet")
@@ -85,8 +83,7 @@ final class SheetCommand implements Callable<Integer> {
         String names = String.join(", ", files.stream().map(ReportFile::name).toList());
         terminal.answer(context.words().say("cli.sheet.done", names, out) + "\n");
         boolean all = comparison.packs().get(0).setUps().stream()
-                .flatMap(setUp -> Headlines.all(setUp).stream())
-                .allMatch(Headline.Known.class::isInstance);
+                .allMatch(setUp -> setUp.headlines().isComplete());
         return (all ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
     }
 

@@ -59,8 +59,8 @@ public final class ComparisonStudy {
         return new Comparison(model, airframe.air().density(), results, warnings);
     }
 
-    /** What all set-ups do in steady flight alone, in their order, pack by pack; nothing where no stall was found. */
-    List<List<Optional<FlightAnswer>>> inFlight(Airframe airframe, List<Pack> packs) {
+    /** Numbers of all set-ups in steady flight alone, in their order, pack by pack; nothing where no stall was found. */
+    List<List<Optional<HeadlineNumbers>>> inFlight(Airframe airframe, List<Pack> packs) {
         return columns(airframe, packs).parallelStream().map(Column::inFlight).toList();
     }
 
@@ -108,7 +108,7 @@ public final class ComparisonStudy {
                     stall -> flight.descent(own.pack, stall, SetUpAnswer.APPROACH_OVER_STALL * other.speed()));
         }
 
-        List<Optional<FlightAnswer>> inFlight() {
+        List<Optional<HeadlineNumbers>> inFlight() {
             return IntStream.range(0, approaches.size())
                     .mapToObj(p -> {
                         Approach own = approaches.get(p);

@@ -8,31 +8,17 @@ import throwline.flight.GustMargin;
  * What one set-up does close to the ground and in bumps, throttle shut. Heights are those of the wheels, or of the belly;
  * distances run over the ground from the obstacle, or, without one, from where the round-out begins.
  *
- * @param flareHeight height at which the round-out begins in still air, m
- * @param floatDistance distance floated from level to touch-down in still air, m
- * @param gustLimit strongest gust from below at approach speed before the wing stalls, m/s
- * @param landing distance from the obstacle to a stop in still air, m
- * @param landingInWind the same against the field's wind, m
  * @param stillAir the landing in still air, leg by leg; empty where there is none
  * @param inWind the same against the field's wind; empty without wind, and where the wind is faster than the model
  * @param elevator what the elevator has to do near the ground; empty where there is no landing
  * @param margins what is left before the stall at approach speed; empty where it was not found
  */
 public record FieldAnswer(
-        Headline flareHeight,
-        Headline floatDistance,
-        Headline gustLimit,
-        Headline landing,
-        Headline landingInWind,
-        Optional<Legs> stillAir,
-        Optional<Legs> inWind,
-        Optional<FlareElevator> elevator,
-        Optional<Margins> margins) {
+        Optional<Legs> stillAir, Optional<Legs> inWind, Optional<FlareElevator> elevator, Optional<Margins> margins) {
 
-    /** No answer to any of it, for one reason. */
-    public static FieldAnswer none(Headline why) {
-        return new FieldAnswer(
-                why, why, why, why, why, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    /** No answer to any of it. */
+    public static FieldAnswer none() {
+        return new FieldAnswer(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -83,6 +69,11 @@ public record FieldAnswer(
         public double touchdown() {
             return approach + roundOut + floated;
         }
+
+        /** All of it, from the obstacle to the stop, m. */
+        public double total() {
+            return touchdown() + roll;
+        }
     }
 
     /**
@@ -111,13 +102,20 @@ public record FieldAnswer(
      *
      * @param speed m/s that may be lost
      * @param angle angle of attack left, rad
+     * @param gust strongest gust from below that the wing takes, m/s
      * @param firstGust gust from below, m/s, at which a part of the wing first lets go
      * @param usualLoad load over weight that a gust of 2 m/s from below adds
      * @param headwindLimit headwind that takes six tenths of the approach speed, m/s
      * @param fitFor what air that is good for
      */
     public record Margins(
-            double speed, double angle, double firstGust, double usualLoad, double headwindLimit, FitFor fitFor) {}
+            double speed,
+            double angle,
+            double gust,
+            double firstGust,
+            double usualLoad,
+            double headwindLimit,
+            FitFor fitFor) {}
 
     /** What air a gust limit is good for (common practice, no source). */
     public enum FitFor {

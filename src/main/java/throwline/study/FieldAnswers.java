@@ -1,11 +1,19 @@
 package throwline.study;
 
+import static throwline.study.FlightQuantity.FLARE_HEIGHT;
+import static throwline.study.FlightQuantity.FLOAT;
+import static throwline.study.FlightQuantity.GUST_LIMIT;
+import static throwline.study.FlightQuantity.LANDING_DISTANCE;
+import static throwline.study.FlightQuantity.LANDING_DISTANCE_IN_WIND;
+
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
-import throwline.flight.FlareElevator;
 import throwline.flight.Flight;
 import throwline.flight.GroundHeights;
 import throwline.flight.GustMargin;
@@ -37,60 +45,69 @@ final class FieldAnswers {
     private static final double MODERATE = 3;
     private static final double FRESH = 4.5;
 
+    private static final Headline NOT_FOUND = new Headline.Unknown("why.not-found");
+
     private final GroundHeights ladder;
     private final Field field;
-    private final SetUp setUp;
+    private final boolean clean;
     private final Bands bands;
 
     FieldAnswers(GroundHeights ladder, Field field, SetUp setUp, Bands bands) {
         this.ladder = ladder;
         this.field = field;
-        this.setUp = setUp;
+        this.clean = setUp.isClean();
         this.bands = bands;
     }
 
     /** The answer at the approach. */
     FieldAnswer of(Flight flight, Pack pack, Stall stall, Descent approach) {
         if (approach.steady().isEmpty()) {
-            return FieldAnswer.none(SetUpAnswer.why(approach));
+            return FieldAnswer.none();
         }
         Attitude attitude = approach.steady().get();
-        Optional<GustMargin> gust = flight.gustMargin(pack, attitude);
-        Headline limit = gust.<Headline>map(g -> bands.around("gustLimit", g.gust(), g.firstGust(), g.gust()))
-                .orElseGet(() -> new Headline.Unknown("why.not-found"));
-        Optional<Margins> margins = gust.map(g -> margins(g, stall, attitude));
+        Optional<Margins> margins = flight.gustMargin(pack, attitude).map(g -> margins(g, stall, attitude));
         LandingSimulator lander = flight.lander(ladder, pack, stall, attitude);
         Optional<Landing> calm = lander.converged() ? lander.land(0) : Optional.empty();
-        if (calm.isEmpty()) {
-            Headline none = new Headline.Unknown("why.not-found");
-            return new FieldAnswer(
-                    none, none, limit, none, none, Optional.empty(), Optional.empty(), Optional.empty(), margins);
-        }
-        Landing still = calm.get();
-        Optional<Landing> windy = field.wind() > 0 ? lander.land(field.wind()) : Optional.empty();
-        FlareElevator.Demand demand = lander.elevator(still);
-        String kind = setUp.isClean() ? "clean" : "moved";
+        Optional<Landing> windy = calm.isPresent() && field.wind() > 0 ? lander.land(field.wind()) : Optional.empty();
         return new FieldAnswer(
-                positive(bands.around("flareHeight." + kind, still.roundOutHeight())),
-                positive(bands.around("float." + kind, still.floated())),
-                limit,
-                positive(bands.around("landing", still.total())),
-                inWind(still, windy, attitude),
-                Optional.of(legs(lander, still, 0)),
-                windy.map(w -> legs(lander, w, field.wind())),
-                Optional.of(new FieldAnswer.FlareElevator(
-                        demand.roundOut(), demand.touchdown(), demand.left(), demand.endsFirst())),
+                calm.map(landing -> legs(lander, landing, 0)),
+                windy.map(landing -> legs(lander, landing, field.wind())),
+                calm.map(lander::elevator)
+                        .map(demand -> new FieldAnswer.FlareElevator(
+                                demand.roundOut(), demand.touchdown(), demand.left(), demand.endsFirst())),
                 margins);
     }
 
+    /** The headline numbers of an answer at this approach. */
+    Map<FlightQuantity, Headline> numbers(FieldAnswer answer, Attitude approach) {
+        Map<FlightQuantity, Headline> numbers = new EnumMap<>(FlightQuantity.class);
+        numbers.put(
+                GUST_LIMIT,
+                answer.margins()
+                        .<Headline>map(m -> bands.around(GUST_LIMIT.band(clean), m.gust(), m.firstGust(), m.gust()))
+                        .orElse(NOT_FOUND));
+        numbers.put(FLARE_HEIGHT, still(answer, FLARE_HEIGHT, Legs::roundOutHeight));
+        numbers.put(FLOAT, still(answer, FLOAT, Legs::floated));
+        numbers.put(LANDING_DISTANCE, still(answer, LANDING_DISTANCE, Legs::total));
+        numbers.put(LANDING_DISTANCE_IN_WIND, inWind(answer, approach));
+        return numbers;
+    }
+
+    private Headline still(FieldAnswer answer, FlightQuantity quantity, ToDoubleFunction<Legs> value) {
+        return answer.stillAir()
+                .<Headline>map(legs -> positive(bands.around(quantity.band(clean), value.applyAsDouble(legs))))
+                .orElse(NOT_FOUND);
+    }
+
     /** What is not known of the airspeed counts for more against the wind: it is all of the speed over the ground that errs. */
-    private Headline inWind(Landing still, Optional<Landing> windy, Attitude approach) {
-        if (field.wind() <= 0) {
-            return positive(bands.around("landing", still.total()));
+    private Headline inWind(FieldAnswer answer, Attitude approach) {
+        if (answer.stillAir().isEmpty() || field.wind() <= 0) {
+            return still(answer, LANDING_DISTANCE_IN_WIND, Legs::total);
         }
         double ahead = approach.speed() * Math.cos(approach.descentAngle());
-        return windy.map(landing ->
-                        positive(bands.around("landing", landing.total()).wider(ahead / (ahead - field.wind()))))
+        return answer.inWind()
+                .<Headline>map(legs -> positive(bands.around(LANDING_DISTANCE_IN_WIND.band(clean), legs.total())
+                        .wider(ahead / (ahead - field.wind()))))
                 .orElseGet(() -> new Headline.Unknown("why.wind-faster"));
     }
 
@@ -126,6 +143,7 @@ final class FieldAnswers {
         return new Margins(
                 approach.speed() - stall.speed(),
                 gust.angle(),
+                gust.gust(),
                 gust.firstGust(),
                 gust.usualLoad(),
                 HEADWIND * approach.speed(),

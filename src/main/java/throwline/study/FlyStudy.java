@@ -138,7 +138,7 @@ public final class FlyStudy {
                     rollSweep(stall.get()),
                     handling(ladder, glance, stall.get(), referenceStall, question),
                     new BlowBackStudy(flight, setUp, pack, stall.get(), bands)
-                            .answer(glance.servos().flapSpeedLimit()),
+                            .answer(glance.number(FlightQuantity.FLAP_SPEED_LIMIT)),
                     likely.matters(glance),
                     glance.notes());
         }

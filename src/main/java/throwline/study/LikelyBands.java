@@ -1,8 +1,14 @@
 package throwline.study;
 
+import static throwline.study.FlightQuantity.APPROACH_SPEED;
+import static throwline.study.FlightQuantity.DESCENT_ANGLE;
+import static throwline.study.FlightQuantity.ELEVATOR;
+import static throwline.study.FlightQuantity.STALL_SPEED;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +16,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import throwline.study.FlyResult.Sensitivity;
-import throwline.study.SetUpResult.RollRate;
+import throwline.study.HeadlineNumbers.RollRate;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
 
@@ -76,22 +82,21 @@ final class LikelyBands {
 
     /** The same result with these bands. */
     SetUpResult widened(SetUpResult result) {
-        Headline stall = widened(result.stallSpeed(), PerturbedRun.STALL, 1);
-        Headline angle = widened(result.descentAngle(), PerturbedRun.DESCENT, 1);
+        Map<FlightQuantity, Headline> wider = new EnumMap<>(FlightQuantity.class);
+        wider.put(STALL_SPEED, widened(result.number(STALL_SPEED), PerturbedRun.STALL, 1));
+        Headline approach = widened(result.number(APPROACH_SPEED), PerturbedRun.STALL, SetUpAnswer.APPROACH_OVER_STALL);
+        wider.put(APPROACH_SPEED, approach);
+        wider.put(ELEVATOR, widened(result.number(ELEVATOR), PerturbedRun.ELEVATOR, 1));
+        if (approach instanceof Headline.Known speed
+                && widened(result.number(DESCENT_ANGLE), PerturbedRun.DESCENT, 1) instanceof Headline.Known angle) {
+            wider.putAll(SetUpAnswer.ofDescent(speed.value(), angle));
+        }
         List<RollRate> rolls = new ArrayList<>();
         for (int i = 0; i < result.rollRates().size(); i++) {
             RollRate roll = result.rollRates().get(i);
             rolls.add(new RollRate(roll.stick(), widened(roll.rate(), PerturbedRun.ROLLS + i, 1), roll.atItsStop()));
         }
-        return result.withHeadlines(
-                stall,
-                widened(result.approachSpeed(), PerturbedRun.STALL, SetUpAnswer.APPROACH_OVER_STALL),
-                angle,
-                result.sinkRate() instanceof Headline.Known sink && angle instanceof Headline.Known wide
-                        ? SetUpAnswer.sinkRate(sink.value() / Math.sin(wide.value()), wide)
-                        : result.sinkRate(),
-                widened(result.elevator(), PerturbedRun.ELEVATOR, 1),
-                rolls);
+        return result.with(new HeadlineNumbers(result.headlines().with(wider).byQuantity(), rolls));
     }
 
     /** The band of one number; never narrower than the model's own. */

@@ -32,7 +32,7 @@ record PitchBalance(Optional<Double> margin) {
     }
 
     /** Why there is no steady descent. */
-    Headline why(Descent approach) {
+    Headline.Unknown why(Descent approach) {
         boolean unsettled = approach.outcome() == Descent.Outcome.NOT_FOUND;
         return unsettled && isUnstable() ? new Headline.Unknown("why.unstable") : SetUpAnswer.why(approach);
     }

@@ -2,8 +2,10 @@ package throwline.study;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
+import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.GroundHeights;
 import throwline.model.Model;
@@ -29,25 +31,29 @@ final class RankingStudy {
     /** Landings of all set-ups, shortest first; those without a landing are left out. */
     List<Rank> ranking(GroundHeights ladder, SetUpResult known) {
         return model.setUps().parallelStream()
-                .flatMap(setUp -> {
-                    FieldAnswer field = setUp.equals(known.setUp()) ? known.field() : field(ladder, setUp);
-                    return field.landing() instanceof Headline.Known landing
-                            ? Stream.of(new Rank(setUp.name(), landing, field.landingInWind()))
-                            : Stream.empty();
-                })
+                .flatMap(setUp -> setUp.equals(known.setUp())
+                        ? rank(setUp, known.headlines().byQuantity())
+                        : rank(setUp, numbers(ladder, setUp)))
                 .sorted(Comparator.comparingDouble(rank -> rank.landing().value()))
                 .toList();
     }
 
-    private FieldAnswer field(GroundHeights ladder, SetUp setUp) {
+    private static Stream<Rank> rank(SetUp setUp, Map<FlightQuantity, Headline> numbers) {
+        Headline none = new Headline.Unknown("why.not-found");
+        Headline windy = numbers.getOrDefault(FlightQuantity.LANDING_DISTANCE_IN_WIND, none);
+        return numbers.getOrDefault(FlightQuantity.LANDING_DISTANCE, none) instanceof Headline.Known landing
+                ? Stream.of(new Rank(setUp.name(), landing, windy))
+                : Stream.empty();
+    }
+
+    private Map<FlightQuantity, Headline> numbers(GroundHeights ladder, SetUp setUp) {
         Flight flight = new Flight(airframe, setUp);
         FieldAnswers answers = new FieldAnswers(ladder, model.field(), setUp, bands);
         return flight.stall(pack)
-                .map(stall -> answers.of(
-                        flight,
-                        pack,
-                        stall,
-                        flight.descent(pack, stall, SetUpAnswer.APPROACH_OVER_STALL * stall.speed())))
-                .orElseGet(() -> FieldAnswer.none(new Headline.Unknown("why.no-stall")));
+                .flatMap(stall -> {
+                    Descent approach = flight.descent(pack, stall, SetUpAnswer.APPROACH_OVER_STALL * stall.speed());
+                    return approach.steady().map(a -> answers.numbers(answers.of(flight, pack, stall, approach), a));
+                })
+                .orElse(Map.of());
     }
 }

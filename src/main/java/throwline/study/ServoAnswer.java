@@ -6,9 +6,7 @@ import java.util.Optional;
 /**
  * What the servos have to do in one set-up with one pack.
  *
- * @param flapSpeedLimit highest speed at which the servos of the surfaces that the set-up moves have twice the torque that
- *     they need, m/s
- * @param limitedBy surface that sets it; empty where there is no limit
+ * @param limitedBy surface that sets the speed limit; empty where there is no limit
  * @param loads one entry a surface whose load was found
  * @param positions where each surface stands in this set-up, alone and with each stick at full
  * @param yields surfaces that stand well short of where they are programmed when coming in
@@ -16,7 +14,6 @@ import java.util.Optional;
  *     empty for the reference, and where the change may go either way
  */
 public record ServoAnswer(
-        Headline flapSpeedLimit,
         String limitedBy,
         List<SurfaceLoad> loads,
         List<Position> positions,
@@ -29,9 +26,9 @@ public record ServoAnswer(
         yields = List.copyOf(yields);
     }
 
-    /** Nothing is known, for this reason. */
-    public static ServoAnswer none(String why) {
-        return new ServoAnswer(new Headline.Unknown(why), "", List.of(), List.of(), List.of(), Optional.empty());
+    /** Nothing is known. */
+    public static ServoAnswer none() {
+        return new ServoAnswer("", List.of(), List.of(), List.of(), Optional.empty());
     }
 
     /**

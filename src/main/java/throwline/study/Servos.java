@@ -62,23 +62,35 @@ final class Servos {
         runs = ControlRun.of(model);
     }
 
+    /** The speed at which the first servo has no more than twice the torque that it needs. */
+    Optional<ServoLimit> limit(Flight flight, Pack pack, Stall stall) {
+        return anyRated() ? flight.servoLimit(pack, stall) : Optional.empty();
+    }
+
+    /** The same as a headline number. */
+    Headline speedLimit(Optional<ServoLimit> limit, Stall stall) {
+        return suffices(limit, stall)
+                ? new Headline.Unknown("why.servo-suffices")
+                : limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
+    }
+
+    private static boolean suffices(Optional<ServoLimit> limit, Stall stall) {
+        return limit.isPresent() && limit.get().speed() > FASTEST * stall.speed();
+    }
+
     /**
      * The answer.
      *
      * @param approach the descent at the speed to come in at
+     * @param limit of the speed
      * @param change the elevator's expected change against the reference set-up
      */
-    ServoAnswer answer(Flight flight, Pack pack, Stall stall, Descent approach, Headline change) {
-        Optional<ServoLimit> limit = anyRated() ? flight.servoLimit(pack, stall) : Optional.empty();
-        boolean suffices = limit.isPresent() && limit.get().speed() > FASTEST * stall.speed();
-        Headline speed = suffices
-                ? new Headline.Unknown("why.servo-suffices")
-                : limit.<Headline>map(l -> limit(l.speed())).orElseGet(() -> new Headline.Unknown(why()));
-        String by = suffices ? "" : limit.map(ServoLimit::surface).orElse("");
+    ServoAnswer answer(
+            Flight flight, Pack pack, Stall stall, Descent approach, Optional<ServoLimit> limit, Headline change) {
+        String by = suffices(limit, stall) ? "" : limit.map(ServoLimit::surface).orElse("");
         double comingIn = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
         List<ServoLoad> first = flight.servoLoads(pack, stall, comingIn, approach.steady());
         return new ServoAnswer(
-                speed,
                 by,
                 loads(flight, pack, stall, first),
                 positions(),
@@ -88,8 +100,7 @@ final class Servos {
 
     /** Where no stall was found there are positions all the same. */
     ServoAnswer withoutStall() {
-        return new ServoAnswer(
-                new Headline.Unknown("why.no-stall"), "", List.of(), positions(), List.of(), Optional.empty());
+        return new ServoAnswer("", List.of(), positions(), List.of(), Optional.empty());
     }
 
     private Optional<Position> mix(Headline change) {

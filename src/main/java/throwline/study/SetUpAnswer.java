@@ -1,8 +1,20 @@
 package throwline.study;
 
+import static throwline.study.FlightQuantity.APPROACH_SPEED;
+import static throwline.study.FlightQuantity.BEST_GLIDE_RATIO;
+import static throwline.study.FlightQuantity.DESCENT_ANGLE;
+import static throwline.study.FlightQuantity.ELEVATOR;
+import static throwline.study.FlightQuantity.ELEVATOR_CHANGE;
+import static throwline.study.FlightQuantity.NOSE_DOWN_SPEED;
+import static throwline.study.FlightQuantity.ROLL_RATE;
+import static throwline.study.FlightQuantity.SINK_RATE;
+import static throwline.study.FlightQuantity.STALL_SPEED;
+
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import throwline.flight.Attitude;
@@ -10,6 +22,7 @@ import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.GroundHeights;
 import throwline.flight.Roll;
+import throwline.flight.ServoLimit;
 import throwline.flight.Stall;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.SpanGrid;
@@ -19,10 +32,10 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.sizing.CandidateFlight;
+import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.LoadStation;
 import throwline.study.SetUpResult.Manner;
-import throwline.study.SetUpResult.RollRate;
 import throwline.study.SetUpResult.Side;
 import throwline.study.SetUpResult.SpeedPoint;
 import throwline.units.Dimension;
@@ -62,12 +75,15 @@ final class SetUpAnswer {
 
     /** No stall was found, so nothing else is known. */
     SetUpResult withoutStall() {
-        Headline none = new Headline.Unknown("why.no-stall");
-        FirstStall nowhere = new FirstStall(Side.BOTH, 0, "", Manner.NOT_REACHED);
-        FlightAnswer nothing = new FlightAnswer(
-                none, none, none, none, none, none, none, none, List.of(), nowhere, List.of(), List.of());
-        ServoAnswer servos = new Servos(model, setUp, bands).withoutStall();
-        return nothing.with(setUp, servos, FieldAnswer.none(none), List.of(Message.of("note.no-stall")));
+        return new SetUpResult(
+                setUp,
+                HeadlineNumbers.none(new Headline.Unknown("why.no-stall")),
+                new FirstStall(Side.BOTH, 0, "", Manner.NOT_REACHED),
+                List.of(),
+                List.of(),
+                new Servos(model, setUp, bands).withoutStall(),
+                FieldAnswer.none(),
+                List.of(Message.of("note.no-stall")));
     }
 
     /** What it does in steady flight, and from there on to servos, landings and gusts. */
@@ -79,66 +95,88 @@ final class SetUpAnswer {
             Descent approach,
             Optional<Descent> reference) {
         PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
-        FlightAnswer inFlight = inFlight(flight, pack, stall, approach, reference, balance);
-        ServoAnswer servos =
-                new Servos(model, setUp, bands).answer(flight, pack, stall, approach, inFlight.elevatorChange());
+        List<SpeedPoint> sweep = sweep(flight, pack, stall);
+        HeadlineNumbers inFlight = inFlight(flight, pack, stall, approach, reference, balance, sweep);
+        Servos servos = new Servos(model, setUp, bands);
+        Optional<ServoLimit> limit = servos.limit(flight, pack, stall);
+        ServoAnswer servo = servos.answer(flight, pack, stall, approach, limit, inFlight.number(ELEVATOR_CHANGE));
         FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
-        FieldAnswer field = approach.steady().isPresent()
-                ? fields.of(flight, pack, stall, approach)
-                : FieldAnswer.none(inFlight.descentAngle());
-        return inFlight.with(
+        FieldAnswer field = fields.of(flight, pack, stall, approach);
+        return new SetUpResult(
                 setUp,
-                servos,
+                inFlight.with(Map.of(FlightQuantity.FLAP_SPEED_LIMIT, servos.speedLimit(limit, stall)))
+                        .with(approach.steady()
+                                .map(attitude -> fields.numbers(field, attitude))
+                                .orElse(Map.of())),
+                firstStall(flight, stall),
+                sweep,
+                approach.steady().map(a -> load(a.wing())).orElse(List.of()),
+                servo,
                 field,
                 Stream.of(
                                 balance.notes(),
-                                notes(stall, approach, servos),
+                                notes(stall, approach, servo),
                                 fields.notes(field),
                                 stickNotes(stall, approach, field))
                         .flatMap(List::stream)
                         .toList());
     }
 
-    /** What it does in steady flight alone. */
-    FlightAnswer inFlight(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+    /** Numbers of steady flight alone; the others stand for what no descent answers. */
+    HeadlineNumbers inFlight(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
         PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
-        return inFlight(flight, pack, stall, approach, reference, balance);
+        return inFlight(flight, pack, stall, approach, reference, balance, sweep(flight, pack, stall));
     }
 
-    private FlightAnswer inFlight(
+    private HeadlineNumbers inFlight(
             Flight flight,
             Pack pack,
             Stall stall,
             Descent approach,
             Optional<Descent> reference,
-            PitchBalance balance) {
-        String kind = setUp.isClean() ? "clean" : "moved";
+            PitchBalance balance,
+            List<SpeedPoint> sweep) {
         double speed = APPROACH_OVER_STALL * stall.speed();
         Optional<Attitude> steady = approach.steady();
-        Headline angle = steady.<Headline>map(a -> bands.around("descentAngle." + kind, a.descentAngle()))
-                .orElseGet(() -> balance.why(approach));
-        Headline sink = angle instanceof Headline.Known known ? sinkRate(speed, known) : angle;
-        List<SpeedPoint> sweep = sweep(flight, pack, stall);
-        return new FlightAnswer(
-                bands.around("stallSpeed", stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()),
-                bands.around(
-                        "approachSpeed",
+        Headline.Unknown why = steady.isPresent() ? new Headline.Unknown("why.not-found") : balance.why(approach);
+        Map<FlightQuantity, Headline> numbers = new EnumMap<>(FlightQuantity.class);
+        numbers.put(STALL_SPEED, around(STALL_SPEED, stall.speed(), stall.plateauSpeed(), stall.onsetSpeed()));
+        numbers.put(
+                APPROACH_SPEED,
+                around(
+                        APPROACH_SPEED,
                         speed,
                         APPROACH_OVER_STALL * stall.plateauSpeed(),
-                        APPROACH_OVER_STALL * stall.onsetSpeed()),
-                angle,
-                sink,
-                bestGlide(sweep, kind),
+                        APPROACH_OVER_STALL * stall.onsetSpeed()));
+        steady.ifPresent(a -> {
+            numbers.putAll(ofDescent(speed, around(DESCENT_ANGLE, a.descentAngle())));
+            numbers.put(ELEVATOR, around(ELEVATOR, a.elevator()));
+            numbers.put(ELEVATOR_CHANGE, change(a, reference));
+        });
+        numbers.put(BEST_GLIDE_RATIO, bestGlide(sweep));
+        numbers.put(
+                NOSE_DOWN_SPEED,
                 flight.noseDownSpeed(pack, stall)
-                        .<Headline>map(v -> bands.around("noseDownSpeed", v))
-                        .orElseGet(() -> new Headline.Unknown("why.nose-down")),
-                steady.<Headline>map(a -> bands.around("elevator", a.elevator()))
-                        .orElse(angle),
-                steady.map(a -> change(a, reference)).orElse(angle),
-                rolls(flight, pack, approach, angle),
-                firstStall(flight, stall),
-                sweep,
-                steady.map(a -> load(a.wing())).orElse(List.of()));
+                        .<Headline>map(v -> around(NOSE_DOWN_SPEED, v))
+                        .orElseGet(() -> new Headline.Unknown("why.nose-down")));
+        Map<FlightQuantity, Headline> all =
+                new EnumMap<>(HeadlineNumbers.none(why).byQuantity());
+        all.putAll(numbers);
+        return new HeadlineNumbers(all, rolls(flight, pack, approach, why));
+    }
+
+    /** A value with the band of its quantity. */
+    private Headline.Known around(FlightQuantity quantity, double value) {
+        return around(quantity, value, value, value);
+    }
+
+    private Headline.Known around(FlightQuantity quantity, double value, double low, double high) {
+        return bands.around(quantity.band(setUp.isClean()), value, low, high);
+    }
+
+    /** Numbers that follow from the angle of the descent and the approach speed, m/s, with their bands. */
+    static Map<FlightQuantity, Headline> ofDescent(double speed, Headline.Known angle) {
+        return Map.of(DESCENT_ANGLE, angle, SINK_RATE, sinkRate(speed, angle));
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {
@@ -147,16 +185,14 @@ final class SetUpAnswer {
         }
         Optional<Attitude> there = reference.flatMap(Descent::steady);
         if (there.isPresent()) {
-            return bands.around(
-                    "elevatorChange", attitude.elevator() - there.get().elevator());
+            return around(ELEVATOR_CHANGE, attitude.elevator() - there.get().elevator());
         }
         boolean slow =
                 reference.map(d -> d.outcome() == Descent.Outcome.TOO_SLOW).orElse(false);
         return new Headline.Unknown(slow ? "why.reference-too-slow" : "why.reference-unknown");
     }
 
-    /** Sink rate at a speed, m/s, from the angle of the descent. */
-    static Headline.Known sinkRate(double speed, Headline.Known angle) {
+    private static Headline.Known sinkRate(double speed, Headline.Known angle) {
         return new Headline.Known(
                 speed * Math.sin(angle.value()),
                 speed * Math.sin(Math.max(-Math.PI / 2, angle.low())),
@@ -166,7 +202,7 @@ final class SetUpAnswer {
     }
 
     /** Why there is no steady descent. */
-    static Headline why(Descent descent) {
+    static Headline.Unknown why(Descent descent) {
         return new Headline.Unknown(
                 switch (descent.outcome()) {
                     case TOO_SLOW -> "why.too-slow";
@@ -199,21 +235,21 @@ final class SetUpAnswer {
     }
 
     /** The flattest point of the sweep; its neighbours differ by a few per cent in speed and far less in angle. */
-    private Headline bestGlide(List<SpeedPoint> sweep, String kind) {
+    private Headline bestGlide(List<SpeedPoint> sweep) {
         return sweep.stream().mapToDouble(p -> p.lift() / p.drag()).max().stream()
-                .<Headline>mapToObj(best -> bands.around("bestGlideRatio." + kind, best))
+                .<Headline>mapToObj(best -> around(BEST_GLIDE_RATIO, best))
                 .findFirst()
                 .orElseGet(() -> new Headline.Unknown("why.not-found"));
     }
 
-    private List<RollRate> rolls(Flight flight, Pack pack, Descent approach, Headline angle) {
+    private List<RollRate> rolls(Flight flight, Pack pack, Descent approach, Headline.Unknown why) {
         List<RollRate> rolls = new ArrayList<>();
         for (Stick stick : model.sticks()) {
             if (stick instanceof Stick.Roll roll && roll.worksIn(setUp)) {
                 Optional<Roll> steady = approach.steady().flatMap(a -> flight.roll(roll, pack, a));
                 Headline headline = steady.isPresent()
-                        ? bands.around("rollRate", steady.get().rate())
-                        : approach.steady().isPresent() ? new Headline.Unknown("why.no-roll") : angle;
+                        ? around(ROLL_RATE, steady.get().rate())
+                        : approach.steady().isPresent() ? new Headline.Unknown("why.no-roll") : why;
                 rolls.add(
                         new RollRate(roll.name(), headline, flight.rolling(roll).atItsStop()));
             }

@@ -2,21 +2,14 @@ package throwline.study;
 
 import java.util.List;
 import throwline.model.SetUp;
+import throwline.study.HeadlineNumbers.RollRate;
 import throwline.words.Message;
 
 /**
- * How the model flies in one set-up with one pack, throttle shut.
+ * Flight of the model in one set-up with one pack, throttle shut.
  *
  * @param setUp where the surfaces stand
- * @param stallSpeed lowest steady speed, m/s
- * @param approachSpeed speed to come in at, m/s
- * @param descentAngle below the horizon at the approach speed, rad, positive down
- * @param sinkRate at the approach speed, m/s, positive down
- * @param bestGlideRatio best ratio of distance to height at any speed
- * @param noseDownSpeed steady speed pointing straight down, m/s
- * @param elevator where the elevator stands at the approach speed, rad, trailing edge down positive
- * @param elevatorChange against the reference set-up at the same speed, rad, trailing edge down positive
- * @param rollRates steady rate at full stick at the approach speed, one entry a roll stick that works here
+ * @param headlines the numbers that a person reads first
  * @param firstStall which part of the wing lets go first, at the stall
  * @param sweep the steady descent over speed, slowest first, points that converged only
  * @param load lift along the span at the approach speed, left tip to right tip
@@ -26,15 +19,7 @@ import throwline.words.Message;
  */
 public record SetUpResult(
         SetUp setUp,
-        Headline stallSpeed,
-        Headline approachSpeed,
-        Headline descentAngle,
-        Headline sinkRate,
-        Headline bestGlideRatio,
-        Headline noseDownSpeed,
-        Headline elevator,
-        Headline elevatorChange,
-        List<RollRate> rollRates,
+        HeadlineNumbers headlines,
         FirstStall firstStall,
         List<SpeedPoint> sweep,
         List<LoadStation> load,
@@ -43,47 +28,62 @@ public record SetUpResult(
         List<Message> notes) {
 
     public SetUpResult {
-        rollRates = List.copyOf(rollRates);
         sweep = List.copyOf(sweep);
         load = List.copyOf(load);
         notes = List.copyOf(notes);
     }
 
-    /** The same with other bands around these numbers. */
-    SetUpResult withHeadlines(
-            Headline stall, Headline approach, Headline angle, Headline sink, Headline sits, List<RollRate> rolls) {
-        return new SetUpResult(
-                setUp,
-                stall,
-                approach,
-                angle,
-                sink,
-                bestGlideRatio,
-                noseDownSpeed,
-                sits,
-                elevatorChange,
-                rolls,
-                firstStall,
-                sweep,
-                load,
-                servos,
-                field,
-                notes);
+    /** The same with other bands around its numbers. */
+    SetUpResult with(HeadlineNumbers wider) {
+        return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, notes);
+    }
+
+    /** The number of a quantity that has one a set-up; roll rates are asked for by stick. */
+    public Headline number(FlightQuantity quantity) {
+        return headlines.number(quantity);
+    }
+
+    public Headline stallSpeed() {
+        return number(FlightQuantity.STALL_SPEED);
+    }
+
+    public Headline approachSpeed() {
+        return number(FlightQuantity.APPROACH_SPEED);
+    }
+
+    public Headline descentAngle() {
+        return number(FlightQuantity.DESCENT_ANGLE);
+    }
+
+    public Headline sinkRate() {
+        return number(FlightQuantity.SINK_RATE);
+    }
+
+    public Headline bestGlideRatio() {
+        return number(FlightQuantity.BEST_GLIDE_RATIO);
+    }
+
+    public Headline noseDownSpeed() {
+        return number(FlightQuantity.NOSE_DOWN_SPEED);
+    }
+
+    public Headline elevator() {
+        return number(FlightQuantity.ELEVATOR);
+    }
+
+    public Headline elevatorChange() {
+        return number(FlightQuantity.ELEVATOR_CHANGE);
+    }
+
+    /** Steady roll rates at full stick, one entry a roll stick that works here. */
+    public List<RollRate> rollRates() {
+        return headlines.rollRates();
     }
 
     /** True where a note of this code holds for it. */
     public boolean isNoted(String code) {
         return notes.stream().anyMatch(note -> note.code().equals(code));
     }
-
-    /**
-     * Steady roll at full stick.
-     *
-     * @param stick name of the stick
-     * @param rate to the right, rad/s
-     * @param atItsStop true where a surface was cut at its travel
-     */
-    public record RollRate(String stick, Headline rate, boolean atItsStop) {}
 
     /**
      * Where the wing lets go first.

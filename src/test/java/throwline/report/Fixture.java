@@ -1,6 +1,7 @@
 package throwline.report;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,14 +26,16 @@ import throwline.study.FieldAnswer;
 import throwline.study.FieldAnswer.FitFor;
 import throwline.study.FieldAnswer.Legs;
 import throwline.study.FieldAnswer.Margins;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
+import throwline.study.HeadlineNumbers;
+import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.ServoAnswer;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.LoadStation;
 import throwline.study.SetUpResult.Manner;
-import throwline.study.SetUpResult.RollRate;
 import throwline.study.SetUpResult.Side;
 import throwline.study.SetUpResult.SpeedPoint;
 import throwline.words.Message;
@@ -67,7 +70,7 @@ public final class Fixture {
     /** No number could be found for any set-up. */
     public static CompareAnswer nothingFound() {
         CompareAnswer found = orchard();
-        Headline none = new Headline.Unknown("why.no-stall");
+        Headline.Unknown none = new Headline.Unknown("why.no-stall");
         List<Comparison.PackResult> packs = found.comparison().packs().stream()
                 .map(pack -> new Comparison.PackResult(
                         pack.pack(),
@@ -102,8 +105,10 @@ public final class Fixture {
         for (int i = 0; i < reasons.size(); i++) {
             SetUpResult r = pack.setUps().get(i);
             ServoAnswer s = r.servos();
-            Headline limit = new Headline.Unknown(reasons.get(i));
-            changed.add(with(r, new ServoAnswer(limit, "", s.loads(), s.positions(), s.yields(), s.mix()), List.of()));
+            Map<FlightQuantity, Headline> limit =
+                    Map.of(FlightQuantity.FLAP_SPEED_LIMIT, new Headline.Unknown(reasons.get(i)));
+            ServoAnswer servos = new ServoAnswer("", s.loads(), s.positions(), s.yields(), s.mix());
+            changed.add(with(r, r.headlines().with(limit), servos, List.of()));
         }
         return new CompareAnswer(
                 new Comparison(
@@ -116,46 +121,22 @@ public final class Fixture {
     }
 
     private static SetUpResult noted(SetUpResult r, String code) {
-        return with(r, r.servos(), List.of(Message.of(code)));
+        return with(r, r.headlines(), r.servos(), List.of(Message.of(code)));
     }
 
-    private static SetUpResult with(SetUpResult r, ServoAnswer servos, List<Message> notes) {
-        return new SetUpResult(
-                r.setUp(),
-                r.stallSpeed(),
-                r.approachSpeed(),
-                r.descentAngle(),
-                r.sinkRate(),
-                r.bestGlideRatio(),
-                r.noseDownSpeed(),
-                r.elevator(),
-                r.elevatorChange(),
-                r.rollRates(),
-                r.firstStall(),
-                r.sweep(),
-                r.load(),
-                servos,
-                r.field(),
-                notes);
+    private static SetUpResult with(SetUpResult r, HeadlineNumbers headlines, ServoAnswer servos, List<Message> notes) {
+        return new SetUpResult(r.setUp(), headlines, r.firstStall(), r.sweep(), r.load(), servos, r.field(), notes);
     }
 
-    private static SetUpResult nothing(SetUp setUp, Headline none) {
+    private static SetUpResult nothing(SetUp setUp, Headline.Unknown none) {
         return new SetUpResult(
                 setUp,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                List.of(),
+                HeadlineNumbers.none(none),
                 new FirstStall(Side.BOTH, 0, "", Manner.SAGS),
                 List.of(),
                 List.of(),
-                ServoAnswer.none("why.no-stall"),
-                FieldAnswer.none(none),
+                ServoAnswer.none(),
+                FieldAnswer.none(),
                 List.of());
     }
 
@@ -200,17 +181,31 @@ public final class Fixture {
                         banded((stick.name().startsWith("low") ? 85 : 130) * (1 - flap / 120) * DEG, 0.2),
                         aileron < -7))
                 .toList();
+        FieldAnswer field = field(model, approach, angle, drag);
+        Legs still = field.stillAir().orElseThrow();
+        Legs windy = field.inWind().orElseThrow();
+        Map<FlightQuantity, Headline> numbers = new EnumMap<>(FlightQuantity.class);
+        numbers.put(FlightQuantity.STALL_SPEED, banded(stall, 0.06));
+        numbers.put(FlightQuantity.APPROACH_SPEED, banded(approach, 0.06));
+        numbers.put(FlightQuantity.DESCENT_ANGLE, banded(angle, flap > 50 ? 0.2 : 0.15));
+        numbers.put(FlightQuantity.SINK_RATE, banded(approach * Math.sin(angle), 0.2));
+        numbers.put(FlightQuantity.BEST_GLIDE_RATIO, banded(1 / Math.tan(angle) * 1.1, 0.15));
+        numbers.put(
+                FlightQuantity.NOSE_DOWN_SPEED,
+                flap > 50 ? new Headline.Unknown("why.no-stall") : banded(28 / Math.sqrt(drag * 10), 0.1));
+        numbers.put(FlightQuantity.ELEVATOR, around(elevator, 2 * DEG));
+        numbers.put(
+                FlightQuantity.ELEVATOR_CHANGE,
+                clean ? new Headline.Known(0, 0, 0, Basis.ASSUMED) : around(change, Math.max(2 * DEG, 0.4 * change)));
+        numbers.put(FlightQuantity.FLARE_HEIGHT, banded(still.roundOutHeight(), 0.4));
+        numbers.put(FlightQuantity.FLOAT, banded(still.floated(), 0.5));
+        numbers.put(FlightQuantity.FLAP_SPEED_LIMIT, ServoFixture.limit(setUp, approach));
+        numbers.put(FlightQuantity.GUST_LIMIT, banded(0.2 * approach, 0.3));
+        numbers.put(FlightQuantity.LANDING_DISTANCE, banded(still.total(), 0.15));
+        numbers.put(FlightQuantity.LANDING_DISTANCE_IN_WIND, banded(windy.total(), 0.15));
         return new SetUpResult(
                 setUp,
-                banded(stall, 0.06),
-                banded(approach, 0.06),
-                banded(angle, flap > 50 ? 0.2 : 0.15),
-                banded(approach * Math.sin(angle), 0.2),
-                banded(1 / Math.tan(angle) * 1.1, 0.15),
-                flap > 50 ? new Headline.Unknown("why.no-stall") : banded(28 / Math.sqrt(drag * 10), 0.1),
-                around(elevator, 2 * DEG),
-                clean ? new Headline.Known(0, 0, 0, Basis.ASSUMED) : around(change, Math.max(2 * DEG, 0.4 * change)),
-                rolls,
+                new HeadlineNumbers(numbers, rolls),
                 new FirstStall(
                         Side.BOTH,
                         clean ? 0.21 : 0.33,
@@ -219,7 +214,7 @@ public final class Fixture {
                 sweep(drag, most, faster),
                 load(model, flap, aileron, most),
                 ServoFixture.servos(model, setUp, approach),
-                field(model, approach, angle, drag),
+                field,
                 List.of());
     }
 
@@ -254,17 +249,13 @@ public final class Fixture {
         Legs still = legs(model, approach, angle, drag, 0);
         Legs windy = legs(model, approach, angle, drag, model.field().wind());
         return new FieldAnswer(
-                banded(still.roundOutHeight(), 0.4),
-                banded(still.floated(), 0.5),
-                banded(0.2 * approach, 0.3),
-                banded(still.touchdown() + still.roll(), 0.15),
-                banded(windy.touchdown() + windy.roll(), 0.15),
                 Optional.of(still),
                 Optional.of(windy),
                 Optional.of(new FieldAnswer.FlareElevator(-9 * DEG, -11 * DEG, 9 * DEG, false)),
                 Optional.of(new Margins(
                         0.23 * approach,
                         8 * DEG,
+                        0.2 * approach,
                         0.17 * approach,
                         0.5,
                         0.6 * approach,

@@ -49,12 +49,15 @@ final class ServoFixture {
             }
         }
         positions.add(position("elevator", "", Side.BOTH, setUp.elevator(), 0.065));
-        Headline limit = setUp.isClean()
-                ? new Headline.Unknown("why.nothing-moved")
-                : new Headline.Known(1.6 * approach, 1.3 * approach, 1.6 * approach, Basis.ASSUMED);
         Optional<Position> mix =
                 setUp.isClean() ? Optional.empty() : Optional.of(position("elevator", "", Side.BOTH, 2 * DEG, 0.065));
-        return new ServoAnswer(limit, setUp.isClean() ? "" : "flaps", loads, positions, List.of(), mix);
+        return new ServoAnswer(setUp.isClean() ? "" : "flaps", loads, positions, List.of(), mix);
+    }
+
+    static Headline limit(SetUp setUp, double approach) {
+        return setUp.isClean()
+                ? new Headline.Unknown("why.nothing-moved")
+                : new Headline.Known(1.6 * approach, 1.3 * approach, 1.6 * approach, Basis.ASSUMED);
     }
 
     private static Position position(String surface, String stick, Side side, double angle, double chord) {

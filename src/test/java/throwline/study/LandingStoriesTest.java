@@ -60,13 +60,15 @@ class LandingStoriesTest {
             Legs legs = still(result);
             assertThat(legs.clearsObstacle()).isTrue();
             assertThat(legs.touchdown() + legs.roll())
-                    .isCloseTo(value(result.field().landing()), withPercentage(1e-9));
-            assertThat(value(result.field().landingInWind()))
-                    .isLessThan(0.85 * value(result.field().landing()));
+                    .isCloseTo(value(result.number(FlightQuantity.LANDING_DISTANCE)), withPercentage(1e-9));
+            assertThat(value(result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND)))
+                    .isLessThan(0.85 * value(result.number(FlightQuantity.LANDING_DISTANCE)));
             double straight = (5 - legs.roundOutHeight()) / Math.tan(value(result.descentAngle()));
             assertThat(legs.approach()).as(result.setUp().name()).isCloseTo(straight, withPercentage(3));
         }
-        assertThat(results.stream().map(r -> -value(r.field().landing())).toList())
+        assertThat(results.stream()
+                        .map(r -> -value(r.number(FlightQuantity.LANDING_DISTANCE)))
+                        .toList())
                 .isSorted();
     }
 
@@ -98,8 +100,8 @@ class LandingStoriesTest {
     void theBandIsWiderAgainstTheWind() {
         for (SetUpResult result : results) {
             double ahead = value(result.approachSpeed()) * Math.cos(value(result.descentAngle()));
-            Headline.Known still = (Headline.Known) result.field().landing();
-            Headline.Known windy = (Headline.Known) result.field().landingInWind();
+            Headline.Known still = (Headline.Known) result.number(FlightQuantity.LANDING_DISTANCE);
+            Headline.Known windy = (Headline.Known) result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND);
             assertThat(windy.high() / windy.value() - 1)
                     .isCloseTo((still.high() / still.value() - 1) * ahead / (ahead - 3), withPercentage(1e-6));
         }
@@ -114,11 +116,12 @@ class LandingStoriesTest {
                 Examples.compare(model, new MeasuredSections()).packs().get(0).setUps()) {
             FieldAnswer answer = result.field();
             assertThat(value(result.stallSpeed())).isPositive();
-            assertThat(value(answer.landing())).isPositive();
+            assertThat(value(result.number(FlightQuantity.LANDING_DISTANCE))).isPositive();
             if (wind >= value(result.approachSpeed())) {
-                assertThat(answer.landingInWind()).isEqualTo(new Headline.Unknown("why.wind-faster"));
+                assertThat(result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND))
+                        .isEqualTo(new Headline.Unknown("why.wind-faster"));
                 assertThat(answer.inWind()).isEmpty();
-            } else if (answer.landingInWind() instanceof Headline.Known known) {
+            } else if (result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND) instanceof Headline.Known known) {
                 assertThat(known.value()).isPositive();
                 List<FieldAnswer.Spot> way = answer.inWind().orElseThrow().way();
                 for (int i = 1; i < way.size(); i++) {
@@ -148,7 +151,7 @@ class LandingStoriesTest {
         for (SetUpResult result : results) {
             double speed = value(result.approachSpeed());
             double arc = speed * speed / (9.80665 * 0.3) * (1 - Math.cos(value(result.descentAngle())));
-            assertThat(value(result.field().flareHeight()) - 0.15)
+            assertThat(value(result.number(FlightQuantity.FLARE_HEIGHT)) - 0.15)
                     .as(result.setUp().name())
                     .isBetween(0.7 * arc, 1.3 * arc);
         }
@@ -158,7 +161,7 @@ class LandingStoriesTest {
     @Test
     void whichLandsShortest() {
         for (SetUpResult a : results) {
-            Headline.Known band = (Headline.Known) a.field().landing();
+            Headline.Known band = (Headline.Known) a.number(FlightQuantity.LANDING_DISTANCE);
             assertThat(band.high() / band.value()).isGreaterThanOrEqualTo(1.15);
             assertThat(band.low() / band.value()).isLessThanOrEqualTo(0.85);
         }
@@ -179,7 +182,8 @@ class LandingStoriesTest {
                     .filter(r -> r.setUp().name().equals(rank.setUp()))
                     .findFirst()
                     .orElseThrow();
-            assertThat(rank.landing().value()).isCloseTo(value(same.field().landing()), withPercentage(1));
+            assertThat(rank.landing().value())
+                    .isCloseTo(value(same.number(FlightQuantity.LANDING_DISTANCE)), withPercentage(1));
         }
     }
 
@@ -240,7 +244,7 @@ class LandingStoriesTest {
     void whatWindItTakes(String name) {
         for (SetUpResult result : Examples.compare(name).packs().get(0).setUps()) {
             FieldAnswer.Margins margins = result.field().margins().orElseThrow();
-            double gust = value(result.field().gustLimit());
+            double gust = value(result.number(FlightQuantity.GUST_LIMIT));
             assertThat(margins.fitFor() == FitFor.CALM).isEqualTo(gust < 2);
             assertThat(result.notes().stream().anyMatch(n -> n.code().equals("note.gusts-calm")))
                     .isEqualTo(gust < 2);

@@ -120,11 +120,11 @@ class ServoStoriesTest {
     void halfOfTheRatingAtTheLimit() {
         Model model = plain(List.of(servo("flaps", 0.3)));
         SetUpResult result = landingFlap(model);
-        double limit = value(result.servos().flapSpeedLimit());
+        double limit = value(result.number(FlightQuantity.FLAP_SPEED_LIMIT));
         assertThat(result.servos().limitedBy()).isEqualTo("flaps");
         ServoLoad flap = of(loads(model, new MeasuredSections(), 1, limit), "flaps");
         assertThat(flap.servo().orElseThrow()).isCloseTo(0.15, withPercentage(1.5));
-        Headline.Known band = (Headline.Known) result.servos().flapSpeedLimit();
+        Headline.Known band = (Headline.Known) result.number(FlightQuantity.FLAP_SPEED_LIMIT);
         assertThat(band.high()).isEqualTo(band.value());
         // Torque may be higher by half (PRACTICE, methods manual 16.1), so speed lower by its root.
         assertThat(band.low()).isCloseTo(limit / Math.sqrt(1.5), withPercentage(1e-6));
@@ -133,10 +133,8 @@ class ServoStoriesTest {
     /** Loads go with dynamic pressure: twice the torque, nearly the root of two times the speed. */
     @Test
     void twiceTheServoTheRootOfTwoTimesTheSpeed() {
-        double small =
-                value(landingFlap(plain(List.of(servo("flaps", 0.1)))).servos().flapSpeedLimit());
-        double large =
-                value(landingFlap(plain(List.of(servo("flaps", 0.2)))).servos().flapSpeedLimit());
+        double small = value(landingFlap(plain(List.of(servo("flaps", 0.1)))).number(FlightQuantity.FLAP_SPEED_LIMIT));
+        double large = value(landingFlap(plain(List.of(servo("flaps", 0.2)))).number(FlightQuantity.FLAP_SPEED_LIMIT));
         assertThat(large / small).isCloseTo(Math.sqrt(2), withPercentage(6));
     }
 
@@ -144,8 +142,10 @@ class ServoStoriesTest {
     void whyThereIsNoLimit() {
         Comparison c = Examples.compare(plain(List.of(servo("ailerons", 0.3))), new MeasuredSections());
         List<SetUpResult> setUps = c.packs().get(0).setUps();
-        assertThat(setUps.get(0).servos().flapSpeedLimit()).isEqualTo(new Headline.Unknown("why.nothing-moved"));
-        assertThat(setUps.get(1).servos().flapSpeedLimit()).isEqualTo(new Headline.Unknown("why.no-servo"));
+        assertThat(setUps.get(0).number(FlightQuantity.FLAP_SPEED_LIMIT))
+                .isEqualTo(new Headline.Unknown("why.nothing-moved"));
+        assertThat(setUps.get(1).number(FlightQuantity.FLAP_SPEED_LIMIT))
+                .isEqualTo(new Headline.Unknown("why.no-servo"));
         SurfaceLoad aileron = setUps.get(0).servos().loads().stream()
                 .filter(l -> l.surface().equals("ailerons"))
                 .findFirst()
@@ -167,7 +167,7 @@ class ServoStoriesTest {
                 0,
                 0);
         SetUpResult result = landingFlap(plain(List.of(square)));
-        assertThat(result.servos().flapSpeedLimit()).isEqualTo(new Headline.Unknown("why.servo-locked"));
+        assertThat(result.number(FlightQuantity.FLAP_SPEED_LIMIT)).isEqualTo(new Headline.Unknown("why.servo-locked"));
         assertThat(result.notes().stream().map(n -> n.code())).contains("note.servo.locked");
     }
 

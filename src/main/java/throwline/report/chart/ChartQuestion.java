@@ -49,9 +49,9 @@ record ChartQuestion(Model model, PackResult result, Unit besideSpeed, Words wor
     /** The line at the foot of every chart. */
     String proof() {
         boolean assumed = setUps().stream()
-                .flatMap(setUp -> Headlines.all(setUp).stream())
-                .anyMatch(headline ->
-                        headline instanceof Headline.Known known && known.basis() == Headline.Basis.ASSUMED);
+                .flatMap(setUp -> setUp.headlines().all().stream())
+                .anyMatch(entry ->
+                        entry.number() instanceof Headline.Known known && known.basis() == Headline.Basis.ASSUMED);
         return words.say(assumed ? "chart.proof.assumed" : "chart.proof");
     }
 

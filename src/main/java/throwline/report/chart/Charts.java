@@ -12,6 +12,7 @@ import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
+import throwline.study.FlightQuantity;
 import throwline.units.Display;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
@@ -104,7 +105,7 @@ public final class Charts {
                 .map(result -> new LandingChart.Entry(
                         result.setUp().name(),
                         result.field().stillAir(),
-                        result.field().landing()))
+                        result.number(FlightQuantity.LANDING_DISTANCE)))
                 .toList();
         return new LandingChart(question.layout(), question.model().field(), entries, question.words())
                 .draw(question.holdsFor("chart.landing.for"), question.proof());

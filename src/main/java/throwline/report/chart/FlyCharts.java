@@ -15,6 +15,7 @@ import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.ReportFile;
 import throwline.study.FieldAnswer;
+import throwline.study.FlightQuantity;
 import throwline.study.FlyResult;
 import throwline.study.Handling.Moves;
 import throwline.study.Headline;
@@ -116,12 +117,15 @@ public final class FlyCharts {
             return Optional.empty();
         }
         List<LandingChart.Entry> entries = new ArrayList<>();
-        entries.add(new LandingChart.Entry(words.say("fly.landing.still"), field.stillAir(), field.landing()));
+        entries.add(new LandingChart.Entry(
+                words.say("fly.landing.still"),
+                field.stillAir(),
+                result.glance().number(FlightQuantity.LANDING_DISTANCE)));
         field.inWind()
                 .ifPresent(legs -> entries.add(new LandingChart.Entry(
                         words.say("chart.landing.wind", String.format(Locale.ROOT, "%.1f", legs.wind())),
                         field.inWind(),
-                        field.landingInWind())));
+                        result.glance().number(FlightQuantity.LANDING_DISTANCE_IN_WIND))));
         return Optional.of(new LandingChart(Layout.WIDE, result.model().field(), entries, words)
                 .draw(holdsFor(result, "chart.landing.for.one"), words.say("chart.proof.assumed")));
     }

@@ -8,10 +8,11 @@ import throwline.report.ElevatorMixes;
 import throwline.report.Sentences;
 import throwline.report.SwingUse;
 import throwline.study.Comparison.PackResult;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
+import throwline.study.HeadlineNumbers;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
-import throwline.study.SetUpResult.RollRate;
 import throwline.words.Message;
 
 /** Comparisons as JSON, format {@code compare/1}: SI units, angles in degrees. */
@@ -76,31 +77,26 @@ public final class CompareJson {
     void setUp(JsonWriter json, SetUpResult result) {
         json.object();
         json.key("name").value(result.setUp().name());
-        plain(json, "stallSpeed", result.stallSpeed());
-        plain(json, "approachSpeed", result.approachSpeed());
-        angle(json, "descentAngle", result.descentAngle());
-        plain(json, "sinkRate", result.sinkRate());
-        plain(json, "bestGlideRatio", result.bestGlideRatio());
-        plain(json, "noseDownSpeed", result.noseDownSpeed());
-        angle(json, "elevator", result.elevator());
-        angle(json, "elevatorChange", result.elevatorChange());
-        json.key("rollRate").object();
-        for (RollRate roll : result.rollRates()) {
-            angle(json, roll.stick(), roll.rate());
+        for (FlightQuantity quantity : FlightQuantity.values()) {
+            quantity(json, quantity, result.headlines());
         }
-        json.end();
-        plain(json, "flareHeight", result.field().flareHeight());
-        plain(json, "float", result.field().floatDistance());
-        plain(json, "flapSpeedLimit", result.servos().flapSpeedLimit());
-        plain(json, "gustLimit", result.field().gustLimit());
-        plain(json, "landingDistance", result.field().landing());
-        plain(json, "landingDistanceInWind", result.field().landingInWind());
         json.key("firstStall");
         firstStall(json, result.firstStall());
         new ServoJson(this).write(json, result.servos(), result.elevator());
         json.key("notes");
         notes(json, result.notes());
         json.end();
+    }
+
+    private void quantity(JsonWriter json, FlightQuantity quantity, HeadlineNumbers numbers) {
+        double unit = DataUnit.of(quantity.dimension()).factor();
+        if (quantity == FlightQuantity.ROLL_RATE) {
+            json.key(quantity.key()).object();
+            numbers.of(quantity).forEach(entry -> headline(json, entry.stick(), entry.number(), unit));
+            json.end();
+        } else {
+            headline(json, quantity.key(), numbers.number(quantity), unit);
+        }
     }
 
     private static void firstStall(JsonWriter json, FirstStall stall) {

@@ -7,9 +7,9 @@ import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
 import throwline.study.Comparison.PackResult;
 import throwline.study.Headline;
+import throwline.study.HeadlineNumbers;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult;
-import throwline.study.SetUpResult.RollRate;
 
 /** The numbers of the sheets of one pack, set-up by set-up. */
 public final class SheetNumbers {
@@ -30,7 +30,7 @@ public final class SheetNumbers {
                 position(all, setUp, p.stick(), p);
             }
             result.servos().mix().ifPresent(mix -> position(all, setUp, MIX, mix));
-            predictions(all, setUp, result);
+            result.headlines().all().forEach(entry -> headline(all, setUp, entry));
         }
         for (ElevatorMixes.Mix mix : ElevatorMixes.of(model, pack.setUps())) {
             String at = MIX + " at " + JsonWriter.number(mix.speed()) + " m/s";
@@ -54,37 +54,16 @@ public final class SheetNumbers {
         p.swingShare().ifPresent(swing -> all.add(SheetEntry.of(setUp, p.surface(), stick, side, "swing", "", swing)));
     }
 
-    private static void predictions(List<SheetEntry> all, String setUp, SetUpResult r) {
-        headline(all, setUp, "", "stallSpeed", "m/s", 1, r.stallSpeed());
-        headline(all, setUp, "", "approachSpeed", "m/s", 1, r.approachSpeed());
-        headline(all, setUp, "", "descentAngle", "deg", DEGREE, r.descentAngle());
-        headline(all, setUp, "", "sinkRate", "m/s", 1, r.sinkRate());
-        headline(all, setUp, "", "elevator", "deg", DEGREE, r.elevator());
-        headline(all, setUp, "", "elevatorChange", "deg", DEGREE, r.elevatorChange());
-        headline(all, setUp, "", "flapSpeedLimit", "m/s", 1, r.servos().flapSpeedLimit());
-        headline(all, setUp, "", "flareHeight", "m", 1, r.field().flareHeight());
-        headline(all, setUp, "", "float", "m", 1, r.field().floatDistance());
-        headline(all, setUp, "", "landingDistance", "m", 1, r.field().landing());
-        headline(all, setUp, "", "gustLimit", "m/s", 1, r.field().gustLimit());
-        for (RollRate roll : r.rollRates()) {
-            headline(all, setUp, roll.stick(), "rollRate", "deg/s", DEGREE, roll.rate());
-        }
-    }
-
-    private static void headline(
-            List<SheetEntry> all,
-            String setUp,
-            String stick,
-            String quantity,
-            String unit,
-            double factor,
-            Headline headline) {
-        if (headline instanceof Headline.Known known) {
-            all.add(SheetEntry.of(setUp, "", stick, "", quantity, unit, known.value() * factor));
-            all.add(SheetEntry.of(setUp, "", stick, "", quantity + ".low", unit, known.low() * factor));
-            all.add(SheetEntry.of(setUp, "", stick, "", quantity + ".high", unit, known.high() * factor));
+    private static void headline(List<SheetEntry> all, String setUp, HeadlineNumbers.Entry entry) {
+        DataUnit unit = DataUnit.of(entry.quantity().dimension());
+        String key = entry.quantity().key();
+        String stick = entry.stick();
+        if (entry.number() instanceof Headline.Known known) {
+            all.add(SheetEntry.of(setUp, "", stick, "", key, unit.symbol(), known.value() * unit.factor()));
+            all.add(SheetEntry.of(setUp, "", stick, "", key + ".low", unit.symbol(), known.low() * unit.factor()));
+            all.add(SheetEntry.of(setUp, "", stick, "", key + ".high", unit.symbol(), known.high() * unit.factor()));
         } else {
-            all.add(new SheetEntry(setUp, "", stick, "", quantity, unit, ""));
+            all.add(new SheetEntry(setUp, "", stick, "", key, unit.symbol(), ""));
         }
     }
 }

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import throwline.model.Model;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
 import throwline.report.TooCloseToCall;
 import throwline.report.chart.SetUpMark;
+import throwline.report.data.DataUnit;
 import throwline.report.data.SixFigures;
 import throwline.report.html.Card.Bar;
 import throwline.report.html.Card.Exact;
@@ -21,15 +21,13 @@ import throwline.report.html.Card.Line;
 import throwline.report.table.GlanceRows;
 import throwline.report.table.GlanceRows.GlanceCell;
 import throwline.report.table.GlanceRows.GlanceRow;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
 
 /** Makes cards from the rows of the table: those of the same name in all packs and models share a card and its scale. */
 final class CardMaker {
-
-    /** Rows whose numbers are differences already. */
-    private static final Set<String> DIFFERENCES = Set.of("row.mix");
 
     /** Free room at both ends of a bar, in shares of its range. */
     private static final double ROOM = 0.06;
@@ -96,6 +94,13 @@ final class CardMaker {
         return lines;
     }
 
+    /** False for rows whose numbers are differences already. */
+    private static boolean compares(String row) {
+        return FlightQuantity.ofRow(row)
+                .filter(quantity -> quantity.isOn(FlightQuantity.Screen.CLOSE_CALLS))
+                .isPresent();
+    }
+
     private Card card(List<Strip> strips) {
         GlanceRow first = strips.get(0).row();
         Scale scale = Scale.of(strips.stream()
@@ -104,15 +109,15 @@ final class CardMaker {
                 .toList());
         List<String> said = new ArrayList<>();
         List<Group> groups = new ArrayList<>();
-        boolean differences = DIFFERENCES.contains(first.key());
+        boolean compares = compares(first.key());
         for (Strip strip : strips) {
-            List<List<String>> close = differences ? List.of() : TooCloseToCall.groups(strip.entries());
+            List<List<String>> close = compares ? TooCloseToCall.groups(strip.entries()) : List.of();
             closeCalls
                     .inside(strip.flown().who(), close, strip.row().cells().size())
                     .ifPresent(said::add);
             groups.add(new Group(strip.flown().who(), lines(strip, scale, close)));
         }
-        for (int i = 1; i < strips.size() && !differences; i++) {
+        for (int i = 1; compares && i < strips.size(); i++) {
             Strip one = strips.get(0);
             Strip other = strips.get(i);
             closeCalls
@@ -147,8 +152,8 @@ final class CardMaker {
                 name,
                 figure(cell),
                 more(cell, sentences),
-                known.filter(k -> !DIFFERENCES.contains(row)).map(scale::bar),
-                known.flatMap(k -> HowFound.of(row).map(found -> exact(found, k))),
+                known.filter(k -> compares(row)).map(scale::bar),
+                known.flatMap(k -> FlightQuantity.ofRow(row).map(found -> exact(found, k))),
                 known.map(k -> how.facts(row, k, strip.flown(), result)).orElse(List.of()),
                 close.stream().anyMatch(group -> group.contains(name)));
     }
@@ -173,11 +178,12 @@ final class CardMaker {
         return Unbroken.of((line.label() + " " + line.text()).strip());
     }
 
-    private static Exact exact(HowFound how, Headline.Known known) {
+    private static Exact exact(FlightQuantity quantity, Headline.Known known) {
+        double unit = DataUnit.of(quantity.dimension()).factor();
         return new Exact(
-                SixFigures.of(how.inUnit(known.value())),
-                SixFigures.of(how.inUnit(known.low())),
-                SixFigures.of(how.inUnit(known.high())));
+                SixFigures.of(unit * known.value()),
+                SixFigures.of(unit * known.low()),
+                SixFigures.of(unit * known.high()));
     }
 
     /** From the values of a card to shares of its bars. */

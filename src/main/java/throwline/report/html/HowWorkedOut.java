@@ -9,10 +9,12 @@ import java.util.stream.Collectors;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.report.Headlines;
+import throwline.report.data.DataUnit;
 import throwline.report.data.SixFigures;
 import throwline.report.html.Card.Fact;
 import throwline.report.table.Figures;
 import throwline.study.Bands;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.units.Dimension;
@@ -31,7 +33,7 @@ final class HowWorkedOut {
 
     List<Fact> facts(String row, Headline.Known known, Flown flown, SetUpResult result) {
         List<Fact> facts = new ArrayList<>();
-        Optional<HowFound> found = HowFound.of(row);
+        Optional<FlightQuantity> found = FlightQuantity.ofRow(row);
         found.ifPresent(how -> facts.add(fact("page.fact.formula", formula(how, flown, result))));
         facts.add(fact("page.fact.inputs", inputs(flown, result.setUp())));
         found.ifPresent(how -> facts.add(fact("page.fact.source", words.say(how.source()))));
@@ -48,21 +50,22 @@ final class HowWorkedOut {
         return new Fact(words.say(label), text);
     }
 
-    private String exact(HowFound how, Headline.Known known) {
+    private String exact(FlightQuantity how, Headline.Known known) {
+        DataUnit unit = DataUnit.of(how.dimension());
         return words.say(
                 "page.exact",
-                SixFigures.of(how.inUnit(known.value())),
-                SixFigures.of(how.inUnit(known.low())),
-                SixFigures.of(how.inUnit(known.high())),
-                how.unit(),
-                how.json());
+                SixFigures.of(unit.factor() * known.value()),
+                SixFigures.of(unit.factor() * known.low()),
+                SixFigures.of(unit.factor() * known.high()),
+                unit.symbol(),
+                how.key());
     }
 
-    private String formula(HowFound how, Flown flown, SetUpResult result) {
+    private String formula(FlightQuantity how, Flown flown, SetUpResult result) {
         Figures figures = new Figures(flown.page(), words);
         String none = words.say("page.no-answer");
         return words.say(
-                how.formula(),
+                how.how(),
                 say(result.stallSpeed(), v -> figures.speed(v.value()), none),
                 say(result.approachSpeed(), v -> figures.speed(v.value()), none),
                 say(result.descentAngle(), v -> figures.degrees(v.value()), none),

@@ -12,7 +12,9 @@ import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.html.Situation.Has;
 import throwline.report.table.Figures;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
+import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
 
@@ -139,7 +141,7 @@ final class Verdicts {
     }
 
     private String roundOut(SetUpResult setUp) {
-        return Headlines.known(setUp.field().flareHeight())
+        return Headlines.known(setUp.number(FlightQuantity.FLARE_HEIGHT))
                 .map(height -> " " + words.say("page.verdict.round-out", figures.height(height.value())))
                 .orElse("");
     }
@@ -223,7 +225,7 @@ final class Verdicts {
         return setUp -> setUp.rollRates().stream()
                 .filter(roll -> roll.stick().equals(stick.name()))
                 .findFirst()
-                .map(SetUpResult.RollRate::rate)
+                .map(RollRate::rate)
                 .orElse(new Headline.Unknown("why.no-roll"));
     }
 

@@ -24,6 +24,7 @@ import throwline.report.sheet.SheetDocument.Paragraph;
 import throwline.report.sheet.SheetDocument.Remark;
 import throwline.report.sheet.SheetDocument.Row;
 import throwline.report.sheet.SheetDocument.Table;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
@@ -121,21 +122,13 @@ final class FieldCard {
                 rows,
                 "row.flap-limit",
                 setUps,
-                r -> r.servos().flapSpeedLimit() instanceof Headline.Unknown unknown
+                r -> r.number(FlightQuantity.FLAP_SPEED_LIMIT) instanceof Headline.Unknown unknown
                         ? figures.noFlapLimit(unknown)
-                        : speed(r, "flapSpeedLimit", r.servos().flapSpeedLimit()));
-        row(
-                rows,
-                "row.roundout",
-                setUps,
-                r -> length(r, "flareHeight", r.field().flareHeight(), 1));
-        row(rows, "row.floats", setUps, r -> length(r, "float", r.field().floatDistance(), 0));
-        row(
-                rows,
-                "row.stops",
-                setUps,
-                r -> length(r, "landingDistance", r.field().landing(), 0));
-        row(rows, "row.bumps", setUps, r -> speed(r, "gustLimit", r.field().gustLimit()));
+                        : speed(r, "flapSpeedLimit", r.number(FlightQuantity.FLAP_SPEED_LIMIT)));
+        row(rows, "row.roundout", setUps, r -> length(r, "flareHeight", r.number(FlightQuantity.FLARE_HEIGHT), 1));
+        row(rows, "row.floats", setUps, r -> length(r, "float", r.number(FlightQuantity.FLOAT), 0));
+        row(rows, "row.stops", setUps, r -> length(r, "landingDistance", r.number(FlightQuantity.LANDING_DISTANCE), 0));
+        row(rows, "row.bumps", setUps, r -> speed(r, "gustLimit", r.number(FlightQuantity.GUST_LIMIT)));
         return new Table(columns, rows);
     }
 

@@ -15,6 +15,7 @@ import throwline.report.sheet.SheetDocument.Kind;
 import throwline.report.sheet.SheetDocument.Paragraph;
 import throwline.report.sheet.SheetDocument.Row;
 import throwline.report.sheet.SheetDocument.Table;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult;
@@ -71,9 +72,9 @@ final class PocketCard {
                     Cell.of(speed(r.approachSpeed())),
                     Cell.of(speed(r.stallSpeed())),
                     Cell.of(
-                            r.servos().flapSpeedLimit() instanceof Headline.Unknown unknown
+                            r.number(FlightQuantity.FLAP_SPEED_LIMIT) instanceof Headline.Unknown unknown
                                     ? figures.noFlapLimit(unknown)
-                                    : speed(r.servos().flapSpeedLimit())),
+                                    : speed(r.number(FlightQuantity.FLAP_SPEED_LIMIT))),
                     Cell.of(r.servos().mix().map(mix -> edge(mix.angle())).orElse(none)))));
         }
         return new Table(columns, rows);

@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.TooCloseToCall;
-import throwline.study.Headline;
+import throwline.study.FlightQuantity;
+import throwline.study.HeadlineNumbers;
 import throwline.study.SetUpResult;
-import throwline.study.SetUpResult.RollRate;
 import throwline.words.Words;
 
 /** Says which set-ups a row cannot tell apart. */
@@ -41,39 +39,24 @@ final class CloseCalls {
     }
 
     private Map<String, List<List<String>>> rows() {
-        Map<String, List<List<String>>> rows = new LinkedHashMap<>();
-        rows.put(words.say("row.stalls"), groups(SetUpResult::stallSpeed));
-        rows.put(words.say("row.comein"), groups(SetUpResult::approachSpeed));
-        rows.put(words.say("row.descent"), groups(SetUpResult::descentAngle));
-        rows.put(words.say("row.sink"), groups(SetUpResult::sinkRate));
-        rows.put(words.say("row.elevator"), groups(SetUpResult::elevator));
-        rows.put(words.say("row.roundout"), groups(result -> result.field().flareHeight()));
-        rows.put(words.say("row.floats"), groups(result -> result.field().floatDistance()));
-        rows.put(words.say("row.bumps"), groups(result -> result.field().gustLimit()));
-        rows.put(words.say("row.stops"), groups(result -> result.field().landing()));
-        setUps.stream()
-                .flatMap(result -> result.rollRates().stream())
-                .map(RollRate::stick)
-                .distinct()
-                .forEach(stick -> rows.put(
-                        words.say("row.roll.of", stick),
-                        TooCloseToCall.groups(setUps.stream()
-                                .flatMap(result -> result.rollRates().stream()
-                                        .filter(roll -> roll.stick().equals(stick))
-                                        .flatMap(roll -> entry(result, roll.rate()).stream()))
-                                .toList())));
-        return rows;
+        Map<String, List<TooCloseToCall.Entry>> rows = new LinkedHashMap<>();
+        for (FlightQuantity quantity : FlightQuantity.on(FlightQuantity.Screen.CLOSE_CALLS)) {
+            for (SetUpResult result : setUps) {
+                for (HeadlineNumbers.Entry entry : result.headlines().of(quantity)) {
+                    Headlines.known(entry.number())
+                            .ifPresent(known -> rows.computeIfAbsent(label(entry), row -> new ArrayList<>())
+                                    .add(new TooCloseToCall.Entry(result.setUp().name(), known)));
+                }
+            }
+        }
+        Map<String, List<List<String>>> groups = new LinkedHashMap<>();
+        rows.forEach((row, entries) -> groups.put(row, TooCloseToCall.groups(entries)));
+        return groups;
     }
 
-    private List<List<String>> groups(Function<SetUpResult, Headline> number) {
-        return TooCloseToCall.groups(setUps.stream()
-                .flatMap(result -> entry(result, number.apply(result)).stream())
-                .toList());
-    }
-
-    private static Optional<TooCloseToCall.Entry> entry(SetUpResult result, Headline number) {
-        return Headlines.known(number)
-                .map(known -> new TooCloseToCall.Entry(result.setUp().name(), known));
+    private String label(HeadlineNumbers.Entry entry) {
+        String row = entry.quantity().row();
+        return entry.stick().isEmpty() ? words.say(row) : words.say(row + ".of", entry.stick());
     }
 
     private String names(List<List<String>> groups) {

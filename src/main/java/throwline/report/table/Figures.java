@@ -3,6 +3,7 @@ package throwline.report.table;
 import java.util.Locale;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
@@ -25,6 +26,28 @@ public final class Figures {
     public Figures(Page page, Words words) {
         this.page = page;
         this.words = words;
+    }
+
+    /** A headline number; lengths are those of the field. */
+    String value(FlightQuantity quantity, double value) {
+        return switch (quantity.dimension()) {
+            case SPEED -> speed(value);
+            case ANGLE -> degrees(value);
+            case ANGULAR_RATE -> rate(value);
+            case LENGTH -> quantity == FlightQuantity.FLARE_HEIGHT ? height(value) : metres(value);
+            default -> decimals(value, 1);
+        };
+    }
+
+    /** The band that stands below it. */
+    String band(FlightQuantity quantity, Headline.Known number) {
+        return switch (quantity.dimension()) {
+            case SPEED -> speedBand(number);
+            case ANGLE -> degreesBand(number);
+            case ANGULAR_RATE -> rateBand(number);
+            case LENGTH -> quantity == FlightQuantity.FLARE_HEIGHT ? heightBand(number) : metresBand(number);
+            default -> band(number, 1, 1);
+        };
     }
 
     /** 9.8 m/s, or in the unit that its reader asked for. */

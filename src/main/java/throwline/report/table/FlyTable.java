@@ -11,7 +11,6 @@ import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.Sentences;
 import throwline.study.BeyondMeasured;
-import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
 import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
@@ -112,13 +111,12 @@ public final class FlyTable {
 
     private void field(StringBuilder text, FlyResult result) {
         LandingLines lines = new LandingLines(result.model(), page, words, figures);
-        FieldAnswer field = result.glance().field();
         List<String> remarks = Stream.concat(
-                        lines.remarks(field, edge(result)).stream(),
+                        lines.remarks(result.glance(), edge(result)).stream(),
                         lines.ranking(result.handling().ranking()).stream())
                 .toList();
-        section(text, "fly.section.landing", lines.legs(field) + lines(remarks));
-        section(text, "fly.section.bumps", lines(lines.bumps(field)));
+        section(text, "fly.section.landing", lines.legs(result.glance()) + lines(remarks));
+        section(text, "fly.section.bumps", lines(lines.bumps(result.glance())));
     }
 
     private void handling(StringBuilder text, FlyResult result) {

@@ -12,12 +12,12 @@ import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
-import throwline.study.FieldAnswer;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
+import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.Manner;
-import throwline.study.SetUpResult.RollRate;
 import throwline.study.SetUpResult.Side;
 import throwline.words.Words;
 
@@ -53,55 +53,71 @@ final class FlyersRows {
     }
 
     Grid grid() {
-        speed("row.stalls", SetUpResult::stallSpeed);
-        speed("row.comein", SetUpResult::approachSpeed);
-        more("row.comein.run", SetUpResult::approachSpeed, v -> figures.seconds(RUN / v.value()));
-        main("row.descent", SetUpResult::descentAngle, v -> figures.degrees(v.value()));
-        more("row.likely", SetUpResult::descentAngle, figures::degreesBand);
-        more("row.descent.distance", SetUpResult::descentAngle, this::distance);
-        main("row.sink", SetUpResult::sinkRate, v -> figures.speed(v.value()));
-        more("row.likely", SetUpResult::sinkRate, figures::speedBand);
-        main("row.elevator", SetUpResult::elevator, v -> figures.edge(v.value(), elevator));
-        more("row.or", SetUpResult::elevator, v -> figures.deflection(v.value()));
-        more("row.likely", SetUpResult::elevator, v -> figures.edgeBand(v, elevator));
-        mix();
-        rolls();
-        firstStall();
-        closeToTheGround();
-        flapLimit();
+        FlightQuantity.on(FlightQuantity.Screen.GLANCE).forEach(this::rows);
         return grid;
+    }
+
+    private void rows(FlightQuantity quantity) {
+        switch (quantity) {
+            case ELEVATOR -> throwRows(quantity);
+            case ELEVATOR_CHANGE -> mix();
+            case ROLL_RATE -> {
+                rolls();
+                firstStall();
+            }
+            case FLAP_SPEED_LIMIT -> flapLimit();
+            default -> plain(quantity);
+        }
+        switch (quantity) {
+            case APPROACH_SPEED -> more("row.comein.run", quantity, v -> figures.seconds(RUN / v.value()));
+            case DESCENT_ANGLE -> more("row.descent.distance", quantity, this::distance);
+            case GUST_LIMIT -> bumps();
+            case LANDING_DISTANCE -> stops();
+            default -> {}
+        }
+    }
+
+    /** The number and its likely band. */
+    private void plain(FlightQuantity quantity) {
+        main(quantity, v -> figures.value(quantity, v.value()));
+        if (quantity == FlightQuantity.STALL_SPEED || quantity == FlightQuantity.APPROACH_SPEED) {
+            more("row.or", quantity, v -> figures.speedBeside(v.value()));
+        }
+        more("row.likely", quantity, v -> figures.band(quantity, v));
+    }
+
+    private void throwRows(FlightQuantity quantity) {
+        main(quantity, v -> figures.edge(v.value(), elevator));
+        more("row.or", quantity, v -> figures.deflection(v.value()));
+        more("row.likely", quantity, v -> figures.edgeBand(v, elevator));
     }
 
     /** A set-up that moves nothing has no such limit. */
     private void flapLimit() {
-        Function<SetUpResult, Headline> limit = result -> result.servos().flapSpeedLimit();
+        FlightQuantity quantity = FlightQuantity.FLAP_SPEED_LIMIT;
         grid.row(
-                words.say("row.flap-limit"),
+                words.say(quantity.row()),
                 setUps.stream()
-                        .map(result -> limit.apply(result) instanceof Headline.Known known
+                        .map(result -> result.number(quantity) instanceof Headline.Known known
                                 ? figures.speed(known.value())
-                                : result.setUp().isClean() ? "-" : noFlapLimit((Headline.Unknown) limit.apply(result)))
+                                : result.setUp().isClean()
+                                        ? "-"
+                                        : noFlapLimit((Headline.Unknown) result.number(quantity)))
                         .toList(),
-                "row.flap-limit",
+                quantity.row(),
                 setUps.stream()
-                        .map(result -> Optional.of(limit.apply(result))
+                        .map(result -> Optional.of(result.number(quantity))
                                 .filter(number -> number instanceof Headline.Known
                                         || !result.setUp().isClean()))
                         .toList());
-        more("row.or", limit, v -> figures.speedBeside(v.value()));
-        more("row.likely", limit, figures::speedBand);
+        more("row.or", quantity, v -> figures.speedBeside(v.value()));
+        more("row.likely", quantity, figures::speedBand);
         grid.more(
                 words.say("row.flap-limit.by"),
-                cells((result, known) -> result.servos().limitedBy(), limit, ""));
+                cells((result, known) -> result.servos().limitedBy(), result -> result.number(quantity), ""));
     }
 
-    private void closeToTheGround() {
-        main("row.roundout", result -> result.field().flareHeight(), v -> figures.height(v.value()));
-        more("row.likely", result -> result.field().flareHeight(), figures::heightBand);
-        main("row.floats", result -> result.field().floatDistance(), v -> figures.metres(v.value()));
-        more("row.likely", result -> result.field().floatDistance(), figures::metresBand);
-        main("row.bumps", result -> result.field().gustLimit(), v -> figures.speed(v.value()));
-        more("row.likely", result -> result.field().gustLimit(), figures::speedBand);
+    private void bumps() {
         grid.more(
                 words.say("row.bumps.fit"),
                 setUps.stream()
@@ -111,37 +127,33 @@ final class FlyersRows {
                                         "row.bumps." + m.fitFor().name().toLowerCase(Locale.ROOT)))
                                 .orElse(""))
                         .toList());
+    }
+
+    private void stops() {
         LandingFit fit = new LandingFit(model.field(), words, figures);
-        main("row.stops", result -> result.field().landing(), v -> figures.metres(v.value()));
-        more("row.likely", result -> result.field().landing(), figures::metresBand);
         if (model.field().wind() > 0) {
             grid.more(
                     words.say("row.stops.wind", figures.speed(model.field().wind())),
-                    setUps.stream().map(result -> inWind(result.field())).toList());
+                    setUps.stream().map(this::inWind).toList());
         }
         if (model.field().length().isPresent()) {
-            grid.more(
-                    fit.heading(), setUps.stream().map(r -> fit.cell(r.field())).toList());
+            grid.more(fit.heading(), setUps.stream().map(fit::cell).toList());
         }
     }
 
-    private String inWind(FieldAnswer field) {
-        if (field.landingInWind() instanceof Headline.Known known) {
+    private String inWind(SetUpResult result) {
+        if (result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND) instanceof Headline.Known known) {
             return figures.metres(known.value());
         }
-        return field.landing() instanceof Headline.Known ? words.say("row.stops.drifts") : "";
+        return result.number(FlightQuantity.LANDING_DISTANCE) instanceof Headline.Known
+                ? words.say("row.stops.drifts")
+                : "";
     }
 
     private String noFlapLimit(Headline.Unknown why) {
         return why.why().equals("why.servo-suffices")
                 ? words.say("row.flap-limit.suffices", footnotes.mark(sentences.why(why)))
                 : none(why);
-    }
-
-    private void speed(String key, Function<SetUpResult, Headline> number) {
-        main(key, number, v -> figures.speed(v.value()));
-        more("row.or", number, v -> figures.speedBeside(v.value()));
-        more("row.likely", number, figures::speedBand);
     }
 
     private String distance(Headline.Known angle) {
@@ -264,16 +276,17 @@ final class FlyersRows {
                 .toList();
     }
 
-    private void main(String key, Function<SetUpResult, Headline> number, Function<Headline.Known, String> cell) {
-        grid.row(words.say(key), cells((result, known) -> cell.apply(known), number), key, numbers(number));
+    private void main(FlightQuantity quantity, Function<Headline.Known, String> cell) {
+        Function<SetUpResult, Headline> number = result -> result.number(quantity);
+        grid.row(
+                words.say(quantity.row()),
+                cells((result, known) -> cell.apply(known), number),
+                quantity.row(),
+                setUps.stream().map(number).map(Optional::of).toList());
     }
 
-    private List<Optional<Headline>> numbers(Function<SetUpResult, Headline> number) {
-        return setUps.stream().map(number).map(Optional::of).toList();
-    }
-
-    private void more(String key, Function<SetUpResult, Headline> number, Function<Headline.Known, String> cell) {
-        grid.more(words.say(key), cells((result, known) -> cell.apply(known), number, ""));
+    private void more(String key, FlightQuantity quantity, Function<Headline.Known, String> cell) {
+        grid.more(words.say(key), cells((result, known) -> cell.apply(known), result -> result.number(quantity), ""));
     }
 
     /** Cells of known numbers; an unknown one points to the sentence that says why. */

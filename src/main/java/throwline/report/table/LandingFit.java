@@ -2,8 +2,9 @@ package throwline.report.table;
 
 import throwline.model.Field;
 import throwline.report.Headlines;
-import throwline.study.FieldAnswer;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
+import throwline.study.SetUpResult;
 import throwline.words.Words;
 
 /** Whether a landing ends before the field does, with and without the field's wind, bands considered. */
@@ -25,20 +26,22 @@ final class LandingFit {
     }
 
     /** Fits, fits with the wind, may not fit, or does not. */
-    String cell(FieldAnswer answer) {
-        if (!(answer.landing() instanceof Headline.Known)) {
+    String cell(SetUpResult result) {
+        Headline still = result.number(FlightQuantity.LANDING_DISTANCE);
+        Headline windy = result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND);
+        if (!(still instanceof Headline.Known)) {
             return "";
         }
-        if (field.wind() > 0 && !(answer.landingInWind() instanceof Headline.Known)) {
+        if (field.wind() > 0 && !(windy instanceof Headline.Known)) {
             return words.say("row.fit.drifts");
         }
-        if (fits(answer.landing())) {
+        if (fits(still)) {
             return words.say("row.fit.yes");
         }
-        if (field.wind() > 0 && fits(answer.landingInWind())) {
+        if (field.wind() > 0 && fits(windy)) {
             return words.say("row.fit.wind");
         }
-        return words.say(mayFit(answer.landing()) || mayFit(answer.landingInWind()) ? "row.fit.perhaps" : "row.fit.no");
+        return words.say(mayFit(still) || mayFit(windy) ? "row.fit.perhaps" : "row.fit.no");
     }
 
     /** One of the same words for one landing. */

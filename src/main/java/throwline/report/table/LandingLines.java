@@ -11,8 +11,10 @@ import throwline.report.TooCloseToCall;
 import throwline.study.FieldAnswer;
 import throwline.study.FieldAnswer.Legs;
 import throwline.study.FieldAnswer.Margins;
+import throwline.study.FlightQuantity;
 import throwline.study.Handling.Rank;
 import throwline.study.Headline;
+import throwline.study.SetUpResult;
 import throwline.words.Words;
 
 /** Landing leg by leg, the landings of all set-ups in a row, and what bumps it takes, as lines for a terminal. */
@@ -35,7 +37,8 @@ final class LandingLines {
     }
 
     /** The legs, in still air and against the field's wind. */
-    String legs(FieldAnswer answer) {
+    String legs(SetUpResult result) {
+        FieldAnswer answer = result.field();
         List<Legs> landings = new ArrayList<>();
         answer.stillAir().ifPresent(landings::add);
         answer.inWind().ifPresent(landings::add);
@@ -55,8 +58,11 @@ final class LandingLines {
         row(grid, landings, "fly.landing.floats", legs -> figures.metres(legs.floated()));
         row(grid, landings, "fly.landing.touches", legs -> figures.speed(legs.touchdownSpeed()));
         row(grid, landings, onWheels ? "fly.landing.rolls" : "fly.landing.slides", legs -> figures.metres(legs.roll()));
-        List<Headline> totals =
-                landings.size() == 1 ? List.of(answer.landing()) : List.of(answer.landing(), answer.landingInWind());
+        List<Headline> totals = landings.size() == 1
+                ? List.of(result.number(FlightQuantity.LANDING_DISTANCE))
+                : List.of(
+                        result.number(FlightQuantity.LANDING_DISTANCE),
+                        result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND));
         grid.row(words.say("fly.landing.all"), totals.stream().map(this::metres).toList());
         if (field.length().isPresent()) {
             grid.row(fit.heading(), totals.stream().map(fit::of).toList());
@@ -77,7 +83,8 @@ final class LandingLines {
     }
 
     /** What the elevator does, how it floats, what the wind takes; a sentence each. */
-    List<String> remarks(FieldAnswer answer, EdgeThrow edge) {
+    List<String> remarks(SetUpResult result, EdgeThrow edge) {
+        FieldAnswer answer = result.field();
         List<String> lines = new ArrayList<>();
         answer.elevator()
                 .ifPresent(e -> lines.add(words.say(
@@ -96,7 +103,8 @@ final class LandingLines {
             }
         });
         answer.inWind().ifPresent(legs -> lines.add(words.say("fly.landing.gradient", figures.speed(legs.windLost()))));
-        if (answer.stillAir().isPresent() && answer.landingInWind() instanceof Headline.Unknown why) {
+        if (answer.stillAir().isPresent()
+                && result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND) instanceof Headline.Unknown why) {
             lines.add(words.say(why.why()));
         }
         return lines;
@@ -126,9 +134,10 @@ final class LandingLines {
     }
 
     /** What is left before the stall. */
-    List<String> bumps(FieldAnswer answer) {
+    List<String> bumps(SetUpResult result) {
+        FieldAnswer answer = result.field();
         List<String> lines = new ArrayList<>();
-        if (answer.margins().isPresent() && answer.gustLimit() instanceof Headline.Known gust) {
+        if (answer.margins().isPresent() && result.number(FlightQuantity.GUST_LIMIT) instanceof Headline.Known gust) {
             Margins margins = answer.margins().get();
             lines.add(words.say("fly.bumps.left", figures.speed(margins.speed()), figures.degrees(margins.angle())));
             String stalls = figures.speed(gust.value());

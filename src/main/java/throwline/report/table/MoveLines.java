@@ -9,6 +9,7 @@ import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.study.FlightQuantity;
 import throwline.study.FlyResult;
 import throwline.study.Handling.End;
 import throwline.study.Handling.Mix;
@@ -148,7 +149,7 @@ final class MoveLines {
         }
         lines.addAll(lost(moves.lowering(), End.LOST_UP, away(End.LOST_UP) + ".why"));
         lines.addAll(lost(moves.lowering(), End.LOST_DOWN, away(End.LOST_DOWN) + ".why"));
-        Headlines.known(result.glance().servos().flapSpeedLimit())
+        Headlines.known(result.glance().number(FlightQuantity.FLAP_SPEED_LIMIT))
                 .filter(limit -> limit.value() < moves.lowerSpeed())
                 .ifPresent(limit -> lines.add(words.say("fly.move.servo", figures.speed(limit.value()))));
         return lines;

@@ -1,9 +1,13 @@
 package throwline.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static throwline.study.FlightQuantity.APPROACH_SPEED;
+import static throwline.study.FlightQuantity.DESCENT_ANGLE;
+import static throwline.study.FlightQuantity.ELEVATOR_CHANGE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import throwline.report.CompareAnswer;
@@ -180,15 +184,8 @@ class VerdictsTest {
         SetUpResult get() {
             return new SetUpResult(
                     of.setUp(),
-                    of.stallSpeed(),
-                    approach,
-                    descent,
-                    of.sinkRate(),
-                    of.bestGlideRatio(),
-                    of.noseDownSpeed(),
-                    of.elevator(),
-                    change,
-                    of.rollRates(),
+                    of.headlines()
+                            .with(Map.of(APPROACH_SPEED, approach, DESCENT_ANGLE, descent, ELEVATOR_CHANGE, change)),
                     stall,
                     of.sweep(),
                     of.load(),

@@ -1,0 +1,182 @@
+package throwline.study;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import throwline.units.Dimension;
+
+/**
+ * The registry of headline numbers, in the order of the data files: every list of them, on a screen or in a file, is read
+ * from here. Words: {@code row.STEM} names its row, {@code page.how.STEM} and {@code page.source.STEM} say how it is worked
+ * out and after whom.
+ */
+public enum FlightQuantity {
+    /** Lowest steady speed. */
+    STALL_SPEED("stallSpeed", Dimension.SPEED, "stalls", Part.AIR, "stallSpeed", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** Speed to come in at. */
+    APPROACH_SPEED(
+            "approachSpeed", Dimension.SPEED, "comein", Part.AIR, "approachSpeed", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** Path below the horizon at the approach speed, positive down. */
+    DESCENT_ANGLE(
+            "descentAngle",
+            Dimension.ANGLE,
+            "descent",
+            Part.AIR,
+            "descentAngle.*",
+            Presence.ALWAYS,
+            Screen.CLOSE_CALLS),
+    /** Height lost per second at the approach speed, positive down. */
+    SINK_RATE("sinkRate", Dimension.SPEED, "sink", Part.AIR, "descentAngle.*", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** Best ratio of distance to height at any speed. */
+    BEST_GLIDE_RATIO(
+            "bestGlideRatio", Dimension.NUMBER, "glide", Part.AIR, "bestGlideRatio.*", Presence.ALWAYS, Screen.DATA),
+    /** Steady speed pointing straight down. */
+    NOSE_DOWN_SPEED(
+            "noseDownSpeed", Dimension.SPEED, "nosedown", Part.AIR, "noseDownSpeed", Presence.ALWAYS, Screen.DATA),
+    /** Place of the elevator at the approach speed, trailing edge down positive. */
+    ELEVATOR("elevator", Dimension.ANGLE, "elevator", Part.AIR, "elevator", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** The same against the reference set-up at the same speed. */
+    ELEVATOR_CHANGE(
+            "elevatorChange", Dimension.ANGLE, "mix", Part.AIR, "elevatorChange", Presence.ALWAYS, Screen.GLANCE),
+    /** Steady rate at full stick at the approach speed: one number a roll stick that works in the set-up. */
+    ROLL_RATE("rollRate", Dimension.ANGULAR_RATE, "roll", Part.AIR, "rollRate", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** Height of the wheels at which the round-out begins in still air. */
+    FLARE_HEIGHT(
+            "flareHeight",
+            Dimension.LENGTH,
+            "roundout",
+            Part.GROUND,
+            "flareHeight.*",
+            Presence.ALWAYS,
+            Screen.CLOSE_CALLS),
+    /** Distance floated from level to touch-down in still air. */
+    FLOAT("float", Dimension.LENGTH, "floats", Part.GROUND, "float.*", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** Highest speed at which the servos have twice the torque that they need. */
+    FLAP_SPEED_LIMIT(
+            "flapSpeedLimit",
+            Dimension.SPEED,
+            "flap-limit",
+            Part.SERVOS,
+            "servoTorque",
+            Presence.WHERE_IT_APPLIES,
+            Screen.CLOSE_CALLS),
+    /** Strongest gust from below at the approach speed before the wing stalls. */
+    GUST_LIMIT("gustLimit", Dimension.SPEED, "bumps", Part.GROUND, "gustLimit", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** Distance from the obstacle to a stop in still air. */
+    LANDING_DISTANCE(
+            "landingDistance", Dimension.LENGTH, "stops", Part.GROUND, "landing", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** The same against the field's wind. */
+    LANDING_DISTANCE_IN_WIND(
+            "landingDistanceInWind",
+            Dimension.LENGTH,
+            "stops",
+            Part.GROUND,
+            "landing",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA);
+
+    /** Places that show numbers; what one shows stands in all before it. */
+    public enum Screen {
+        /** Data files. */
+        DATA,
+        /** The rows that a flyer reads first. */
+        GLANCE,
+        /** The sentence about set-ups that cannot be told apart. */
+        CLOSE_CALLS
+    }
+
+    /** Parts of a screen, in their order. */
+    public enum Part {
+        /** In steady flight. */
+        AIR,
+        /** Near the ground and in bumps. */
+        GROUND,
+        /** Limits that the servos set. */
+        SERVOS
+    }
+
+    private enum Presence {
+        ALWAYS,
+        WHERE_IT_APPLIES
+    }
+
+    private final String key;
+    private final Dimension dimension;
+    private final String stem;
+    private final Part part;
+    private final String band;
+    private final Presence presence;
+    private final Screen last;
+
+    FlightQuantity(
+            String key, Dimension dimension, String stem, Part part, String band, Presence presence, Screen last) {
+        this.key = key;
+        this.dimension = dimension;
+        this.stem = stem;
+        this.part = part;
+        this.band = band;
+        this.presence = presence;
+        this.last = last;
+    }
+
+    /** Quantities of a screen in the order in which it shows them. */
+    public static List<FlightQuantity> on(Screen screen) {
+        return Stream.of(values())
+                .filter(quantity -> quantity.isOn(screen))
+                .sorted(Comparator.comparing(FlightQuantity::part))
+                .toList();
+    }
+
+    /** The quantity that a row with this key shows first; empty where it shows none. */
+    public static Optional<FlightQuantity> ofRow(String row) {
+        return on(Screen.GLANCE).stream()
+                .filter(quantity -> quantity.row().equals(row))
+                .findFirst();
+    }
+
+    /** True where that screen shows it. */
+    public boolean isOn(Screen screen) {
+        return screen.compareTo(last) <= 0;
+    }
+
+    /** Name in data files. */
+    public String key() {
+        return key;
+    }
+
+    /** Kind of quantity. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** Key of the words that name its row. */
+    public String row() {
+        return "row." + stem;
+    }
+
+    /** Key of the sentence that says how it is worked out. */
+    public String how() {
+        return "page.how." + stem;
+    }
+
+    /** Key of the sentence that names the sources. */
+    public String source() {
+        return "page.source." + stem;
+    }
+
+    /** Part of a screen that it belongs to. */
+    public Part part() {
+        return part;
+    }
+
+    /** Row of the file of bands, for a set-up that moves nothing or one that does. */
+    public String band(boolean clean) {
+        return band.replace("*", clean ? "clean" : "moved");
+    }
+
+    /** True where an answer without it lacks something; others do not apply to every model. */
+    public boolean isExpected() {
+        return presence == Presence.ALWAYS;
+    }
+}
