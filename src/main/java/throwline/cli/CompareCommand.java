@@ -135,10 +135,10 @@ final class CompareCommand implements Callable<Integer> {
             String file = CompareFiles.fileName(name, project);
             compared.add(new Compared(answers.get(i), page, Airfoils.besides(name), file, project.text()));
         }
-        String name = projects.stream()
-                .map(project -> CompareFiles.plain(project.model().name()))
+        String name = CompareFiles.plain(projects.stream()
+                .map(project -> project.model().name())
                 .distinct()
-                .collect(Collectors.joining("-"));
+                .collect(Collectors.joining("-")));
         String html = new ComparePage(context.words()).write(compared);
         return new ReportFile((name.isEmpty() ? "compare" : name) + ".html", html.getBytes(StandardCharsets.UTF_8));
     }

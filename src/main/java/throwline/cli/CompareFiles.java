@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import throwline.input.ReadModel;
 import throwline.report.CompareAnswer;
 import throwline.report.ReportFile;
@@ -15,6 +16,12 @@ import throwline.words.Words;
 
 /** The files that a comparison fills a folder with: the table and the charts of every pack. */
 final class CompareFiles {
+
+    /** Names that a pack's number may get; a pack that is called so itself goes by its number too. */
+    private static final Pattern NUMBERED = Pattern.compile("(pack\\d+)?");
+
+    /** Letters of a name that go into the name of a file; most disks take 255 for all of it. */
+    private static final int LONGEST = 60;
 
     private final Charts charts;
 
@@ -47,7 +54,7 @@ final class CompareFiles {
                         .filter(pack -> plain(pack.pack().name()).equals(name))
                         .count()
                 == 1;
-        return (own && !name.isEmpty() ? name : "pack" + (index + 1)) + "-";
+        return (own && !NUMBERED.matcher(name).matches() ? name : "pack" + (index + 1)) + "-";
     }
 
     /** The name of a model file without its folder; standard input is named after the model. */
@@ -57,8 +64,9 @@ final class CompareFiles {
         return name == null ? plain(project.model().name()) + ".yaml" : name.toString();
     }
 
-    /** Lower case letters and digits, hyphens for the rest. */
+    /** Lower case letters and digits, hyphens for the rest, the first 60 of them. */
     static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return plain.substring(0, Math.min(LONGEST, plain.length())).replaceAll("^-|-$", "");
     }
 }

@@ -1,14 +1,12 @@
 package throwline.cli;
 
-import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import throwline.report.ReportFile;
@@ -17,6 +15,21 @@ import throwline.words.Words;
 /**
  * A folder that files are written to. Only files that were written here before and are unchanged since are replaced,
  * unless the person says so; either all files are written or none.
+ *
+ * <p>The protocol, all of it under the {@link FolderLock}:
+ *
+ * <ol>
+ *   <li>A file is ours where the {@link Manifest} of the folder, or that of a {@link StagingFolder} whose process has
+ *       died, has its name and hash; with any other in the way nothing is written.
+ *   <li>What dead processes left is removed; a file that was on its way out is put back first.
+ *   <li>A new hidden staging folder gets first the list of the folder as it will be, then all files. A disk that is full
+ *       is full here, where nothing has changed yet.
+ *   <li>File by file, the old one moves into the staging folder and the new one to its place; the list comes last. Where
+ *       a move fails, all are taken back.
+ *   <li>The staging folder goes, its list last, so that after a death at any point the next run knows what is ours.
+ * </ol>
+ *
+ * <p>Every file and folder on the way is made new, and no link is followed but one that is the folder itself.
  */
 final class OutputFolder {
 
@@ -36,9 +49,19 @@ final class OutputFolder {
         this.words = words;
     }
 
-    /** Files to be written, their names behind a prefix. */
+    /**
+     * Files to be written, their names behind a prefix.
+     *
+     * @throws IllegalArgumentException where two have one name
+     */
     void add(String prefix, List<ReportFile> more) {
-        more.forEach(file -> files.add(file.named(prefix + file.name())));
+        for (ReportFile file : more) {
+            String name = prefix + file.name();
+            if (files.stream().anyMatch(other -> other.name().equals(name))) {
+                throw new IllegalArgumentException("two files of the name " + name);
+            }
+            files.add(file.named(name));
+        }
     }
 
     /**
@@ -47,63 +70,114 @@ final class OutputFolder {
      * @throws WrongInput where the folder cannot be used or a file is not ours to replace; then nothing was written
      */
     void write() {
+        List<Path> missing = missingFolders();
+        boolean done = false;
         try {
-            Files.createDirectories(folder);
-            Manifest manifest = Manifest.read(folder);
-            refuseStrangers(manifest);
-            for (ReportFile file : files) {
-                Files.write(part(file.name()), file.content());
+            if (!missing.isEmpty()) {
+                Files.createDirectories(folder);
             }
-            for (ReportFile file : files) {
-                move(file.name());
-                manifest = manifest.with(file);
+            FolderLock lock = FolderLock.take(folder, words);
+            try {
+                writeLocked();
+                done = true;
+            } finally {
+                lock.close();
             }
-            Files.writeString(
-                    part(Manifest.NAME), manifest.text(words.say("cli.out.manifest")), StandardCharsets.UTF_8);
-            move(Manifest.NAME);
         } catch (FileAlreadyExistsException e) {
             throw new WrongInput(words.say("cli.out.no-folder", folder));
         } catch (AccessDeniedException e) {
             throw new WrongInput(words.say("cli.out.denied", folder));
         } catch (IOException e) {
-            throw new WrongInput(words.say("cli.out.failed", folder, String.valueOf(e.getMessage())));
+            throw new WrongInput(words.say("cli.out.failed", folder, reason(e)));
         } finally {
-            removeParts();
+            if (!done) {
+                removeEmpty(missing);
+            }
         }
     }
 
-    private void refuseStrangers(Manifest manifest) throws IOException {
+    private void writeLocked() throws IOException {
+        String heading = words.say("cli.out.manifest");
+        Manifest ours = Manifest.read(folder.resolve(Manifest.NAME), heading);
+        List<StagingFolder> left = StagingFolder.left(folder, heading);
+        for (StagingFolder dead : left) {
+            ours = ours.with(dead.list(), folder);
+        }
+        refuseStrangers(ours, heading);
+        for (StagingFolder dead : left) {
+            remove(dead);
+        }
+        Manifest after = ours;
+        List<String> names = new ArrayList<>();
+        for (ReportFile file : files) {
+            after = after.with(file);
+            names.add(file.name());
+        }
+        names.add(Manifest.NAME);
+        StagingFolder staging = StagingFolder.create(folder, heading);
+        try {
+            staging.fill(files, after);
+            staging.publish(names);
+        } finally {
+            remove(staging);
+        }
+    }
+
+    private void refuseStrangers(Manifest manifest, String heading) throws IOException {
         List<String> strangers = new ArrayList<>();
         for (ReportFile file : files) {
-            Path place = folder.resolve(file.name());
-            if (Files.isDirectory(place)) {
-                throw new WrongInput(words.say("cli.out.is-folder", place));
-            }
-            if (Files.exists(place, LinkOption.NOFOLLOW_LINKS) && !manifest.holds(place)) {
+            if (!isFree(file.name()) && !manifest.holds(folder.resolve(file.name()))) {
                 strangers.add(file.name());
             }
+        }
+        if (!isFree(Manifest.NAME) && !Manifest.isList(folder.resolve(Manifest.NAME), heading)) {
+            strangers.add(Manifest.NAME);
         }
         if (!replace && !strangers.isEmpty()) {
             throw new WrongInput(words.say("cli.out.stranger", folder, String.join(", ", strangers)));
         }
     }
 
-    /** Where a file is written before it takes its place. */
-    private Path part(String name) {
-        return folder.resolve("." + name + ".part");
+    private boolean isFree(String name) {
+        Path place = folder.resolve(name);
+        if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
+            throw new WrongInput(words.say("cli.out.is-folder", place));
+        }
+        return !Files.exists(place, LinkOption.NOFOLLOW_LINKS);
     }
 
-    private void move(String name) throws IOException {
-        Files.move(part(name), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+    /** What cannot be removed now the next run tries again. */
+    private static void remove(StagingFolder staging) {
+        try {
+            staging.remove();
+        } catch (IOException inTheWay) {
+            return;
+        }
     }
 
-    /** What is left of files that did not take their place; one that cannot be removed stays, named as a part. */
-    private void removeParts() {
-        for (ReportFile file : files) {
-            File part = part(file.name()).toFile();
-            if (part.exists() && !part.delete()) {
-                part.deleteOnExit();
+    /** The folder and those above it that are not there, the innermost first. */
+    private List<Path> missingFolders() {
+        List<Path> missing = new ArrayList<>();
+        for (Path place = folder; place != null && !Files.isDirectory(place); place = place.getParent()) {
+            missing.add(place);
+        }
+        return missing;
+    }
+
+    private static void removeEmpty(List<Path> folders) {
+        for (Path place : folders) {
+            try {
+                if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
+                    Files.delete(place);
+                }
+            } catch (IOException inUse) {
+                return;
             }
         }
+    }
+
+    private static String reason(IOException fault) {
+        String reason = fault instanceof FileSystemException known ? known.getReason() : fault.getMessage();
+        return reason == null ? fault.getClass().getSimpleName() : reason;
     }
 }
