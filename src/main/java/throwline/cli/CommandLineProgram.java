@@ -2,6 +2,8 @@ package throwline.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -65,10 +67,23 @@ public final class CommandLineProgram {
         line.setParameterExceptionHandler(faults::wrongCommandLine);
         line.setExecutionExceptionHandler((fault, command, parsed) -> faults.failed(fault));
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExpandAtFiles(false);
+        line.registerConverter(Path.class, this::path);
         HelpLayout layout = new HelpLayout(context);
         layout.apply(line);
         line.getSubcommands().values().forEach(layout::apply);
         return line;
+    }
+
+    private Path path(String text) {
+        if (text.isBlank()) {
+            throw new WrongInput(context.words().say("cli.path.blank"));
+        }
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new WrongInput(context.words().say("cli.model.path", text));
+        }
     }
 
     /** What stands before a command's name. */

@@ -63,6 +63,9 @@ final class Faults {
     }
 
     private String sentence(ParameterException fault) {
+        if (fault.getCause() instanceof WrongInput wrong) {
+            return String.valueOf(wrong.getMessage());
+        }
         if (fault instanceof UnmatchedArgumentException unmatched) {
             String what = unmatched.getUnmatched().get(0);
             List<String> near = unmatched.getSuggestions();

@@ -11,12 +11,15 @@ final class HelpLayout {
 
     private static final int LAST = 100;
 
+    /** The narrowest that the library lays out; a narrower terminal folds it. */
+    private static final int NARROWEST = 55;
+
     private final Words words;
     private final int width;
 
     HelpLayout(Context context) {
         this.words = context.words();
-        this.width = context.terminal().width();
+        this.width = Math.max(NARROWEST, context.terminal().width());
     }
 
     void apply(CommandLine line) {

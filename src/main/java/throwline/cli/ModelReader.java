@@ -73,6 +73,9 @@ final class ModelReader {
     }
 
     private ReadModel readOne(String name) {
+        if (name.isBlank()) {
+            throw new WrongInput(context.words().say("cli.path.blank"));
+        }
         if (name.equals(STANDARD_INPUT)) {
             try {
                 return ModelFile.read(

@@ -1,6 +1,7 @@
 package throwline.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,7 +33,7 @@ import throwline.study.ComparisonStudy;
 final class SheetCommand implements Callable<Integer> {
 
     /** Larger than any sheet of numbers, bytes. */
-    private static final long LARGEST = 4_000_000;
+    private static final int LARGEST = 4_000_000;
 
     private final Context context;
 
@@ -87,13 +88,19 @@ final class SheetCommand implements Callable<Integer> {
         return (all ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
     }
 
+    private static String beginning(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(LARGEST), StandardCharsets.UTF_8);
+        }
+    }
+
     /** The numbers of an earlier sheet. */
     private List<SheetEntry> earlier(Path file) {
         try {
-            if (Files.isDirectory(file) || Files.size(file) > LARGEST) {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
                 throw new WrongInput(context.words().say("cli.sheet.since.wrong", file, 1));
             }
-            SheetCsv.Read read = SheetCsv.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
+            SheetCsv.Read read = SheetCsv.read(beginning(file));
             if (read.wrongLine().isPresent()) {
                 throw new WrongInput(context.words()
                         .say("cli.sheet.since.wrong", file, read.wrongLine().getAsInt()));

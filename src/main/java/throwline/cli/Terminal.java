@@ -16,12 +16,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the program talks to: the three streams of the process and what they can show. */
 public final class Terminal {
 
     private static final int USUAL_WIDTH = 80;
+    private static final int NARROWEST = 20;
     private static final int WIDEST = 200;
+
+    /** Below this width no line is laid out for it: all text is folded. */
+    private static final int NARROW = 55;
+
+    /** Longer lines of a message help nobody. */
+    private static final int LONGEST_MESSAGE = 500;
 
     private final InputStream in;
     private final OutputStream out;
@@ -99,7 +107,7 @@ public final class Terminal {
      * @throws UnwrittenAnswer where the answer cannot be written for another reason
      */
     void answer(String text) {
-        write(text, charset);
+        write(folded(text), charset);
     }
 
     /** Gives an answer that a program reads: always UTF-8. */
@@ -109,7 +117,8 @@ public final class Terminal {
 
     /** Says something on standard error. */
     void message(String text) {
-        err.print(text.endsWith("\n") ? text : text + System.lineSeparator());
+        String shown = folded(text.lines().map(Terminal::cut).collect(Collectors.joining("\n")));
+        err.print(shown + (text.endsWith("\n") ? "\n" : System.lineSeparator()));
         err.flush();
     }
 
@@ -127,12 +136,13 @@ public final class Terminal {
         if (!columns.matches("[1-9]\\d{1,3}")) {
             return USUAL_WIDTH;
         }
-        return Math.max(USUAL_WIDTH / 2, Math.min(WIDEST, Integer.parseInt(columns)));
+        return Math.max(NARROWEST, Math.min(WIDEST, Integer.parseInt(columns)));
     }
 
     /** True where text may be set bold or dim. */
     boolean styled() {
         return interactive
+                && width() >= NARROW
                 && environment.getOrDefault("NO_COLOR", "").isEmpty()
                 && !environment.getOrDefault("TERM", "").equals("dumb");
     }
@@ -140,6 +150,14 @@ public final class Terminal {
     /** True where more than ASCII can be shown. */
     boolean unicode() {
         return charset.name().toUpperCase(Locale.ROOT).startsWith("UTF");
+    }
+
+    private String folded(String text) {
+        return width() < NARROW ? new Narrow(width()).fold(text) : text;
+    }
+
+    private static String cut(String line) {
+        return line.length() <= LONGEST_MESSAGE ? line : line.substring(0, LONGEST_MESSAGE - 3) + "...";
     }
 
     private void write(String text, Charset encoding) {

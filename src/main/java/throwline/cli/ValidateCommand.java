@@ -63,12 +63,17 @@ final class ValidateCommand implements Callable<Integer> {
         if (folder != null && !Files.isDirectory(folder)) {
             throw new WrongInput(context.words().say("cli.validate.no-folder", folder));
         }
+        Book book;
         try {
-            return new Validation(new MeasuredSections(), new PackedAirfoils())
+            book = new Validation(new MeasuredSections(), new PackedAirfoils())
                     .run(folder == null ? CaseFolder.packed() : CaseFolder.at(folder));
         } catch (UnreadableCase e) {
             throw new WrongInput(new Sentences(context.words(), Display.metric()).say(e.note()));
         }
+        if (book.cases().isEmpty()) {
+            throw new WrongInput(context.words().say("cli.validate.no-cases", String.valueOf(folder)));
+        }
+        return book;
     }
 
     private BookTable table(int width) {

@@ -39,6 +39,10 @@ final class AirfoilCheck {
         Optional<Airfoil> found = text.map(AirfoilName::new).flatMap(library::find);
         found.flatMap(Airfoil::likeness)
                 .ifPresent(like -> notes.add(Message.of("note.airfoil.likeness", text.orElse(""), like)));
+        if (found.isPresent() && library instanceof NamedAirfoils named) {
+            named.elsewhere(new AirfoilName(text.orElse("")))
+                    .ifPresent(file -> notes.add(Message.of("note.airfoil.file", text.orElse(""), file.toString())));
+        }
         if (text.isEmpty() || found.isPresent()) {
             return;
         }

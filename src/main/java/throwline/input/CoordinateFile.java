@@ -74,9 +74,9 @@ public final class CoordinateFile {
         if (pair) {
             points.add(new OutlinePoint(first.getAsDouble(), value(cells.get(1)).getAsDouble(), number));
         } else if (cells.stream().anyMatch(cell -> cell.matches("[-+]?\\d+,\\d+"))) {
-            problem(place, "input.outline.comma", line.strip());
+            problem(place, "input.outline.comma");
         } else if (!points.isEmpty() || first.isPresent()) {
-            problem(place, "input.outline.pair", line.strip());
+            problem(place, "input.outline.pair");
         }
     }
 

@@ -1,5 +1,6 @@
 package throwline.input;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -53,6 +54,19 @@ public final class NamedAirfoils implements AirfoilLibrary {
     /** What is wrong with the files that a name points at; empty where it was found or points at none. */
     public List<Problem> problems(AirfoilName name) {
         return resolve(name).problems();
+    }
+
+    /** The file or folder that a name was read from, where that lies outside the folder that paths are meant from. */
+    Optional<Path> elsewhere(AirfoilName name) {
+        if (library.find(name).isPresent() || words.read(name.text()).isPresent()) {
+            return Optional.empty();
+        }
+        try {
+            Path file = base.resolve(name.text()).toRealPath();
+            return file.startsWith(base.toAbsolutePath().toRealPath()) ? Optional.empty() : Optional.of(file);
+        } catch (InvalidPathException | IOException e) {
+            return Optional.empty();
+        }
     }
 
     private Found resolve(AirfoilName name) {

@@ -129,14 +129,14 @@ public final class PolarFile {
                 }
             }
             if (found == null || columns.contains(found)) {
-                problem(number, place, "input.polar.columns", cell.strip());
+                problem(number, place, "input.polar.columns");
                 return;
             }
             columns.add(found);
             place += cell.length() + 1;
         }
         if (!columns.contains(Column.ALPHA) || !columns.contains(Column.LIFT)) {
-            problem(number, 1, "input.polar.columns", line.strip());
+            problem(number, 1, "input.polar.columns");
         }
     }
 

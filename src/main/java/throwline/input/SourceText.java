@@ -11,6 +11,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.OptionalInt;
 import throwline.words.Message;
 
 /** Gets text out of a file: its size, its encoding, what cannot be text. */
@@ -27,8 +28,14 @@ final class SourceText {
     private SourceText() {}
 
     static String read(Path file) throws UnreadableFile {
+        if (leadsNowhere(file)) {
+            throw new UnreadableFile(WHOLE, Message.of("input.file.link"));
+        }
         if (Files.isDirectory(file)) {
             throw new UnreadableFile(WHOLE, Message.of("input.file.folder"));
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new UnreadableFile(WHOLE, Message.of("input.file.special"));
         }
         try (InputStream in = Files.newInputStream(file)) {
             return read(in);
@@ -39,6 +46,16 @@ final class SourceText {
         } catch (IOException e) {
             throw new UnreadableFile(WHOLE, Message.of("input.file.io"));
         }
+    }
+
+    /** True for a path through a link whose target is missing, or that leads in a circle. */
+    private static boolean leadsNowhere(Path file) {
+        for (Path part = file; part != null; part = part.getParent()) {
+            if (Files.isSymbolicLink(part) && !Files.exists(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static String read(InputStream in) throws UnreadableFile, IOException {
@@ -62,9 +79,9 @@ final class SourceText {
         if (isBinary(bytes)) {
             throw new UnreadableFile(Place.START, Message.of("input.file.binary"));
         }
-        int control = firstControl(text);
-        if (control >= 0) {
-            throw new UnreadableFile(placeAt(text, control), Message.of("input.file.control"));
+        OptionalInt odd = OddCharacter.in(text);
+        if (odd.isPresent()) {
+            throw new UnreadableFile(placeAt(text, odd.getAsInt()), Message.of("input.file.control"));
         }
         if (result.isError()) {
             throw new UnreadableFile(placeAt(text, text.length()), Message.of("input.file.encoding"));
@@ -91,22 +108,9 @@ final class SourceText {
     private static boolean isBinary(byte[] bytes) {
         int odd = 0;
         for (int i = 0; i < Math.min(bytes.length, BEGINNING); i++) {
-            odd += bytes[i] >= 0 && isOdd((char) bytes[i]) ? 1 : 0;
+            odd += bytes[i] >= 0 && OddCharacter.is(bytes[i]) ? 1 : 0;
         }
         return odd >= SEVERAL;
-    }
-
-    private static boolean isOdd(char c) {
-        return Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\u0085';
-    }
-
-    private static int firstControl(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (isOdd(text.charAt(i))) {
-                return i;
-            }
-        }
-        return -1;
     }
 
     private static Place placeAt(String text, int index) {

@@ -14,6 +14,9 @@ final class SyntaxFault {
     private static final Pattern NO_BLANK = Pattern.compile("^\\s*(- )?[^\\s\"'{\\[#:]+:[^\\s/].*$");
     private static final Pattern NO_COLON = Pattern.compile("^\\s*[^\\s#\"'{}\\[\\],-][^:]*$");
 
+    /** Longer lines are looked at no further: no model file has any, and a pattern may take long over them. */
+    private static final int LONGEST = 1000;
+
     private final String[] lines;
 
     SyntaxFault(String[] lines) {
@@ -47,7 +50,7 @@ final class SyntaxFault {
             return fault(open.get().line(), open.get().column(), code);
         }
         for (int i = at; i >= Math.max(0, at - 1); i--) {
-            if (NO_COLON.matcher(lines[i]).matches()) {
+            if (lines[i].length() <= LONGEST && NO_COLON.matcher(lines[i]).matches()) {
                 return fault(i, lines[i].stripTrailing().length(), "nocolon");
             }
         }
@@ -58,6 +61,9 @@ final class SyntaxFault {
 
     private Optional<UnreadableFile> inLine(int i) {
         String line = lines[i];
+        if (line.length() > LONGEST) {
+            return Optional.empty();
+        }
         int tab =
                 line.substring(0, line.length() - line.stripLeading().length()).indexOf('\t');
         if (tab >= 0) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -31,16 +30,17 @@ final class YamlTree {
     /** The table of keys goes five deep. */
     static final int DEEPEST = 12;
 
-    private static final Pattern HASH = Pattern.compile("\\s*#[^\\s#]");
+    /** Names have at most 60 characters, quantities fewer. */
+    static final int LONGEST = 500;
 
     private final String text;
-    private final String[] lines;
+    private final int[] characters;
     private final Deque<Open> open = new ArrayDeque<>();
     private Optional<Located> root = Optional.empty();
 
     private YamlTree(String text) {
         this.text = text;
-        this.lines = SyntaxFault.lines(text);
+        this.characters = text.codePoints().toArray();
     }
 
     /** A mapping or list that has not ended yet. */
@@ -66,10 +66,10 @@ final class YamlTree {
                 take(event);
             }
         } catch (MarkedYamlEngineException e) {
-            throw new SyntaxFault(lines)
+            throw new SyntaxFault(SyntaxFault.lines(text))
                     .describe(e.getProblemMark().or(e::getContextMark).map(YamlTree::place));
         } catch (YamlEngineException e) {
-            throw new SyntaxFault(lines).describe(Optional.empty());
+            throw new SyntaxFault(SyntaxFault.lines(text)).describe(Optional.empty());
         }
         return root.orElseThrow(() -> new UnreadableFile(Place.START, Message.of("input.file.empty")));
     }
@@ -82,6 +82,7 @@ final class YamlTree {
         } else if (event instanceof DocumentStartEvent && root.isPresent()) {
             throw new UnreadableFile(place, Message.of("input.yaml.second"));
         } else if (event instanceof ScalarEvent scalar) {
+            refuse(scalar.getValue(), place);
             add(new Located.Scalar(scalar.getValue(), scalar.isPlain(), cutShort(scalar), place));
         } else if (event instanceof MappingStartEvent || event instanceof SequenceStartEvent) {
             if (open.size() >= DEEPEST) {
@@ -91,6 +92,16 @@ final class YamlTree {
             open.push(new Open(event instanceof MappingStartEvent, place));
         } else if (event instanceof MappingEndEvent || event instanceof SequenceEndEvent) {
             add(close(open.pop()));
+        }
+    }
+
+    /** Quotes may hold what no file holds, written as escapes. */
+    private static void refuse(String value, Place place) throws UnreadableFile {
+        if (value.length() > LONGEST) {
+            throw new UnreadableFile(place, Message.of("input.yaml.long", String.valueOf(LONGEST)));
+        }
+        if (OddCharacter.in(value).isPresent()) {
+            throw new UnreadableFile(place, Message.of("input.file.control"));
         }
     }
 
@@ -126,10 +137,14 @@ final class YamlTree {
         if (!scalar.isPlain() || scalar.getEndMark().isEmpty()) {
             return false;
         }
-        Mark end = scalar.getEndMark().get();
-        String line = end.getLine() < lines.length ? lines[end.getLine()] : "";
-        int from = Math.min(end.getColumn(), line.codePointCount(0, line.length()));
-        return HASH.matcher(line.substring(line.offsetByCodePoints(0, from))).lookingAt();
+        int at = scalar.getEndMark().get().getIndex();
+        while (at < characters.length && (characters[at] == ' ' || characters[at] == '\t')) {
+            at++;
+        }
+        return at + 1 < characters.length
+                && characters[at] == '#'
+                && characters[at + 1] != '#'
+                && !Character.isWhitespace(characters[at + 1]);
     }
 
     private static Place place(Mark mark) {

@@ -58,13 +58,13 @@ public final class CaseFolder {
     }
 
     /** All CSV files in the order of their names. */
-    List<Path> tables() {
+    List<Path> tables() throws UnreadableCase {
         try (Stream<Path> files = Files.walk(root)) {
-            return files.filter(file -> file.toString().endsWith(".csv"))
+            return files.filter(file -> file.toString().endsWith(".csv") && Files.isRegularFile(file))
                     .sorted((a, b) -> a.toString().compareTo(b.toString()))
                     .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        } catch (IOException | UncheckedIOException e) {
+            throw new UnreadableCase(Message.of("case.unreadable", root.toString()));
         }
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +19,7 @@ import throwline.section.MeasuredSections;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
 import throwline.section.SurfaceState;
+import throwline.words.Words;
 
 /** Airfoils by name, words, folder and coordinates. */
 class NamedAirfoilsTest {
@@ -92,6 +94,40 @@ class NamedAirfoilsTest {
         Problem problem = airfoils().problems(new AirfoilName("own.dat")).get(0);
         assertThat(problem.file()).endsWith("own.dat");
         assertThat(problem.line()).isEqualTo(1);
+    }
+
+    /** A file that is no airfoil may be anybody's: what stands in it is not told. */
+    @Test
+    void textOfOtherFilesIsNeverQuoted() throws IOException {
+        Files.writeString(folder.resolve("secret.txt"), "1 2\nsecret word\n3,14 secret\n");
+        Path own = Files.createDirectory(folder.resolve("mine"));
+        Files.writeString(own.resolve("list.csv"), "secret,word\n1,2\n");
+        for (String name : List.of("secret.txt", "mine")) {
+            List<Problem> problems = airfoils().problems(new AirfoilName(name));
+            assertThat(problems)
+                    .isNotEmpty()
+                    .allSatisfy(problem -> assertThat(problem.say(Words.load()))
+                            .doesNotContain("secret word")
+                            .doesNotContain("\"secret")
+                            .doesNotContain("3,14"));
+        }
+    }
+
+    @Test
+    void whatLiesOutsideTheFolderIsTold() throws IOException {
+        String outline = FourDigit.lines(new FourDigit(0.02, 0.4, 0.12).loop(), 1);
+        Path outside = Files.writeString(folder.resolve("own.dat"), outline);
+        Path models = Files.createDirectory(folder.resolve("models"));
+        Files.createSymbolicLink(models.resolve("link.dat"), outside);
+        Files.writeString(models.resolve("beside.dat"), outline);
+        NamedAirfoils named = new NamedAirfoils(new PackedAirfoils(), models);
+        for (String name : List.of("../own.dat", "link.dat", outside.toString())) {
+            assertThat(named.find(new AirfoilName(name))).isPresent();
+            assertThat(named.elsewhere(new AirfoilName(name))).contains(outside.toRealPath());
+        }
+        for (String name : List.of("beside.dat", "clarky", "flat bottom", "no-such.dat")) {
+            assertThat(named.elsewhere(new AirfoilName(name))).isEmpty();
+        }
     }
 
     @Test

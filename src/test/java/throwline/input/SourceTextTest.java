@@ -2,6 +2,7 @@ package throwline.input;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,8 +13,12 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import throwline.words.Words;
 
 /** What is no text, no file or no UTF-8 is said in one sentence. */
@@ -56,8 +61,67 @@ class SourceTextTest {
         assertThat(sentence(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0}))
                 .isEqualTo("bird.yaml:1:1: This is no text file. A model file is plain text, saved as UTF-8.");
         assertThat(sentence(bytes("throwline: 1\nname: bird\0\n")))
-                .isEqualTo("bird.yaml:2:11: This is no text file: it holds a control character here."
-                        + " A model file is plain text.");
+                .isEqualTo("bird.yaml:2:11: Here stands a control character, a sign that turns letters round, or half a"
+                        + " character. A model file is plain text without them.");
+    }
+
+    /** What no page, picture or terminal may get, as itself or as an escape between quotes. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"a\\ud800b\"",
+                "\"a\\udc00b\"",
+                "\"a\\uffffb\"",
+                "\"a\\ufffeb\"",
+                "\"a\\U0001ffffb\"",
+                "\"a\\u202eb\"",
+                "\"a\\u2066b\"",
+                "\"a\\eb\"",
+                "\"a\\0b\"",
+                "a\u202eb",
+                "a\u2069b",
+                "a\uffffb",
+                "a\u009bb"
+            })
+    void charactersThatNothingShows(String name) {
+        assertThat(sentence(bytes(base.replaceFirst("name: .*", Matcher.quoteReplacement("name: " + name)))))
+                .startsWith("bird.yaml:2:")
+                .contains("Here stands a control character");
+        assertThat(sentence(bytes(base.replaceFirst(
+                        "name: .*", Matcher.quoteReplacement("\"" + name.replace("\"", "") + "\": x")))))
+                .contains("Here stands a control character");
+    }
+
+    @Test
+    void namesOfAnyScriptAreRead() {
+        assertThat(read(bytes(base.replaceFirst("name: .*", "name: \u05d0\u05d1 \ud83d\ude00 \u00e4"))))
+                .isInstanceOf(ReadModel.Project.class);
+    }
+
+    @Test
+    void linksThatLeadNowhere(@TempDir Path folder) throws IOException {
+        Path circle = Files.createSymbolicLink(folder.resolve("circle"), Path.of("circle"));
+        assertThat(sentence(circle)).contains("a link that leads nowhere");
+        assertThat(sentence(circle.resolve("bird.yaml"))).contains("a link that leads nowhere");
+        assertThat(sentence(Files.createSymbolicLink(folder.resolve("gone"), folder.resolve("none"))))
+                .contains("a link that leads nowhere");
+    }
+
+    /** A pipe that nobody writes to is not waited for. */
+    @Test
+    @Timeout(20)
+    void pipesAndDevicesAreNotOpened(@TempDir Path folder) throws IOException, InterruptedException {
+        Path pipe = folder.resolve("pipe");
+        assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0, "there are no pipes here");
+        assertThat(sentence(pipe)).contains("This is no ordinary file.").contains("name -");
+        assertThat(sentence(Path.of("/dev/zero"))).contains("This is no ordinary file.");
+    }
+
+    @Test
+    void valuesLongerThanAny() {
+        assertThat(sentence(bytes(base.replaceFirst("name: .*", "name: " + "a".repeat(501)))))
+                .isEqualTo("bird.yaml:2:7: This value is longer than 500 characters, and no value of a model is."
+                        + " Look for a quote that is not closed.");
     }
 
     @Test
