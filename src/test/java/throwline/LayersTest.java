@@ -27,7 +27,8 @@ class LayersTest {
         "throwline.section..",
         "throwline.model..",
         "throwline.air..",
-        "throwline.units.."
+        "throwline.units..",
+        "throwline.numerics.."
     };
 
     @ArchTest
@@ -63,6 +64,8 @@ class LayersTest {
             .definedBy("throwline.words..")
             .layer("units")
             .definedBy("throwline.units..")
+            .layer("numerics")
+            .definedBy("throwline.numerics..")
             .whereLayer("app")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("cli")
@@ -86,6 +89,8 @@ class LayersTest {
             .whereLayer("section")
             .mayOnlyBeAccessedByLayers(
                     "liftingline", "flight", "sizing", "study", "validation", "report", "input", "cli")
+            .whereLayer("numerics")
+            .mayNotAccessAnyLayer()
             .whereLayer("air")
             .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "sizing", "study", "validation");
 

@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import throwline.liftingline.AngleWalk;
 import throwline.liftingline.LiftingLineSolution;
 
 /**
@@ -33,7 +34,8 @@ public record Attitude(
         double tailPressure,
         Moments moments,
         LiftingLineSolution wing,
-        boolean converged) {
+        boolean converged)
+        implements AngleWalk.Point {
 
     /** Whether the elevator's travel suffices to hold the attitude. */
     public enum ElevatorLimit {

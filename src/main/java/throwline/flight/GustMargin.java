@@ -1,9 +1,8 @@
 package throwline.flight;
 
 import java.util.Optional;
-import throwline.liftingline.LiftingLineSolution;
-import throwline.liftingline.StallReading;
-import throwline.liftingline.StripForces;
+import throwline.liftingline.AngleWalk;
+import throwline.liftingline.WingPoint;
 import throwline.model.Pack;
 
 /**
@@ -22,7 +21,7 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
     public static final double USUAL = 2;
 
     private static final double STEP = Math.toRadians(2);
-    private static final int MOST_STEPS = 20;
+    private static final int MOST_POINTS = 21;
 
     /** Walks up from an attitude, tail and elevator left alone; empty where a solve failed or no stall was met. */
     static Optional<GustMargin> of(Trimmer trimmer, Pack pack, Attitude attitude) {
@@ -41,42 +40,25 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
     private record GustRise(double angle, double firstAngle, double slope) {}
 
     private static Optional<GustRise> walk(Trimmer trimmer, Attitude attitude) {
-        double slope = Double.NaN;
-        double before = StripForces.of(attitude.wing()).liftCoefficient();
-        double beforeThat = Double.NEGATIVE_INFINITY;
-        double margin = StallReading.of(attitude.wing()).margin();
-        double first = margin <= 0 ? 0 : Double.NaN;
-        for (int k = 1; k <= MOST_STEPS; k++) {
-            LiftingLineSolution wing = trimmer.wing(attitude.speed(), attitude.alpha() + k * STEP);
-            if (!wing.status().converged()) {
-                return Optional.empty();
-            }
-            double next = StallReading.of(wing).margin();
-            if (Double.isNaN(first) && next <= 0) {
-                first = (k - 1 + margin / (margin - next)) * STEP;
-            }
-            margin = next;
-            double lift = StripForces.of(wing).liftCoefficient();
-            slope = k == 1 ? (lift - before) / STEP : slope;
-            if (lift < before) {
-                double angle = k == 1 ? 0 : (k - 1 + top(beforeThat, before, lift)) * STEP;
-                double onset = Double.isNaN(first) ? angle : Math.min(first, angle);
-                return Optional.of(new GustRise(angle, onset, slope));
-            }
-            beforeThat = before;
-            before = lift;
+        double from = attitude.alpha();
+        AngleWalk<WingPoint> walk = AngleWalk.up(
+                from,
+                STEP,
+                MOST_POINTS,
+                (alpha, before) -> WingPoint.of(
+                        alpha, before.size() == 0 ? attitude.wing() : trimmer.wing(attitude.speed(), alpha)),
+                w -> w.last().lift() < w.get(w.top()).lift());
+        if (!walk.ended()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        double angle = walk.peak().alpha() - from;
+        double first = STEP * walk.firstFall(WingPoint::margin).orElse(Double.POSITIVE_INFINITY);
+        double slope = (walk.get(1).lift() - walk.get(0).lift()) / STEP;
+        return Optional.of(new GustRise(angle, Math.min(first, angle), slope));
     }
 
     /** Margins in angle as gusts at a speed. */
     static GustMargin at(double speed, double angle, double firstAngle, double usualLoad) {
         return new GustMargin(angle, firstAngle, speed * Math.tan(angle), speed * Math.tan(firstAngle), usualLoad);
-    }
-
-    /** Top of the parabola through three points a step apart, in steps from the middle one. */
-    private static double top(double left, double middle, double right) {
-        double bend = left - 2 * middle + right;
-        return bend < 0 ? Math.max(-0.5, Math.min(0.5, (left - right) / (2 * bend))) : 0;
     }
 }

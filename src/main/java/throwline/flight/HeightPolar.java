@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import throwline.flight.Attitude.ElevatorLimit;
+import throwline.liftingline.AngleWalk;
 import throwline.liftingline.StallReading;
 import throwline.model.Pack;
+import throwline.numerics.Interpolation;
 
 /**
  * The balanced model at one height over lift, from below the approach up to its most lift: drag, linear in the square of
@@ -16,7 +18,7 @@ import throwline.model.Pack;
 final class HeightPolar {
 
     private static final double STEP = Math.toRadians(2);
-    private static final int MOST_STEPS = 20;
+    private static final int MOST_POINTS = 21;
 
     /** Between the last step that is balanced and the first at the elevator's stop the walk goes on in parts of a step. */
     private static final int PARTS = 4;
@@ -45,19 +47,18 @@ final class HeightPolar {
 
     /** The same for any way in which a model is balanced at an angle of attack. */
     HeightPolar(DoubleFunction<Attitude> model, double alpha) {
-        List<Attitude> walked = new ArrayList<>();
-        boolean ended = false;
-        for (int k = -1; k < MOST_STEPS && !ended; k++) {
-            Attitude here = model.apply(alpha + k * STEP);
-            ended = walked.size() > 1 && ends(here);
-            if (ended) {
-                inParts(model, walked, here);
-            } else {
-                walked.add(here);
-            }
+        AngleWalk<Attitude> walk = AngleWalk.up(
+                alpha - STEP,
+                STEP,
+                MOST_POINTS,
+                (angle, before) -> model.apply(angle),
+                w -> w.size() > 2 && ends(w.last()));
+        List<Attitude> walked = walk.points();
+        if (walk.ended()) {
+            inParts(model, walked, walked.remove(walked.size() - 1));
         }
         refine(model, walked);
-        converged = ended && walked.stream().allMatch(Attitude::converged);
+        converged = walk.ended() && walked.stream().allMatch(Attitude::converged);
         for (Attitude attitude : walked) {
             if (rising.size() < 2 || attitude.lift() > last().lift()) {
                 rising.add(attitude);
@@ -116,16 +117,10 @@ final class HeightPolar {
         for (int i = top; i <= top + 2; i++) {
             highest = walked.get(i).lift() > walked.get(highest).lift() ? i : highest;
         }
-        Attitude vertex = model.apply(vertex(walked.get(highest - 1), walked.get(highest), walked.get(highest + 1)));
-        walked.add(vertex.alpha() > walked.get(highest).alpha() ? highest + 1 : highest, vertex);
-    }
-
-    /** Angle of the top of the parabola through three angles of which the middle one is the highest. */
-    private static double vertex(Attitude left, Attitude middle, Attitude right) {
-        double before = (middle.lift() - left.lift()) / (middle.alpha() - left.alpha());
-        double after = (right.lift() - middle.lift()) / (right.alpha() - middle.alpha());
-        double share = before > after ? before / (before - after) : 0;
-        return (left.alpha() + middle.alpha()) / 2 + share * (right.alpha() - left.alpha()) / 2;
+        Attitude peak =
+                model.apply(AngleWalk.Peak.of(walked.get(highest - 1), walked.get(highest), walked.get(highest + 1))
+                        .alpha());
+        walked.add(peak.alpha() > walked.get(highest).alpha() ? highest + 1 : highest, peak);
     }
 
     private Attitude last() {
@@ -156,7 +151,7 @@ final class HeightPolar {
         double share = a.lift() > 0 && squares > 0
                 ? (lift * lift - a.lift() * a.lift()) / squares
                 : (lift - a.lift()) / (b.lift() - a.lift());
-        return a.drag() + share * (b.drag() - a.drag());
+        return Interpolation.between(a.drag(), b.drag(), share);
     }
 
     double elevator(double wanted) {
@@ -164,7 +159,7 @@ final class HeightPolar {
         int k = interval(lift);
         Attitude a = rising.get(k);
         Attitude b = rising.get(k + 1);
-        return a.elevator() + (lift - a.lift()) / (b.lift() - a.lift()) * (b.elevator() - a.elevator());
+        return Interpolation.between(a.elevator(), b.elevator(), (lift - a.lift()) / (b.lift() - a.lift()));
     }
 
     private int interval(double lift) {

@@ -1,30 +1,28 @@
 package throwline.flight;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.flight.PullUp.Limit;
+import throwline.liftingline.AngleWalk;
 import throwline.model.Pack;
 
 /**
- * Walks up in angle of attack at one speed with the model balanced while it pitches with its path, until the wing gives
- * its most lift: what the elevator and the tail have to do at every load.
+ * Search for the tightest pull at one speed: a walk up in angle of attack with the model balanced while it pitches with its
+ * path, until the wing gives its most lift, and what the elevator and the tail have to do at every load.
  */
 final class PullUpSearch {
 
     private static final double STEP = Math.toRadians(1.5);
-    private static final int MOST_STEPS = 40;
+    private static final int MOST_POINTS = 40;
 
     private final Trimmer trimmer;
     private final Pack pack;
     private final double speed;
     private final double perLoad;
     private final Path path;
-    private final List<Attitude> attitudes = new ArrayList<>();
-    private int top;
-    private double peak = Double.NaN;
-    private double peakAlpha = Double.NaN;
+    private final double straight;
+    private final AngleWalk<Attitude> walk;
 
     /** How a path bends under a load; the model pitches as fast. */
     enum Path {
@@ -57,29 +55,16 @@ final class PullUpSearch {
         this.speed = speed;
         SteadyDescent balance = trimmer.airframe().balance(pack);
         perLoad = balance.resultantFor(speed);
-        walk(from);
+        straight = pitchFor(trimmer.at(pack, speed, from));
+        walk = AngleWalk.up(from, STEP, MOST_POINTS, this::pitching, w -> w.size() - 1 > w.top() + 1);
     }
 
-    private void walk(double from) {
-        double pitch = pitchFor(trimmer.at(pack, speed, from));
-        double before = pitch;
-        for (int k = 0; k < MOST_STEPS; k++) {
-            // The rate that the load will have here, carried on from the steps before; the load hardly depends on it.
-            Attitude here = trimmer.at(pack, speed, from + k * STEP, pitch + (pitch - before));
-            before = pitch;
-            pitch = pitchFor(here);
-            if (!here.converged()) {
-                return;
-            }
-            attitudes.add(here);
-            if (here.lift() > attitudes.get(top).lift()) {
-                top = attitudes.size() - 1;
-            }
-            if (attitudes.size() - 1 > top + 1) {
-                peak();
-                return;
-            }
-        }
+    /** The rate that the load will have here, carried on from the points before; the load hardly depends on it. */
+    private Attitude pitching(double alpha, AngleWalk<Attitude> before) {
+        int known = before.size();
+        double last = known > 0 ? pitchFor(before.last()) : straight;
+        double earlier = known > 1 ? pitchFor(before.get(known - 2)) : straight;
+        return trimmer.at(pack, speed, alpha, last + (last - earlier));
     }
 
     /** Pitch rate over speed of a path that bends with the load, rad/m. */
@@ -87,23 +72,9 @@ final class PullUpSearch {
         return Gravity.STANDARD * path.bend(attitude.lift() / perLoad) / (speed * speed);
     }
 
-    private void peak() {
-        Attitude middle = attitudes.get(top);
-        peak = middle.lift();
-        peakAlpha = middle.alpha();
-        if (top > 0) {
-            double left = attitudes.get(top - 1).lift();
-            double right = attitudes.get(top + 1).lift();
-            double bend = left - 2 * middle.lift() + right;
-            double shift = bend < 0 ? (left - right) / (2 * bend) : 0;
-            peak = middle.lift() - (left - right) * shift / 4;
-            peakAlpha = middle.alpha() + shift * STEP;
-        }
-    }
-
     /** True where the wing's most lift was found. */
     boolean found() {
-        return !Double.isNaN(peak);
+        return walk.ended();
     }
 
     /**
@@ -113,79 +84,39 @@ final class PullUpSearch {
      * @param available where the stick at full brings it, rad, not beyond its travel
      */
     PullUp limits(double trim, double available) {
-        Optional<Double> stick = firstBelow(Quantity.ELEVATOR, available);
-        Optional<Double> tail = firstBelow(Quantity.TAIL_MARGIN, 0);
-        double wingLoad = peak / perLoad;
-        double byStick = stick.map(at -> value(at, Quantity.LIFT) / perLoad).orElse(Double.POSITIVE_INFINITY);
-        double byTail = tail.map(at -> value(at, Quantity.LIFT) / perLoad).orElse(Double.POSITIVE_INFINITY);
-        double load = Math.min(wingLoad, Math.min(byStick, byTail));
-        Limit limit = load == wingLoad ? Limit.WING : load == byStick ? Limit.ELEVATOR : Limit.TAIL;
+        int top = walk.top();
+        int start = (int) walk.firstFall(a -> 1 - a.lift() / perLoad, 0, top).orElse(0);
+        OptionalDouble stick = walk.firstFall(a -> a.elevator() - available, start, top);
+        OptionalDouble tail = walk.firstFall(Attitude::tailMargin, start, top);
+        AngleWalk.Peak peak = walk.peak();
+        double wingLoad = peak.lift() / perLoad;
+        OptionalDouble byStick = loadAt(stick);
+        OptionalDouble byTail = loadAt(tail);
+        double load = Math.min(
+                wingLoad, Math.min(byStick.orElse(Double.POSITIVE_INFINITY), byTail.orElse(Double.POSITIVE_INFINITY)));
+        Limit limit =
+                load == wingLoad ? Limit.WING : byStick.stream().anyMatch(l -> l == load) ? Limit.ELEVATOR : Limit.TAIL;
         double at = limit == Limit.WING ? top : (limit == Limit.ELEVATOR ? stick : tail).orElseThrow();
-        boolean free = attitudes.get(top).elevatorLimit() == ElevatorLimit.NONE;
+        Attitude highest = walk.get(top);
+        boolean free = highest.elevatorLimit() == ElevatorLimit.NONE;
         Optional<Double> share = free && available < trim
-                ? Optional.of((attitudes.get(top).elevator() - trim) / (available - trim))
+                ? Optional.of((highest.elevator() - trim) / (available - trim))
                 : Optional.empty();
         return new PullUp(
                 speed,
                 wingLoad,
-                stick.isPresent() ? Optional.of(byStick) : Optional.empty(),
-                tail.isPresent() ? Optional.of(byTail) : Optional.empty(),
+                byStick.stream().boxed().findFirst(),
+                byTail.stream().boxed().findFirst(),
                 limit,
                 load,
                 load,
                 load * perLoad,
-                value(at, Quantity.DRAG),
-                limit == Limit.WING ? 0 : Math.max(0, peakAlpha - value(at, Quantity.ALPHA)),
+                walk.value(at, Attitude::drag),
+                limit == Limit.WING ? 0 : Math.max(0, peak.alpha() - walk.value(at, Attitude::alpha)),
                 share);
     }
 
-    private enum Quantity {
-        ALPHA,
-        LIFT,
-        DRAG,
-        ELEVATOR,
-        TAIL_MARGIN
-    }
-
-    private static double of(Attitude attitude, Quantity quantity) {
-        return switch (quantity) {
-            case ALPHA -> attitude.alpha();
-            case LIFT -> attitude.lift();
-            case DRAG -> attitude.drag();
-            case ELEVATOR -> attitude.elevator();
-            case TAIL_MARGIN -> attitude.tailMargin();
-        };
-    }
-
-    /** Place in the walk, a fraction between two steps, where the load passes a value on the way up. */
-    private Optional<Double> crossing(double load) {
-        for (int i = 1; i <= top; i++) {
-            double a = attitudes.get(i - 1).lift() / perLoad;
-            double b = attitudes.get(i).lift() / perLoad;
-            if (a <= load && load <= b) {
-                return Optional.of(i - 1 + (load - a) / (b - a));
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Place from straight flight up to the most lift where a quantity first falls below a value. */
-    private Optional<Double> firstBelow(Quantity quantity, double limit) {
-        int start = crossing(1).map(at -> (int) Math.floor(at)).orElse(0);
-        for (int i = start + 1; i <= top; i++) {
-            double a = of(attitudes.get(i - 1), quantity);
-            double b = of(attitudes.get(i), quantity);
-            if (b <= limit) {
-                double share = a > b ? Math.max(0, Math.min(1, (a - limit) / (a - b))) : 0;
-                return Optional.of(i - 1 + share);
-            }
-        }
-        return Optional.empty();
-    }
-
-    private double value(double place, Quantity quantity) {
-        int i = (int) Math.min(attitudes.size() - 2.0, Math.floor(place));
-        double a = of(attitudes.get(i), quantity);
-        return a + (place - i) * (of(attitudes.get(i + 1), quantity) - a);
+    private OptionalDouble loadAt(OptionalDouble place) {
+        return place.isPresent() ? OptionalDouble.of(walk.value(place.getAsDouble(), Attitude::lift) / perLoad) : place;
     }
 }

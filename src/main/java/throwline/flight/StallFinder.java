@@ -5,16 +5,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import throwline.flight.Attitude.ElevatorLimit;
+import throwline.liftingline.AngleWalk;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StallReading;
+import throwline.liftingline.StripForces;
 import throwline.model.Pack;
 import throwline.model.Surface;
 import throwline.section.SectionCurve;
 
 /**
- * Finds the stall: walks up in angle of attack with the model balanced at every step, until half of the wing is past its
- * stall or the elevator is at its stop; repeats at the speed found, because the Reynolds number follows it.
+ * Search for the stall: a walk up in angle of attack with the model balanced at every step, until half of the wing is past
+ * its stall or the elevator is at its stop; repeated at the speed found, because the Reynolds number follows it.
  */
 final class StallFinder {
 
@@ -80,7 +82,7 @@ final class StallFinder {
         return trimmer.airframe().balance(pack).stallSpeed(lift);
     }
 
-    /** One walk at one speed. */
+    /** Walk at one speed. */
     private final class SpeedStep {
         private final Pack pack;
         private double speed;
@@ -101,30 +103,32 @@ final class StallFinder {
         /** The whole walk in whole steps, its largest lift not yet looked for between them; false where it found no stall. */
         boolean go() {
             double alpha = start();
-            Step before = new Step(trimmer.at(pack, speed, alpha));
-            for (int k = 0; before.attitude.elevatorLimit() == ElevatorLimit.UP; k++) {
-                if (k == MOST_STEPS || before.attitude.lift() <= 0) {
+            Step first = new Step(trimmer.at(pack, speed, alpha));
+            for (int k = 0; first.attitude.elevatorLimit() == ElevatorLimit.UP; k++) {
+                if (k == MOST_STEPS || first.lift() <= 0) {
                     return false;
                 }
                 alpha -= STEP;
-                before = new Step(trimmer.at(pack, speed, alpha));
+                first = new Step(trimmer.at(pack, speed, alpha));
             }
-            take(before.attitude);
+            AngleWalk<Step> walk = new AngleWalk<>();
+            walk.add(first);
+            take(first.attitude);
             for (int k = 1; k < MOST_STEPS; k++) {
+                Step before = walk.last();
                 alpha += stride(before);
                 Step here = new Step(trimmer.at(pack, speed, alpha));
-                boolean free = before.attitude.elevatorLimit() == ElevatorLimit.NONE;
-                if (free && here.attitude.elevatorLimit() != ElevatorLimit.NONE) {
+                if (before.isFree() && !here.isFree()) {
                     endAtStop(before.attitude, here.attitude);
                     return best.isPresent();
                 }
+                walk.add(here);
                 take(here.attitude);
-                marks(before, here);
+                marks(walk);
                 double highest = best.map(Attitude::alpha).orElse(alpha);
                 if (!Double.isNaN(plateauLift) && !Double.isNaN(onsetLift) && alpha > highest + 1.5 * STEP) {
                     return best.isPresent();
                 }
-                before = here;
             }
             return false;
         }
@@ -176,8 +180,8 @@ final class StallFinder {
 
         /** Whole steps that leave more than one to the onset, because a strip's angle rises no faster than the body's. */
         private double stride(Step before) {
-            boolean mayStride = before.attitude.elevatorLimit() == ElevatorLimit.NONE && Double.isNaN(onsetLift);
-            return mayStride ? STEP * Math.max(1, Math.floor(before.reading.margin() / STEP) - 1) : STEP;
+            boolean mayStride = before.isFree() && Double.isNaN(onsetLift);
+            return mayStride ? STEP * Math.max(1, Math.floor(before.margin() / STEP) - 1) : STEP;
         }
 
         private void take(Attitude attitude) {
@@ -187,18 +191,23 @@ final class StallFinder {
             }
         }
 
-        private void marks(Step before, Step here) {
-            if (Double.isNaN(onsetLift) && before.reading.margin() > 0 && here.reading.margin() <= 0) {
-                double share = before.reading.margin() / (before.reading.margin() - here.reading.margin());
-                onsetLift = between(before.attitude.lift(), here.attitude.lift(), share);
-                firstStrip = here.reading.strip();
-                reserve = reserve(here.attitude.wing());
+        private void marks(AngleWalk<Step> walk) {
+            if (Double.isNaN(onsetLift)) {
+                walk.firstFall(Step::margin).ifPresent(place -> {
+                    onsetLift = walk.value(place, Step::lift);
+                    first(walk.last().attitude.wing());
+                });
             }
-            if (Double.isNaN(plateauLift) && here.reading.stalledShare() >= 0.5) {
-                double rise = here.reading.stalledShare() - before.reading.stalledShare();
-                double share = rise > 0 ? Math.max(0, (0.5 - before.reading.stalledShare()) / rise) : 1;
-                plateauLift = between(before.hullLift(), here.hullLift(), share);
+            if (Double.isNaN(plateauLift)) {
+                walk.firstFall(step -> 0.5 - step.reading.stalledShare())
+                        .ifPresent(place -> plateauLift = walk.value(place, Step::hullLift));
             }
+        }
+
+        /** Where the wing lets go first. */
+        private void first(LiftingLineSolution wing) {
+            firstStrip = StallReading.of(wing).strip();
+            reserve = reserve(wing);
         }
 
         /** Steps of a half, then of a quarter degree from the highest point, then the top of the parabola through it. */
@@ -212,10 +221,9 @@ final class StallFinder {
                 Attitude right = trimmer.at(pack, speed, middle.alpha() + step);
                 take(left);
                 take(right);
-                double bend = left.lift() - 2 * middle.lift() + right.lift();
-                double shift = step * (left.lift() - right.lift()) / (2 * bend);
-                if (bend < 0 && Math.abs(shift) < step) {
-                    take(trimmer.at(pack, speed, middle.alpha() + shift));
+                double top = AngleWalk.Peak.of(left, middle, right).alpha();
+                if (top != middle.alpha() && Math.abs(top - middle.alpha()) < step) {
+                    take(trimmer.at(pack, speed, top));
                 }
             }
         }
@@ -241,8 +249,7 @@ final class StallFinder {
             take(attitude);
             if (Double.isNaN(onsetLift)) {
                 onsetLift = bestLift;
-                firstStrip = StallReading.of(attitude.wing()).strip();
-                reserve = reserve(attitude.wing());
+                first(attitude.wing());
             }
             if (Double.isNaN(plateauLift)) {
                 plateauLift = bestLift;
@@ -269,14 +276,10 @@ final class StallFinder {
             boolean limited = elevatorLimited && StallReading.of(slowest.wing()).margin() > 0;
             return new Stall(stall, onset, plateau, limited, slowest, firstStrip, reserve);
         }
-
-        private double between(double a, double b, double share) {
-            return a + share * (b - a);
-        }
     }
 
-    /** One step of a walk. */
-    private static final class Step {
+    /** Step of a walk. */
+    private static final class Step implements AngleWalk.Point {
         private final Attitude attitude;
         private final StallReading reading;
 
@@ -285,18 +288,33 @@ final class StallFinder {
             reading = StallReading.of(attitude.wing());
         }
 
+        boolean isFree() {
+            return attitude.elevatorLimit() == ElevatorLimit.NONE;
+        }
+
+        double margin() {
+            return reading.margin();
+        }
+
+        @Override
+        public double alpha() {
+            return attitude.alpha();
+        }
+
+        @Override
+        public double lift() {
+            return attitude.lift();
+        }
+
+        @Override
+        public boolean converged() {
+            return attitude.converged() && isFree();
+        }
+
         /** Lift coefficient if no section lost lift past its stall. */
-        private double hullLift() {
-            LiftingLineSolution wing = attitude.wing();
-            SpanGrid grid = wing.grid();
-            throwline.liftingline.StripForces forces = throwline.liftingline.StripForces.of(wing);
-            double rise = Math.cos(grid.planform().dihedral());
-            double lost = 0;
-            for (int i = 0; i < grid.size(); i++) {
-                double speed = wing.speed(i);
-                lost += rise * speed * speed * grid.chord(i) * grid.width(i) * wing.lift(i) - forces.lift(i);
-            }
-            return attitude.lift() + lost / grid.area();
+        double hullLift() {
+            StripForces forces = StripForces.of(attitude.wing());
+            return attitude.lift() + forces.hullLiftCoefficient() - forces.liftCoefficient();
         }
     }
 }

@@ -2,19 +2,20 @@ package throwline.flight;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.liftingline.AngleWalk;
 import throwline.liftingline.LiftingLineProblem;
-import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
-import throwline.liftingline.StallReading;
+import throwline.liftingline.WingPoint;
 import throwline.model.Pack;
 import throwline.section.SectionCurve;
 
-/** Walks up in angle of attack with a roll stick at full until the first part of the wing reaches its stall. */
+/** Search for the stall of the first part of the wing with a roll stick at full: a walk up in angle of attack. */
 final class StickStallSearch {
 
     private static final double STEP = Math.toRadians(1);
-    private static final int MOST_STEPS = 40;
+    private static final double FIRST = Math.toRadians(-20);
+    private static final int MOST_POINTS = 40;
 
     private final Trimmer trimmer;
     private final List<SectionCurve> curves;
@@ -37,28 +38,23 @@ final class StickStallSearch {
     /** Where it lets go; empty where the walk found nothing. */
     Optional<StickStall> find(Pack pack) {
         double incidence = trimmer.airframe().model().wing().incidence();
-        Optional<LiftingLineSolution> last = Optional.empty();
-        double before = Double.NaN;
-        double first = Math.toRadians(-20);
-        for (int k = 0; k < MOST_STEPS; k++) {
-            double alpha = first + k * STEP;
-            LiftingLineSolution solution =
-                    solver.solve(LiftingLineProblem.of(curves, alpha + incidence, Motion.straight()), last);
-            if (!solution.status().converged()) {
-                return Optional.empty();
-            }
-            last = Optional.of(solution);
-            StallReading reading = StallReading.of(solution);
-            if (reading.margin() <= 0 && before > 0) {
-                double at = alpha - STEP + STEP * before / (before - reading.margin());
-                Attitude there = trimmer.at(pack, speed, at);
-                boolean flies =
-                        there.converged() && there.elevatorLimit() == Attitude.ElevatorLimit.NONE && there.lift() > 0;
-                double slowest = trimmer.airframe().balance(pack).stallSpeed(there.lift());
-                return flies ? Optional.of(new StickStall(slowest, reading.strip())) : Optional.empty();
-            }
-            before = reading.margin();
+        AngleWalk<WingPoint> walk = AngleWalk.up(
+                FIRST,
+                STEP,
+                MOST_POINTS,
+                (alpha, before) -> WingPoint.of(
+                        alpha,
+                        solver.solve(
+                                LiftingLineProblem.of(curves, alpha + incidence, Motion.straight()),
+                                before.latest().map(WingPoint::solution))),
+                w -> w.firstFall(WingPoint::margin).isPresent());
+        if (!walk.ended()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        double at = FIRST + STEP * walk.firstFall(WingPoint::margin).orElseThrow();
+        Attitude there = trimmer.at(pack, speed, at);
+        boolean flies = there.converged() && there.elevatorLimit() == Attitude.ElevatorLimit.NONE && there.lift() > 0;
+        double slowest = trimmer.airframe().balance(pack).stallSpeed(there.lift());
+        return flies ? Optional.of(new StickStall(slowest, walk.last().reading().strip())) : Optional.empty();
     }
 }

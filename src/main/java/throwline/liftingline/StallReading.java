@@ -27,10 +27,10 @@ public record StallReading(double margin, int strip, double stalledShare) {
         double stalled = 0;
         for (int i = 0; i < grid.size(); i++) {
             double margin = average(grid, margins, i);
-            if (margin < least) {
-                least = margin;
+            if (margin < least + SAME) {
                 where = i;
             }
+            least = Math.min(least, margin);
             if (margins[i] < 0) {
                 stalled += grid.chord(i) * grid.width(i);
             }

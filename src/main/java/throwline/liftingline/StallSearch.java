@@ -2,18 +2,30 @@ package throwline.liftingline;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import throwline.section.SectionCurve;
 
-/**
- * Finds the three marks of the stall of a wing alone: walks up in incidence, each step started from the one before, and
- * closes in on each mark by halving the step that holds it.
- */
+/** Search for the three marks of the stall of a wing alone: a walk up in incidence, then a root or a maximum in the step. */
 public final class StallSearch {
 
     private static final double FIRST = Math.toRadians(-20);
     private static final double STEP = Math.toRadians(0.5);
-    private static final int MOST_STEPS = 140;
-    private static final int HALVINGS = 10;
+    private static final int MOST_POINTS = 141;
+
+    /** Incidences of the marks are found to this, rad. */
+    private static final double TOLERANCE = 1e-6;
+
+    /** The incidence of the largest lift is found to this, rad: lift is level there. */
+    private static final double TOP_TOLERANCE = 1e-4;
+
+    private static final int MOST_EVALUATIONS = 100;
 
     /** After the plateau the lift is watched for so much longer, rad. */
     private static final double AFTER = Math.toRadians(4);
@@ -35,108 +47,62 @@ public final class StallSearch {
 
     /** The marks; empty where a solve did not converge or the wing does not stall between -20 and 50 degrees. */
     public Optional<StallMarks> find() {
-        AngleSweep walk = new AngleSweep();
-        for (int k = 0; k <= MOST_STEPS && !walk.isDone(); k++) {
-            if (!walk.step(FIRST + k * STEP)) {
-                return Optional.empty();
-            }
+        AngleWalk<WingPoint> walk = AngleWalk.up(
+                FIRST, STEP, MOST_POINTS, (incidence, before) -> at(incidence, before.latest()), StallSearch::isDone);
+        if (!walk.ended() || walk.get(0).margin() <= 0) {
+            return Optional.empty();
         }
-        return walk.marks();
+        WingPoint onset = crossing(walk, WingPoint::margin);
+        WingPoint plateau = crossing(walk, StallSearch::beforePlateau);
+        WingPoint top = highest(walk);
+        return Optional.of(new StallMarks(
+                new StallMarks.Mark(onset.alpha(), onset.lift()),
+                onset.reading().strip(),
+                new StallMarks.Mark(top.alpha(), top.lift()),
+                new StallMarks.Mark(
+                        plateau.alpha(), StripForces.of(plateau.solution()).hullLiftCoefficient())));
     }
 
-    private Point at(double incidence, Optional<Point> near) {
-        LiftingLineSolution solution =
-                solver.solve(LiftingLineProblem.of(curves, incidence, motion), near.map(Point::solution));
-        return new Point(incidence, solution, StallReading.of(solution), StripForces.of(solution));
+    private static boolean isDone(AngleWalk<WingPoint> walk) {
+        return walk.firstFall(WingPoint::margin).isPresent()
+                && walk.firstFall(StallSearch::beforePlateau).orElse(Double.POSITIVE_INFINITY) + AFTER / STEP
+                        < walk.size() - 1;
     }
 
-    /** One incidence. */
-    private record Point(double incidence, LiftingLineSolution solution, StallReading reading, StripForces forces) {
-
-        double lift() {
-            return forces.liftCoefficient();
-        }
-
-        boolean isPastOnset() {
-            return reading.margin() <= 0;
-        }
-
-        boolean isPastPlateau() {
-            return reading.stalledShare() >= 0.5;
-        }
+    private static double beforePlateau(WingPoint point) {
+        return 0.5 - point.reading().stalledShare();
     }
 
-    /** One walk up. */
-    private final class AngleSweep {
-        private Optional<Point> last = Optional.empty();
-        private Optional<Point> onset = Optional.empty();
-        private Optional<Point> plateau = Optional.empty();
-        private Optional<Point> best = Optional.empty();
+    private WingPoint at(double incidence, Optional<WingPoint> near) {
+        return WingPoint.of(
+                incidence,
+                solver.solve(LiftingLineProblem.of(curves, incidence, motion), near.map(WingPoint::solution)));
+    }
 
-        boolean isDone() {
-            return onset.isPresent()
-                    && plateau.isPresent()
-                    && last.orElseThrow().incidence() > plateau.get().incidence() + AFTER;
-        }
+    /** The first point past the sign change of a quantity. */
+    private WingPoint crossing(AngleWalk<WingPoint> walk, ToDoubleFunction<WingPoint> quantity) {
+        int past = (int) Math.ceil(walk.firstFall(quantity).orElseThrow());
+        Optional<WingPoint> before = Optional.of(walk.get(past - 1));
+        double root = new BracketingNthOrderBrentSolver(TOLERANCE, 5)
+                .solve(
+                        MOST_EVALUATIONS,
+                        incidence -> quantity.applyAsDouble(at(incidence, before)),
+                        walk.get(past - 1).alpha(),
+                        walk.get(past).alpha(),
+                        AllowedSolution.BELOW_SIDE);
+        return at(root, before);
+    }
 
-        /** False where the step was not solved. */
-        boolean step(double incidence) {
-            Point here = at(incidence, last);
-            if (!here.solution().status().converged()) {
-                return false;
-            }
-            if (last.isPresent()) {
-                Point before = last.get();
-                if (onset.isEmpty() && here.isPastOnset() && !before.isPastOnset()) {
-                    onset = Optional.of(firstPast(before, here, true));
-                }
-                if (plateau.isEmpty() && here.isPastPlateau() && !before.isPastPlateau()) {
-                    plateau = Optional.of(firstPast(before, here, false));
-                }
-            }
-            if (best.isEmpty() || here.lift() > best.get().lift()) {
-                best = Optional.of(here);
-            }
-            last = Optional.of(here);
-            return true;
-        }
-
-        private Point firstPast(Point before, Point past, boolean atOnset) {
-            Point low = before;
-            Point high = past;
-            for (int k = 0; k < HALVINGS; k++) {
-                Point middle = at((low.incidence() + high.incidence()) / 2, Optional.of(low));
-                boolean isPast = atOnset ? middle.isPastOnset() : middle.isPastPlateau();
-                low = isPast ? low : middle;
-                high = isPast ? middle : high;
-            }
-            return high;
-        }
-
-        /** The highest point and its neighbours, closer and closer. */
-        private Point refined(Point top) {
-            Point highest = top;
-            for (double step = STEP / 2; step > STEP / 100; step /= 2) {
-                Point left = at(highest.incidence() - step, Optional.of(highest));
-                Point right = at(highest.incidence() + step, Optional.of(highest));
-                Point side = left.lift() > right.lift() ? left : right;
-                highest = side.lift() > highest.lift() ? side : highest;
-            }
-            return highest;
-        }
-
-        Optional<StallMarks> marks() {
-            if (onset.isEmpty() || plateau.isEmpty()) {
-                return Optional.empty();
-            }
-            Point first = onset.get();
-            Point top = refined(best.orElseThrow());
-            Point end = plateau.get();
-            return Optional.of(new StallMarks(
-                    new StallMarks.Mark(first.incidence(), first.lift()),
-                    first.reading().strip(),
-                    new StallMarks.Mark(top.incidence(), top.lift()),
-                    new StallMarks.Mark(end.incidence(), end.forces().hullLiftCoefficient())));
-        }
+    private WingPoint highest(AngleWalk<WingPoint> walk) {
+        WingPoint top = walk.get(walk.top());
+        double incidence = new BrentOptimizer(1e-10, TOP_TOLERANCE)
+                .optimize(
+                        new MaxEval(MOST_EVALUATIONS),
+                        GoalType.MAXIMIZE,
+                        new SearchInterval(top.alpha() - STEP, top.alpha() + STEP, top.alpha()),
+                        new UnivariateObjectiveFunction(
+                                a -> at(a, Optional.of(top)).lift()))
+                .getPoint();
+        return at(incidence, Optional.of(top));
     }
 }

@@ -8,6 +8,7 @@ import throwline.model.Elevator;
 import throwline.model.Model;
 import throwline.model.Servo;
 import throwline.model.Surface;
+import throwline.numerics.Interpolation;
 
 /**
  * What stands between the transmitter and one surface: servo and linkage.
@@ -31,9 +32,6 @@ public record ControlRun(
 
     /** Share of a servo's work that reaches the surface (PRACTICE, methods manual 14.1). */
     private static final double EFFICIENCY = 0.8;
-
-    /** The end of a linkage is found to this, rad. */
-    private static final double LOCK_TOLERANCE = 1e-9;
 
     /** Where leverage is looked at on the way to a deflection: so many parts of the way. */
     private static final int PARTS = 20;
@@ -95,24 +93,12 @@ public record ControlRun(
      * of it where the linkage locks or the servo's swing ends before.
      *
      * @param deflection wanted, rad
-     * @return rad, found to 1e-9 where the linkage locks
+     * @return rad
      */
     public double benchAngle(double deflection) {
-        double reached = deflection;
-        if (linkage.servoAt(deflection).isEmpty()) {
-            reached = 0;
-            double locked = deflection;
-            while (Math.abs(locked - reached) > LOCK_TOLERANCE) {
-                double middle = (reached + locked) / 2;
-                if (linkage.servoAt(middle).isPresent()) {
-                    reached = middle;
-                } else {
-                    locked = middle;
-                }
-            }
-        }
+        double reached = linkage.surface().clamp(deflection);
         double servo = linkage.servoAt(reached).orElse(0);
-        double turned = Math.max(offset - swing, Math.min(offset + swing, servo));
+        double turned = Interpolation.clamp(servo, offset - swing, offset + swing);
         return turned == servo ? reached : linkage.surfaceAt(turned).orElse(reached);
     }
 

@@ -29,4 +29,9 @@ public record EvenLinkage(double ratio) implements Linkage {
     public OptionalDouble ratioAt(double servo) {
         return OptionalDouble.of(ratio);
     }
+
+    @Override
+    public AngleRange surface() {
+        return new AngleRange(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
 }

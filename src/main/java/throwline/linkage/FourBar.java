@@ -3,6 +3,7 @@ package throwline.linkage;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import throwline.numerics.Interpolation;
 
 /**
  * Servo arm, straight rod and horn in one plane, solved exactly: the distance between the two holes is the rod's length
@@ -75,7 +76,7 @@ public final class FourBar implements Linkage {
         return servo;
     }
 
-    /** Surface angles that it can give on either side of neutral, rad, whatever the servo's swing. */
+    @Override
     public AngleRange surface() {
         double low = servoAt(surface.low()).isPresent()
                 ? surface.low()
@@ -86,22 +87,9 @@ public final class FourBar implements Linkage {
         return new AngleRange(low, high);
     }
 
-    /**
-     * Ends of a movement.
-     *
-     * @param low furthest up, rad, negative
-     * @param high furthest down, rad
-     */
-    public record AngleRange(double low, double high) {
-        /** True where an angle lies between the ends. */
-        public boolean holds(double angle) {
-            return angle >= low - SLACK && angle <= high + SLACK;
-        }
-    }
-
     @Override
     public OptionalDouble surfaceAt(double servoAngle) {
-        if (!servo.holds(servoAngle)) {
+        if (!servo.holds(servoAngle, SLACK)) {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(towards(servoHole(servoAngle), horn, -1).angle(hornSide) + lean);
@@ -109,7 +97,7 @@ public final class FourBar implements Linkage {
 
     @Override
     public OptionalDouble servoAt(double surfaceAngle) {
-        if (!surface.holds(surfaceAngle)) {
+        if (!surface.holds(surfaceAngle, SLACK)) {
             return OptionalDouble.empty();
         }
         double angle = towards(hornHole(surfaceAngle), arm, 1).angle(armSide) + lean;
@@ -148,7 +136,7 @@ public final class FourBar implements Linkage {
         double v = hole.y;
         double far = Math.hypot(u, v);
         double cosine = (far * far + length * length - rod * rod) / (2 * length * far);
-        return new Circle(Math.atan2(u, v), Math.acos(Math.max(-1, Math.min(1, cosine))));
+        return new Circle(Math.atan2(u, v), Math.acos(Interpolation.clamp(cosine, -1, 1)));
     }
 
     private static int sideOf(double neutral, Circle circle) {

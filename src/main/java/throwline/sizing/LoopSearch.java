@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import throwline.flight.Airframe;
 import throwline.flight.Flight;
 import throwline.flight.PullUp;
@@ -31,8 +34,13 @@ public final class LoopSearch {
 
     private static final int FLAP_STEPS = 4;
 
-    /** Halvings of the elevator's throw: to a fifth of a degree out of twenty-five. */
-    private static final int HALVINGS = 7;
+    /** The elevator's throw is found to this, rad. */
+    private static final double THROW_TOLERANCE = Math.toRadians(0.05);
+
+    /** The speed below which a pull stalls is found to this, m/s. */
+    private static final double SPEED_TOLERANCE = 0.02;
+
+    private static final int MOST_EVALUATIONS = 60;
 
     /** Slower than this over the stall speed nobody pulls (PRACTICE). */
     private static final double SLOWEST = 1.2;
@@ -122,45 +130,40 @@ public final class LoopSearch {
     /** The pull with the largest elevator throw that keeps the margins. */
     private Optional<Pull> widest(Puller puller, double flap, double speed) {
         Optional<Pull> whole = puller.pull(flap, travel, speed);
-        if (whole.isEmpty() || keepsMargin(whole.get())) {
+        if (whole.isEmpty() || spare(whole) >= 0) {
             return whole;
         }
-        double low = 0;
-        double high = travel;
-        Optional<Pull> best = Optional.empty();
-        for (int k = 0; k < HALVINGS; k++) {
-            double middle = (low + high) / 2;
-            Optional<Pull> pull = puller.pull(flap, middle, speed);
-            if (pull.isPresent() && keepsMargin(pull.get())) {
-                low = middle;
-                best = pull;
-            } else {
-                high = middle;
-            }
-        }
-        return best;
+        UnivariateFunction spare = elevator -> spare(puller.pull(flap, elevator, speed));
+        return spare.value(0) <= 0
+                ? Optional.empty()
+                : puller.pull(
+                        flap,
+                        new BracketingNthOrderBrentSolver(THROW_TOLERANCE, 5)
+                                .solve(MOST_EVALUATIONS, spare, 0, travel, AllowedSolution.LEFT_SIDE),
+                        speed);
     }
 
-    /** By halving between the slowest speed at which a pull is looked at and the one that it was found for. */
+    /** Angle of attack that a pull leaves beyond the margin, rad; negative where it does not end at the elevator. */
+    private static double spare(Optional<Pull> pull) {
+        return pull.filter(p -> p.setBy() == SetBy.ELEVATOR)
+                        .map(Pull::angleLeft)
+                        .orElse(0.0)
+                - MARGIN;
+    }
+
+    /** Speed between the slowest at which a pull is looked at and the one that it was found for; no stall there. */
     private static Optional<Double> stallsBelow(Puller puller, Pull best, double speed) {
-        double low = SLOWEST * puller.stall.map(Stall::speed).orElse(speed);
-        if (low >= speed || !puller.stalls(best, low)) {
+        double slowest = SLOWEST * puller.stall.map(Stall::speed).orElse(speed);
+        if (slowest >= speed || !puller.stalls(best, slowest)) {
             return Optional.empty();
         }
-        double high = speed;
-        for (int k = 0; k < HALVINGS; k++) {
-            double middle = (low + high) / 2;
-            if (puller.stalls(best, middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return Optional.of(high);
-    }
-
-    private static boolean keepsMargin(Pull pull) {
-        return pull.setBy() == SetBy.ELEVATOR && pull.angleLeft() >= MARGIN;
+        return Optional.of(new BracketingNthOrderBrentSolver(SPEED_TOLERANCE, 5)
+                .solve(
+                        MOST_EVALUATIONS,
+                        v -> puller.stalls(best, v) ? -1 : 1,
+                        slowest,
+                        speed,
+                        AllowedSolution.RIGHT_SIDE));
     }
 
     private List<Limit> stops(Puller puller, Pull best, double mostFlap, double speed) {

@@ -1,0 +1,167 @@
+package throwline.liftingline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import throwline.numerics.Interpolation;
+
+/**
+ * Walk up in angle of attack through a stall: the points solved so far, the highest of them, and what lies between them. A
+ * place in it is a number of steps from the first point, with its fraction.
+ *
+ * @param <P> what is known at one angle
+ */
+public final class AngleWalk<P extends AngleWalk.Point> {
+
+    /** State at one angle of attack. */
+    public interface Point {
+
+        /** Angle of attack, rad. */
+        double alpha();
+
+        /** Lift coefficient. */
+        double lift();
+
+        /** False where it is not a solution that may be flown. */
+        boolean converged();
+    }
+
+    /**
+     * Solver of one point.
+     *
+     * @param <P> what is known at one angle
+     */
+    @FunctionalInterface
+    public interface Model<P extends Point> {
+
+        /** Point at an angle of attack, rad, started from the walk so far. */
+        P at(double alpha, AngleWalk<P> before);
+    }
+
+    private final List<P> points = new ArrayList<>();
+    private int top = -1;
+    private boolean ended;
+
+    /**
+     * Even steps up until an end is met.
+     *
+     * @param first angle of attack of the first point, rad
+     * @param step rad
+     * @param most number of points
+     * @param model solves them; the first that did not converge ends the walk without its end being met
+     * @param end true where the walk need not go on
+     */
+    public static <P extends Point> AngleWalk<P> up(
+            double first, double step, int most, Model<P> model, Predicate<AngleWalk<P>> end) {
+        AngleWalk<P> walk = new AngleWalk<>();
+        for (int k = 0; k < most && !walk.ended; k++) {
+            walk.add(model.at(first + k * step, walk));
+            if (!walk.last().converged()) {
+                return walk;
+            }
+            walk.ended = end.test(walk);
+        }
+        return walk;
+    }
+
+    /** Goes on to a point. */
+    public void add(P point) {
+        points.add(point);
+        if (point.converged() && (top < 0 || point.lift() > points.get(top).lift())) {
+            top = points.size() - 1;
+        }
+    }
+
+    /** True where the end was met and every point on the way is a solution. */
+    public boolean ended() {
+        return ended;
+    }
+
+    /** Copy of the points so far. */
+    public List<P> points() {
+        return new ArrayList<>(points);
+    }
+
+    /** Number of points. */
+    public int size() {
+        return points.size();
+    }
+
+    /** Point at a number of steps. */
+    public P get(int step) {
+        return points.get(step);
+    }
+
+    /** Point that was added last; empty at the beginning. */
+    public Optional<P> latest() {
+        return points.isEmpty() ? Optional.empty() : Optional.of(last());
+    }
+
+    /** Point that was added last, where there is one. */
+    public P last() {
+        return points.get(points.size() - 1);
+    }
+
+    /** Number of the highest point, the first of equals; -1 where none is a solution. */
+    public int top() {
+        return top;
+    }
+
+    /** Angle and lift at the top of the parabola through the highest point and its neighbours. */
+    public Peak peak() {
+        P middle = points.get(top);
+        if (top == 0 || top == points.size() - 1) {
+            return new Peak(middle.alpha(), middle.lift());
+        }
+        return Peak.of(points.get(top - 1), middle, points.get(top + 1));
+    }
+
+    /** First place up to a number of steps at which a quantity is zero or below, straight between the points. */
+    public OptionalDouble firstFall(ToDoubleFunction<P> quantity, int from, int to) {
+        for (int i = from + 1; i <= to; i++) {
+            double a = quantity.applyAsDouble(points.get(i - 1));
+            double b = quantity.applyAsDouble(points.get(i));
+            if (b <= 0) {
+                return OptionalDouble.of(i - 1 + (a > b ? Interpolation.clamp(a / (a - b), 0, 1) : 0));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** The same over all points. */
+    public OptionalDouble firstFall(ToDoubleFunction<P> quantity) {
+        return firstFall(quantity, 0, points.size() - 1);
+    }
+
+    /** Value of a quantity at a place, straight between the points. */
+    public double value(double place, ToDoubleFunction<P> quantity) {
+        int i = (int) Interpolation.clamp(Math.floor(place), 0, points.size() - 2.0);
+        return Interpolation.between(
+                quantity.applyAsDouble(points.get(i)), quantity.applyAsDouble(points.get(i + 1)), place - i);
+    }
+
+    /**
+     * Top of a parabola.
+     *
+     * @param alpha angle of attack there, rad
+     * @param lift lift coefficient there
+     */
+    public record Peak(double alpha, double lift) {
+
+        /** Top of the parabola through three points of which the middle one is the highest. */
+        public static Peak of(Point left, Point middle, Point right) {
+            double before = (middle.lift() - left.lift()) / (middle.alpha() - left.alpha());
+            double after = (right.lift() - middle.lift()) / (right.alpha() - middle.alpha());
+            double bend = (after - before) / (right.alpha() - left.alpha());
+            if (!(bend < 0)) {
+                return new Peak(middle.alpha(), middle.lift());
+            }
+            double alpha = (left.alpha() + middle.alpha()) / 2 - before / (2 * bend);
+            double off = alpha - middle.alpha();
+            return new Peak(alpha, middle.lift() - bend * off * off);
+        }
+    }
+}
