@@ -4,10 +4,13 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.Interview;
 import throwline.input.ModelFile;
@@ -30,6 +33,9 @@ final class NewCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "${bundle:cli.new.file}")
     private @Nullable Path file;
 
+    @Option(names = "--full", description = "${bundle:cli.new.full}")
+    private boolean full;
+
     NewCommand(Context context) {
         this.context = context;
     }
@@ -41,9 +47,11 @@ final class NewCommand implements Callable<Integer> {
         AirfoilLibrary library = new PackedAirfoils();
         NewModelFile writer = new NewModelFile(context.words(), library);
         if (context.terminal().interactive()) {
-            Interview interview = interview();
+            SavedAnswers saved = new SavedAnswers(wanted.orElse(Path.of("throwline-new")));
+            Interview interview = interview(saved);
             Path place = wanted.orElseGet(() -> free(interview.name()));
-            newFile(place).write(writer.from(interview));
+            newFile(place).write(full ? writer.full(interview) : writer.from(interview));
+            saved.drop();
             context.terminal().answer(say("cli.new.written", place) + secondLook(place, library));
         } else if (wanted.isPresent()) {
             newFile(wanted.get()).write(writer.empty());
@@ -71,18 +79,37 @@ final class NewCommand implements Callable<Integer> {
         return (text.isEmpty() ? "" : say("cli.new.again", place) + text) + say("cli.new.next", place);
     }
 
-    private Interview interview() {
+    private Interview interview(SavedAnswers saved) {
         Terminal terminal = context.terminal();
         Sentences sentences = new Sentences(context.words(), Display.metric());
         terminal.answer(say("cli.new.intro"));
         Interview interview = new Interview();
+        resume(interview, saved);
+        boolean kept = false;
         for (Optional<Question> question = interview.next(); question.isPresent(); question = interview.next()) {
             terminal.answer(prompt(question.get()));
-            String line = terminal.line().orElseThrow(() -> new WrongInput("\n" + say("cli.new.stopped")));
-            Optional<Message> wrong = interview.answer(line);
+            Optional<String> line = terminal.line();
+            if (line.isEmpty()) {
+                throw new WrongInput("\n" + say(kept ? "cli.new.kept" : "cli.new.stopped"));
+            }
+            Optional<Message> wrong = interview.answer(line.get());
             wrong.ifPresent(note -> terminal.answer(sentences.say(note) + "\n"));
+            kept = saved.keep(interview.answers());
         }
         return interview;
+    }
+
+    /** Goes on with the answers of an earlier time where their owner wants to. */
+    private void resume(Interview interview, SavedAnswers saved) {
+        Map<String, String> earlier = saved.read();
+        if (earlier.isEmpty()) {
+            return;
+        }
+        context.terminal().answer(say("cli.new.resume", earlier.getOrDefault("name", ""), earlier.size()));
+        String said = context.terminal().line().orElseThrow(() -> new WrongInput("\n" + say("cli.new.kept")));
+        if (!said.toLowerCase(Locale.ROOT).startsWith("n")) {
+            interview.resume(earlier);
+        }
     }
 
     private String prompt(Question question) {
@@ -92,7 +119,7 @@ final class NewCommand implements Callable<Integer> {
             text.append(say("cli.new.choice", i + 1, choices.get(i)));
         }
         if (!question.fallback().isEmpty()) {
-            text.append('[').append(say(question.fallback())).append("] ");
+            text.append('[').append(say(question.fallback(), question.usual())).append("] ");
         }
         return text.append("> ").toString();
     }

@@ -11,11 +11,14 @@ import throwline.units.Reading;
 import throwline.units.Unit;
 import throwline.words.Message;
 
-/** Reads and checks answers that are lengths. */
+/** Reading and checks of single answers. */
 final class Answers {
 
     /** Chord of flaps over the wing's, as long as nobody said otherwise: the default of the table of keys. */
     static final double FLAP_CHORD = 0.25;
+
+    /** Chord of the elevator over the tail's, likewise. */
+    static final double ELEVATOR_CHORD = 0.35;
 
     private Answers() {}
 
@@ -58,22 +61,17 @@ final class Answers {
                         new Quantity(Wing.LARGEST_SWEEP, Dimension.ANGLE)));
     }
 
-    /** What is wrong with where an elevator sits; its way must be said. */
-    static Optional<Message> elevator(String said) {
-        boolean unsaid = ValueReader.deflection(said) instanceof ValueReader.Value value
-                && value.value() instanceof Deflection deflection
-                && deflection.sense() == Deflection.Sense.UNSAID
-                && deflection.size() > 0;
-        return unsaid ? Optional.of(Message.of("input.new.wrong.cruise", said)) : Optional.empty();
+    /** A throw as answered; empty where it is none. */
+    static Optional<Deflection> deflection(String said) {
+        return ValueReader.deflection(said) instanceof ValueReader.Value value
+                        && value.value() instanceof Deflection deflection
+                ? Optional.of(deflection)
+                : Optional.empty();
     }
 
-    /** What is wrong with the furthest that flaps go down, with this chord of theirs. */
-    static Optional<Message> flapDown(String said, double chord) {
-        boolean reached = ValueReader.deflection(said) instanceof ValueReader.Value value
-                && value.value() instanceof Deflection deflection
-                && deflection.sense() != Deflection.Sense.UP
-                && deflection.angle(chord).orElse(Double.MAX_VALUE) <= Movable.MOST_DOWN;
-        return reached ? Optional.empty() : Optional.of(Message.of("input.new.wrong.down", said));
+    /** An answered share that was checked before. */
+    static double share(String said) {
+        return amount(said, Dimension.FRACTION);
     }
 
     /** True where its owner measures in inches or feet. */

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import throwline.model.Assumption;
 import throwline.section.AirfoilLibrary;
@@ -46,23 +47,35 @@ public final class NewModelFile {
         }
         draft.at("packs", "small", "weight");
         draft.at("packs", "large", "weight");
-        setUps(draft, false, true, true);
+        form(draft);
         return new DraftWriter(table, words, Map.of())
                 .write(draft, List.of(words.say("input.new.header.empty"), words.say("input.new.header.sign")));
     }
 
     /**
-     * The file that an interview gives.
+     * The short file that an interview gives: what was answered, and what must stand in a file.
      *
      * @param interview with all questions answered
      */
     public String from(Interview interview) {
+        List<String> header = List.of(
+                words.say("input.new.header", interview.text("name")),
+                words.say("input.new.header.assumed"),
+                words.say("input.new.header.short"));
+        return new ShortDraft(table, words).write(draft(interview), header);
+    }
+
+    /**
+     * The same with every key and its meaning.
+     *
+     * @param interview with all questions answered
+     */
+    public String full(Interview interview) {
         Draft draft = draft(interview);
         List<String> header = List.of(
                 words.say("input.new.header", interview.text("name")),
                 words.say("input.new.header.assumed"),
-                words.say("input.new.header.sign"),
-                words.say("input.new.header.cruise", cruise(interview)));
+                words.say("input.new.header.sign"));
         String first = new DraftWriter(table, words, Map.of()).write(draft, header);
         return new DraftWriter(table, words, assumed(first)).write(draft, header);
     }
@@ -78,10 +91,6 @@ public final class NewModelFile {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private String cruise(Interview interview) {
-        return interview.text("cruise").isEmpty() ? words.say("input.new.d.cruise") : interview.text("cruise");
     }
 
     private Draft draft(Interview interview) {
@@ -107,15 +116,15 @@ public final class NewModelFile {
         give(draft, interview, "propeller", "propeller", "diameter");
         give(draft, interview, "pitch", "propeller", "pitch");
         give(draft, interview, "shut", "propeller", "throttle shut");
-        boolean glider = interview.text("wheels").isEmpty()
-                && (!interview.hasPropeller() || interview.text("shut").equals("folded"));
         if (Answers.isImperial(interview.text("span"))) {
             draft.at("show", "length").give("in");
             draft.at("show", "speed").give("mph");
             draft.at("show", "weight").give("lb");
         }
-        setUps(draft, glider, interview.hasFlaps(), interview.hasAilerons());
-        flapTravel(draft, interview);
+        rigging(draft, interview);
+        hinges(draft, interview);
+        setUps(draft, interview);
+        sticks(draft, interview);
         return draft;
     }
 
@@ -161,48 +170,122 @@ public final class NewModelFile {
 
     private static String airfoil(String shape, double thickness) {
         return Lines.of("shapes.csv").stream()
-                .filter(row -> row.get(0).equals(shape))
+                .filter(row -> row.get(0).replace(';', ',').equals(shape))
                 .min(Comparator.comparingDouble(row -> Math.abs(Double.parseDouble(row.get(2)) / 100 - thickness)))
                 .map(row -> row.get(1))
                 .orElse("clarky");
     }
 
-    /** Usual set-ups and sticks for the surfaces that the model has. */
-    private static void setUps(Draft draft, boolean glider, boolean flaps, boolean ailerons) {
+    /** Usual travels, set-ups and sticks, for the form that nobody answered. */
+    private static void form(Draft draft) {
         draft.at("set-ups", "clean");
-        for (List<String> row : Lines.of("typical.csv")) {
-            String[] path = row.get(1).split("\\.", -1);
-            String surface =
-                    row.get(1).contains("ailerons") ? "ailerons" : row.get(1).contains("flaps") ? "flaps" : "";
-            boolean has = surface.isEmpty() || (surface.equals("flaps") ? flaps : ailerons);
-            if (row.get(0).equals(glider ? "glider" : "powered") && has) {
-                draft.at(path).guess(row.get(2).replace(';', ','));
-            }
+        UsualThrows usual = new UsualThrows(false);
+        for (String path : UsualThrows.PATHS) {
+            usual.at(path).ifPresent(size -> draft.at(path.split("\\.", -1)).guess(size));
         }
         draft.at("sticks", "full up", "does").guess("pull");
-        if (ailerons) {
-            draft.at("sticks", "rates", "does").guess("roll");
+        draft.at("sticks", "rates", "does").guess("roll");
+    }
+
+    /** Angles of wing and tail against the body; left out where they are not known. */
+    private static void rigging(Draft draft, Interview interview) {
+        if (interview.text("rigging").equals(InterviewSteps.STRAIGHT)) {
+            draft.at("wing", "incidence").give("0 deg");
+            draft.at("tail", "incidence").give("0 deg");
+        }
+        give(draft, interview, "wing.incidence", "wing", "incidence");
+        give(draft, interview, "tail.incidence", "tail", "incidence");
+    }
+
+    /** What was measured of surfaces, their travel and the flaps' servo. */
+    private static void hinges(Draft draft, Interview interview) {
+        Draft surfaces = draft.at("wing", "surfaces");
+        give(surfaces, interview, "flaps.chord", "flaps", "chord");
+        give(surfaces, interview, "ailerons.chord", "ailerons", "chord");
+        String down = bare(interview.text("flaps.down"));
+        if (interview.hasFlaps() && !down.isEmpty()) {
+            String up = interview.text("roll.flaps");
+            surfaces.at("flaps", "travel").give(both(up.isEmpty() ? "0 deg" : up, down));
+        }
+        if (!interview.text("ailerons.up").isEmpty()) {
+            surfaces.at("ailerons", "travel")
+                    .give(both(interview.text("ailerons.up"), interview.text("ailerons.down")));
+        }
+        give(draft, interview, "elevator.chord", "tail", "elevator", "chord");
+        if (!interview.text("elevator.travel").isEmpty()) {
+            draft.at("tail", "elevator", "travel").give(bare(interview.text("elevator.travel")));
+        }
+        give(draft, interview, "servo", "servos", "flaps", "torque");
+        give(draft, interview, "servo.arm", "servos", "flaps", "arm");
+        give(draft, interview, "servo.horn", "servos", "flaps", "horn");
+    }
+
+    private static void setUps(Draft draft, Interview interview) {
+        draft.at("set-ups", "clean").give("{}");
+        moved(draft, interview, "takeoff", "down", "set-ups", "take-off flap", "flaps");
+        moved(draft, interview, "landing", "down", "set-ups", "landing flap", "flaps");
+        moved(draft, interview, "brake.flaps", "down", "set-ups", "airbrake", "flaps");
+        moved(draft, interview, "brake.ailerons", "up", "set-ups", "airbrake", "ailerons");
+        if (draft.at("set-ups").children().size() < 2) {
+            // A file compares two set-ups at least.
+            draft.at("set-ups", "landing").guess("{}");
         }
     }
 
-    /** Travel as its owner measured it; what was assumed beyond it is cut. */
-    private static void flapTravel(Draft draft, Interview interview) {
-        String down = interview.text("flaps.down").replaceFirst("(?i)\\s*down$", "");
-        if (!interview.hasFlaps() || down.isEmpty()) {
-            return;
-        }
-        draft.at("wing", "surfaces", "flaps", "travel").guess("{up: 0 deg, down: " + down + "}");
-        double most = ((ValueReader.Value) ValueReader.deflection(down)).value() instanceof Deflection d
-                ? d.angle(interview.flapChord()).orElse(Movable.MOST_DOWN)
-                : Movable.MOST_DOWN;
-        for (String setUp : List.of("take-off flap", "landing flap", "airbrake")) {
-            Draft place = draft.at("set-ups", setUp, "flaps");
-            double wanted = place.value()
-                    .map(v -> Answers.amount(v.replaceFirst(" down$", ""), Dimension.ANGLE))
-                    .orElse(0.0);
-            if (wanted > most) {
-                place.guess((int) Math.toDegrees(most) + " deg down");
+    private static void sticks(Draft draft, Interview interview) {
+        Optional<String> up = interview.throwOf("roll.up").map(NewModelFile::bare);
+        Optional<String> down = interview.throwOf("roll.down").map(NewModelFile::bare);
+        if (up.isPresent()) {
+            boolean guess = interview.text("roll.up").isEmpty()
+                    && interview.text("roll.down").isEmpty();
+            String size = both(up.get(), down.orElse("0 deg"));
+            roll(draft, "rates", size, guess);
+            if (!interview.text("roll.flaps").isEmpty()) {
+                roll(draft, "with flaps", size, guess);
+                draft.at("sticks", "with flaps", "flaps").give(bare(interview.text("roll.flaps")));
             }
         }
+        if (interview.throwOf("pull").isPresent()) {
+            draft.at("sticks", "full up", "does").give("pull");
+            moved(draft, interview, "pull", "up", "sticks", "full up", "elevator");
+            if (!interview.text("pull.flaps").isEmpty()) {
+                draft.at("sticks", "with camber", "does").give("pull");
+                moved(draft, interview, "pull", "up", "sticks", "with camber", "elevator");
+                moved(draft, interview, "pull.flaps", "down", "sticks", "with camber", "flaps");
+            }
+        }
+    }
+
+    private static void roll(Draft draft, String stick, String size, boolean guess) {
+        draft.at("sticks", stick, "does").give("roll");
+        Draft ailerons = draft.at("sticks", stick, "ailerons");
+        if (guess) {
+            ailerons.guess(size);
+        } else {
+            ailerons.give(size);
+        }
+    }
+
+    /** A throw with its way in words, where there is to be one. */
+    private static void moved(Draft draft, Interview interview, String id, String way, String... path) {
+        interview.throwOf(id).ifPresent(size -> {
+            String said = bare(size) + " " + way;
+            if (interview.text(id).isEmpty()) {
+                draft.at(path).guess(said);
+            } else {
+                draft.at(path).give(said);
+            }
+        });
+    }
+
+    /** Travel or throws both ways. */
+    private static String both(String up, String down) {
+        return "{up: " + bare(up) + ", down: " + bare(down) + "}";
+    }
+
+    /** A throw without a word for its way, and with a unit: a bare number is in degrees. */
+    private static String bare(String said) {
+        String size = said.replaceFirst("(?i)\\s*(up|down)$", "").replaceFirst("^[+-]\\s*", "");
+        return size.matches("0+") ? "0 deg" : size;
     }
 }

@@ -146,6 +146,10 @@ final class ValueReader {
         }
         double value = ((Reading.Amount) reading).quantity().value();
         boolean signed = size.startsWith("-") || size.startsWith("+");
+        if (signed && isLength && !up && !down) {
+            String plainSize = size.substring(1).strip();
+            return Wrong.of("input.deflection.signed", text.strip(), plainSize);
+        }
         if (signed && (up || down)) {
             return Wrong.of("input.deflection.twice", text.strip(), size.substring(1) + (up ? " up" : " down"));
         }

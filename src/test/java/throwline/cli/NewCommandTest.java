@@ -19,8 +19,8 @@ class NewCommandTest {
 
     private static final List<String> ANSWERS = List.of(
             "Plum", "1,8 m", "1.8 m", "280 mm", "220 mm", "2", "flat", "33 mm", "high", "3.2 kg", "80 mm", "", "70 mm",
-            "440 mm", "45 deg", "450 mm", "870 mm", "780 mm", "560 mm", "160 mm", "", "level", "330 mm", "", "fold",
-            "none", "", "", "");
+            "440 mm", "450 mm", "870 mm", "780 mm", "560 mm", "160 mm", "", "?", "", "45 deg", "", "330 mm", "", "fold",
+            "none", "", "", "", "", "back", "", "", "45 deg", "", "", "", "none", "", "none");
 
     @TempDir
     private Path folder = Path.of("");
@@ -43,11 +43,24 @@ class NewCommandTest {
     }
 
     @Test
-    void stops_at_the_end_of_the_input_and_writes_nothing() throws IOException {
-        ProgramRun run = typed("Plum\n1.8 m\n", folder.resolve("plum.yaml"));
+    void keeps_the_answers_of_one_who_stops_and_goes_on_with_them() throws IOException {
+        Path file = folder.resolve("plum.yaml");
+        ProgramRun run = typed("Plum\n1.8 m\n", file);
         assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("Stopped. No model file was written; your answers are kept.");
+        assertThat(names()).containsExactly(".plum.yaml.answers");
+        ProgramRun again = typed("yes\n" + String.join("\n", ANSWERS.subList(3, ANSWERS.size())) + "\n", file);
+        assertThat(again.err()).isEmpty();
+        assertThat(again.out()).contains("There are 2 answers from an earlier time (Plum).");
+        assertThat(names()).containsExactly("plum.yaml");
+    }
+
+    @Test
+    void leaves_a_file_alone_that_only_has_the_name_of_kept_answers() throws IOException {
+        Path other = Files.writeString(folder.resolve(".plum.yaml.answers"), "mine");
+        ProgramRun run = typed("Plum\n", folder.resolve("plum.yaml"));
         assertThat(run.err()).contains("Stopped. Nothing was written.");
-        assertThat(names()).isEmpty();
+        assertThat(other).hasContent("mine");
     }
 
     @Test

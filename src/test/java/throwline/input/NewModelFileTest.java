@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import throwline.model.Model;
 import throwline.model.Propeller;
+import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.units.QuantityPrinter;
 import throwline.words.Message;
 import throwline.words.Words;
@@ -22,7 +25,7 @@ class NewModelFileTest {
             Map.entry("span", "1.8 m"),
             Map.entry("chord", "280 mm"),
             Map.entry("tip", "220 mm"),
-            Map.entry("edge", "back"),
+            Map.entry("edge", "trailing"),
             Map.entry("shape", "flat"),
             Map.entry("thickness", "33 mm"),
             Map.entry("position", "1"),
@@ -38,7 +41,14 @@ class NewModelFileTest {
             Map.entry("arm", "780 mm"),
             Map.entry("tail.span", "560 mm"),
             Map.entry("tail.chord", "160 mm"),
-            Map.entry("cruise", "1 mm up"),
+            Map.entry("rigging", "plan"),
+            Map.entry("wing.incidence", "1.5 deg"),
+            Map.entry("tail.incidence", "-0.5 deg"),
+            Map.entry("takeoff", "none"),
+            Map.entry("landing", "30 mm"),
+            Map.entry("brake.flaps", "45 deg down"),
+            Map.entry("roll.flaps", "8 deg"),
+            Map.entry("pull.flaps", "10 deg"),
             Map.entry("propeller", "330 mm"),
             Map.entry("shut", "stop"),
             Map.entry("wheels", "80 mm"));
@@ -57,21 +67,87 @@ class NewModelFileTest {
         assertThat(model.wing().sections().get(0).airfoil().text()).isEqualTo("clarky");
         assertThat(model.packs()).extracting(p -> p.name() + " " + p.mass()).containsExactly("large 3.2", "small 2.9");
         assertThat(model.propeller().map(Propeller::shut)).contains(Propeller.Shut.STOPPED);
-        assertThat(model.setUps()).hasSize(4);
-        assertThat(model.setUps().get(3).deflection("flaps")).isCloseTo(Math.toRadians(45), within(1e-9));
+        assertThat(model.setUps()).extracting(SetUp::name).containsExactly("clean", "landing flap", "airbrake");
+        assertThat(model.setUps().get(2).deflection("flaps")).isCloseTo(Math.toRadians(45), within(1e-9));
+        // 30 mm straight across at the trailing edge, with a quarter of the chord at 70 mm from the middle.
+        double chord = 0.25 * (0.280 - 0.060 * 0.070 / 0.900);
+        assertThat(model.setUps().get(1).deflection("flaps")).isCloseTo(2 * Math.asin(0.030 / 2 / chord), within(1e-9));
+        assertThat(model.wing().incidence()).isCloseTo(Math.toRadians(1.5), within(1e-9));
+        assertThat(model.sticks())
+                .extracting(Stick::name)
+                .containsExactly("rates", "with flaps", "full up", "with camber");
     }
 
     @Test
-    void whatWasGuessedIsMarked() {
+    void theShortFileHoldsWhatWasAnsweredAndMarksTheRest() {
         String text = file.from(interview(METRIC));
+        assertThat(text.lines().count()).isLessThanOrEqualTo(40);
         assertThat(text)
                 .contains(
-                        "# At cruise its elevator sits: 1 mm up. Compare that with what Throwline says.\n",
-                        "      airfoil: clarky   # assumed\n",
-                        "  #incidence: 0 deg   # assumed\n",
-                        "    flaps: 45 deg down   # assumed\n",
-                        "  diameter: 80 mm\n")
+                        "airfoil: clarky}   # assumed: airfoil\n",
+                        "  airbrake: {flaps: 45 deg down, ailerons: 12 deg up}   # assumed: ailerons\n",
+                        "wheels: {diameter: 80 mm}\n")
+                .doesNotContain("take-off flap");
+    }
+
+    @Test
+    void theFullFileSaysTheSameWithEveryKey() {
+        Interview interview = interview(METRIC);
+        String text = file.full(interview);
+        assertThat(text)
+                .contains("    flaps: 45 deg down\n", "    ailerons: 12 deg up   # assumed\n", "  diameter: 80 mm\n")
                 .doesNotContain("diameter: 80 mm   # assumed");
+        ReadModel full = TestFile.read(text, "new.yaml");
+        ReadModel brief = TestFile.read(file.from(interview), "new.yaml");
+        assertThat(((ReadModel.Project) full).model()).isEqualTo(((ReadModel.Project) brief).model());
+    }
+
+    /** Whatever a stick asks for is within what is assumed of the travel. */
+    @Test
+    void travelIsNeverAssumedTighterThanASetUpAndAStickAsk() {
+        Map<String, String> answers = new HashMap<>(METRIC);
+        answers.put("roll.up", "30 deg");
+        answers.put("brake.ailerons", "14 deg");
+        ReadModel read = TestFile.read(file.from(interview(answers)), "new.yaml");
+        Model model = ((ReadModel.Project) read).model();
+        assertThat(model.wing().surface("ailerons").orElseThrow().travelUp())
+                .isGreaterThanOrEqualTo(Math.toRadians(44) - 1e-9);
+    }
+
+    @Test
+    void backTakesBackOneAnswerAfterTheOther() {
+        Interview interview = new Interview();
+        assertThat(interview.answer("back")).map(Message::code).contains("input.new.first");
+        interview.answer("Plum");
+        interview.answer("1.8 m");
+        assertThat(interview.answer("Back")).isEmpty();
+        assertThat(interview.next()).map(Question::id).contains("span");
+        assertThat(interview.answer("back")).isEmpty();
+        assertThat(interview.next()).map(Question::id).contains("name");
+        assertThat(interview.answers()).isEmpty();
+    }
+
+    @Test
+    void answersOfAnEarlierTimeAreTakenAsFarAsTheyGo() {
+        Interview whole = interview(METRIC);
+        Interview resumed = new Interview();
+        resumed.resume(whole.answers());
+        assertThat(resumed.next()).isEmpty();
+        assertThat(file.from(resumed)).isEqualTo(file.from(whole));
+        Map<String, String> broken = whole.answers();
+        broken.put("chord", "300 kg");
+        Interview partly = new Interview();
+        partly.resume(broken);
+        assertThat(partly.next()).map(Question::id).contains("chord");
+    }
+
+    @Test
+    void halfSymmetricalIsOneOfTheShapes() {
+        Map<String, String> answers = new HashMap<>(METRIC);
+        answers.put("shape", "semi symmetrical");
+        assertThat(file.from(interview(answers))).contains("airfoil: e374");
+        answers.put("shape", "symmetrical");
+        assertThat(file.from(interview(answers))).contains("airfoil: j5012");
     }
 
     @Test
@@ -90,7 +166,7 @@ class NewModelFileTest {
                 Map.entry("arm", "30 in"),
                 Map.entry("tail.span", "18 in"),
                 Map.entry("tail.chord", "4 in"),
-                Map.entry("cruise", "level"));
+                Map.entry("brake.ailerons", "14 deg up"));
         ReadModel read = TestFile.read(file.from(interview(answers)), "new.yaml");
         assertThat(read).isInstanceOf(ReadModel.Project.class);
         ReadModel.Project project = (ReadModel.Project) read;
@@ -145,8 +221,14 @@ class NewModelFileTest {
         return switch (question.id()) {
             case "name" -> "Bird # " + random.nextInt(100) + ": \"new\"";
             case "weight", "weight2" -> random.nextInt(300, 9000) + " g";
-            case "flaps.down", "cruise" ->
-                random.nextBoolean() ? random.nextInt(90) + " deg" : random.nextInt(60) + " mm down";
+            case "takeoff", "landing", "brake.flaps", "brake.ailerons", "roll.up", "roll.down", "pull" ->
+                random.nextInt(4) == 0 ? "none" : random.nextInt(60) + (random.nextBoolean() ? " deg" : " mm up");
+            case "ailerons.up", "ailerons.down", "elevator.travel", "roll.flaps", "pull.flaps" ->
+                random.nextInt(1, 50) + (random.nextBoolean() ? " deg" : " mm");
+            case "wing.incidence", "tail.incidence" -> random.nextInt(-9, 10) + " deg";
+            case "flaps.chord", "ailerons.chord", "elevator.chord" -> random.nextInt(8, 50) + " %";
+            case "servo" -> random.nextInt(1, 30) + " kg cm";
+            case "flaps.down" -> random.nextBoolean() ? random.nextInt(90) + " deg" : random.nextInt(60) + " mm down";
             default ->
                 random.nextBoolean()
                         ? random.nextInt(1, 3000) + " mm"
