@@ -6,6 +6,7 @@ import static throwline.input.InterviewStep.open;
 import static throwline.input.InterviewStep.usual;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The questions of {@code throwline new} in their order. */
 final class InterviewSteps {
@@ -34,6 +35,12 @@ final class InterviewSteps {
     private InterviewSteps() {}
 
     static List<InterviewStep> all() {
+        return Stream.of(airframe(), hinges(), equipment(), moves())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<InterviewStep> airframe() {
         return List.of(
                 needed("name", "name"),
                 needed("span", "wing.sections.[].at"),
@@ -60,7 +67,12 @@ final class InterviewSteps {
                 open("tail.position", "tail.position", "input.new.d.tail"),
                 choice("rigging", List.of(STRAIGHT, AS_PLANNED), "input.new.d.unknown"),
                 needed("wing.incidence", "wing.incidence").when(Interview::isRiggedAsPlanned),
-                needed("tail.incidence", "tail.incidence").when(Interview::isRiggedAsPlanned),
+                needed("tail.incidence", "tail.incidence").when(Interview::isRiggedAsPlanned));
+    }
+
+    /** Chords, travels and the flaps' servo. */
+    private static List<InterviewStep> hinges() {
+        return List.of(
                 choice("hinges", List.of(USUAL, MEASURED), "input.new.d.hinges"),
                 open("flaps.chord", "wing.surfaces.*.chord", "input.new.d.quarter")
                         .when(a -> a.isMeasured() && a.hasFlaps()),
@@ -77,14 +89,23 @@ final class InterviewSteps {
                 open("servo.arm", "servos.*.arm", GUESSED)
                         .when(a -> !a.text("servo").isEmpty()),
                 needed("servo.horn", "servos.*.horn")
-                        .when(a -> !a.text("servo.arm").isEmpty()),
+                        .when(a -> !a.text("servo.arm").isEmpty()));
+    }
+
+    private static List<InterviewStep> equipment() {
+        return List.of(
                 open("propeller", "propeller.diameter", NONE),
                 open("pitch", "propeller.pitch", GUESSED).when(Interview::hasPropeller),
                 open("shut", "propeller.throttle shut", "input.new.d.shut").when(Interview::hasPropeller),
                 open("wheels", "wheels.diameter", NONE),
                 open("length", "body.length", GUESSED),
                 open("width", "body.width", GUESSED),
-                open("height", "body.height", GUESSED),
+                open("height", "body.height", GUESSED));
+    }
+
+    /** Set-ups and sticks; the usual throws depend on all before. */
+    private static List<InterviewStep> moves() {
+        return List.of(
                 usual("takeoff", "set-ups.take-off flap.flaps").when(Interview::hasFlaps),
                 usual("landing", "set-ups.landing flap.flaps").when(Interview::hasFlaps),
                 usual("brake.flaps", "set-ups.airbrake.flaps").when(Interview::hasFlaps),
