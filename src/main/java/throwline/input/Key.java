@@ -14,7 +14,6 @@ import throwline.units.Dimension;
  * @param need whether it must stand there, and what is taken where it does not
  * @param needText the default, or the key that makes it superfluous
  * @param range limits of a quantity or count
- * @param used false where it is read and checked but no answer uses it yet
  * @param example how it may be written
  * @param meaning one sentence: what it is and what it is measured from
  * @param reason why this default
@@ -28,7 +27,6 @@ record Key(
         Need need,
         String needText,
         Optional<Range> range,
-        boolean used,
         String example,
         String meaning,
         String reason,

@@ -22,7 +22,6 @@ final class KeyCheck {
     private final Problems problems;
     private final OutOfScope scope = new OutOfScope();
     private final List<Assumption> assumed = new ArrayList<>();
-    private final List<String> notUsedYet = new ArrayList<>();
 
     KeyCheck(KeyTable table, Problems problems) {
         this.table = table;
@@ -32,11 +31,6 @@ final class KeyCheck {
     /** Defaults that were filled in. */
     List<Assumption> assumed() {
         return List.copyOf(assumed);
-    }
-
-    /** Paths that were read and checked, but that no answer uses yet. */
-    List<String> notUsedYet() {
-        return List.copyOf(notUsedYet);
     }
 
     /** The keys at the top, in the order of the table. */
@@ -155,9 +149,6 @@ final class KeyCheck {
         if (own && ValueReader.name(written, "small") instanceof ValueReader.Wrong wrong) {
             problems.add(entry.key().place(), branch.path(), wrong.note());
         } else {
-            if (group.used() && !key.used()) {
-                notUsedYet.add(path);
-            }
             branch.add(value(key, entry.value(), name, path, entry.key().place()));
         }
         return name;

@@ -23,7 +23,7 @@ import throwline.units.Reading;
 final class KeyTable {
 
     private static final String RESOURCE = "/throwline/keys.txt";
-    private static final int COLUMNS = 8;
+    private static final int COLUMNS = 7;
     private static final Map<String, Dimension> QUANTITIES = Map.of(
             "length", Dimension.LENGTH,
             "mass", Dimension.MASS,
@@ -108,18 +108,7 @@ final class KeyTable {
 
     private Key group(String path, Key.Need need) {
         return new Key(
-                path,
-                Key.Kind.GROUP,
-                Optional.empty(),
-                List.of(),
-                need,
-                "",
-                Optional.empty(),
-                true,
-                "",
-                "",
-                "",
-                below(path));
+                path, Key.Kind.GROUP, Optional.empty(), List.of(), need, "", Optional.empty(), "", "", "", below(path));
     }
 
     private Key row(String path) {
@@ -139,10 +128,9 @@ final class KeyTable {
                 need(need),
                 need.replaceFirst("^(= |required unless )", ""),
                 range(cells[3], dimension.orElse(Dimension.NUMBER)),
-                cells[4].equals("now"),
+                cells[4],
                 cells[5],
                 cells[6],
-                cells[7],
                 below(path));
     }
 

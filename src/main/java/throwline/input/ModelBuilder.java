@@ -23,7 +23,6 @@ import throwline.model.Wing;
 import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.Unit;
-import throwline.words.Message;
 
 /** Builds the model from a file without problems; what the file leaves open is worked out and noted as assumed. */
 final class ModelBuilder {
@@ -47,7 +46,6 @@ final class ModelBuilder {
     private final Movables movables;
     private final Display display;
     private final Assumed assumed;
-    private final List<String> notUsedYet;
     private final List<String> order;
 
     ModelBuilder(Branch root, Movables movables, KeyCheck keys, List<Unit> shown) {
@@ -55,7 +53,6 @@ final class ModelBuilder {
         this.movables = movables;
         this.display = display(root, shown);
         this.assumed = new Assumed(keys.assumed(), display);
-        this.notUsedYet = keys.notUsedYet();
         this.order = keys.order();
     }
 
@@ -79,10 +76,7 @@ final class ModelBuilder {
                 setUps(),
                 sticks(),
                 servos());
-        List<Message> notes = notUsedYet.stream()
-                .map(path -> Message.of("input.notused", path))
-                .toList();
-        return new ReadModel.Project(model, display, assumed.all(order), notes, text);
+        return new ReadModel.Project(model, display, assumed.all(order), List.of(), text);
     }
 
     private Body body() {

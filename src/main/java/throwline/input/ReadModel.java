@@ -16,7 +16,7 @@ public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
      * @param model as read, with defaults filled in
      * @param display units that the file asks to be shown
      * @param assumed every value that the file did not give
-     * @param notes what else its owner should know, such as keys that no answer uses yet
+     * @param notes what else its owner should know, such as an airfoil that stands for another
      * @param text the file as it was read
      */
     record Project(Model model, Display display, List<Assumption> assumed, List<Message> notes, String text)

@@ -45,7 +45,7 @@ final class ReferencePage {
     }
 
     private static String sentence(Key key) {
-        return key.meaning() + (key.used() ? "" : " *Read and checked, but not used by any answer yet.*");
+        return key.meaning();
     }
 
     private static String written(Key key) {

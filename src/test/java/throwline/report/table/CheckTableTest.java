@@ -28,7 +28,7 @@ class CheckTableTest {
                         new CheckAnswer.Assumed("wing.incidence", "0 deg", "Most builders measure from the wing."),
                         new CheckAnswer.Assumed("propeller.blades", "2", "Usual.")),
                 List.of(Message.of("note.unusual.balance", share(0.41), share(0.25), share(0.33), "small")),
-                List.of(Message.of("input.notused", "servos")));
+                List.of(Message.of("note.airfoil.likeness", "NX-8", "NACA 2412")));
         Golden.check("check.txt", table(answer));
     }
 
