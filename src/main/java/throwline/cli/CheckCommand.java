@@ -1,19 +1,15 @@
 package throwline.cli;
 
-import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import throwline.input.ModelFile;
 import throwline.input.ReadModel;
 import throwline.model.Assumption;
 import throwline.report.CheckAnswer;
-import throwline.report.Page;
+import throwline.report.ReportFile;
 import throwline.report.chart.Charts;
 import throwline.report.table.CheckTable;
 import throwline.study.ModelReview;
@@ -24,17 +20,11 @@ final class CheckCommand implements Callable<Integer> {
 
     private final Context context;
 
-    @Parameters(paramLabel = "MODEL", description = "${bundle:cli.model}")
-    private String model = "";
-
-    @Option(names = "--out", paramLabel = "DIR", order = 1, description = "${bundle:cli.check.out}")
-    private @Nullable Path out;
-
-    @Option(names = "--replace", order = 2, description = "${bundle:cli.replace}")
-    private boolean replace;
+    @Mixin
+    private ModelArgument model = new ModelArgument();
 
     @Mixin
-    private ShownUnits shown = new ShownUnits();
+    private FolderOptions folder = new FolderOptions();
 
     CheckCommand(Context context) {
         this.context = context;
@@ -42,8 +32,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ReadModel.Project project = new ModelReader(context, Airfoils::besides, shown.units(context)).read(model);
-        Optional.ofNullable(out).ifPresent(folder -> draw(folder, project));
+        ReadModel.Project project = model.read(context, model.airfoils());
+        folder.write(context, () -> plan(project));
         CheckAnswer answer = new CheckAnswer(
                 project.model(),
                 project.assumed().stream()
@@ -51,21 +41,15 @@ final class CheckCommand implements Callable<Integer> {
                         .toList(),
                 ModelReview.of(project.model()),
                 project.notes());
-        Terminal terminal = context.terminal();
-        Page page = Page.of(terminal.width(), terminal.unicode(), terminal.styled(), project.display());
-        terminal.answer(new CheckTable(page, context.words()).write(answer));
+        context.terminal().answer(new CheckTable(context.page(project.display()), context.words()).write(answer));
         return ExitCode.DONE.number();
     }
 
-    private void draw(Path folder, ReadModel.Project project) {
-        OutputFolder output = new OutputFolder(folder, replace, context.words());
-        output.add(
-                "",
-                new Charts(context.words())
-                        .plan(
-                                project.model(),
-                                project.assumed().stream().map(Assumption::path).collect(Collectors.toSet()),
-                                project.display()));
-        output.write();
+    private List<ReportFile> plan(ReadModel.Project project) {
+        return new Charts(context.words())
+                .plan(
+                        project.model(),
+                        project.assumed().stream().map(Assumption::path).collect(Collectors.toSet()),
+                        project.display());
     }
 }

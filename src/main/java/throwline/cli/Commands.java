@@ -12,7 +12,7 @@ import java.util.function.Function;
  *
  * <p>A command is a class with {@code @Command(name = "...")} whose {@code call} answers through
  * {@link Context#terminal} and returns an {@link ExitCode}. Its help comes from the file of words:
- * {@code cli.NAME.what}, {@code cli.NAME.example} and one key an option.
+ * {@code cli.NAME.what}, {@code cli.NAME.example}, and {@code cli.NAME.OPTION} or {@code cli.OPTION} for each option.
  */
 final class Commands {
 

@@ -1,13 +1,9 @@
 package throwline.cli;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -35,27 +31,21 @@ import throwline.units.Display;
 @Command(name = "compare")
 final class CompareCommand implements Callable<Integer> {
 
-    /** Columns of the table in the folder. */
-    private static final int FILE_WIDTH = 100;
-
     private final Context context;
 
     @Parameters(arity = "1..*", paramLabel = "MODEL", description = "${bundle:cli.model}")
     private List<String> models = new ArrayList<>();
 
-    @Option(names = "--pack", paramLabel = "NAME", order = 1, description = "${bundle:cli.compare.pack}")
-    private @Nullable String pack;
+    @Mixin
+    private PackOption pack = new PackOption();
 
-    @Option(names = "--out", paramLabel = "DIR", order = 2, description = "${bundle:cli.compare.out}")
-    private @Nullable Path out;
+    @Mixin
+    private FolderOptions folder = new FolderOptions();
 
-    @Option(names = "--replace", order = 3, description = "${bundle:cli.replace}")
-    private boolean replace;
+    @Mixin
+    private AnswerOptions form = new AnswerOptions();
 
-    @Option(names = "--json", order = 4, description = "${bundle:cli.json}")
-    private boolean json;
-
-    @Option(names = "--csv", order = 5, description = "${bundle:cli.compare.csv}")
+    @Option(names = "--csv", order = 41)
     private boolean csv;
 
     @Mixin
@@ -67,15 +57,17 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (json && csv) {
+        if (form.json() && csv) {
             throw new WrongInput(context.words().say("cli.compare.json-or-csv"));
         }
-        if (out != null) {
+        if (folder.isAsked()) {
             prepareDrawing();
         }
         List<ReadModel.Project> projects =
                 new ModelReader(context, Airfoils::besides, shown.units(context)).read(models);
-        List<List<Pack>> packs = projects.stream().map(this::packs).toList();
+        List<List<Pack>> packs = projects.stream()
+                .map(project -> pack.all(context, project.model()))
+                .toList();
         ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
         List<CompareAnswer> answers = new ArrayList<>();
         for (int i = 0; i < projects.size(); i++) {
@@ -86,12 +78,10 @@ final class CompareCommand implements Callable<Integer> {
             answers.add(
                     new CompareAnswer(study.compare(model, library, packs.get(i)), project.assumed(), project.notes()));
         }
-        Optional.ofNullable(out).ifPresent(folder -> write(folder, projects, answers));
+        folder.write(context, () -> files(projects, answers));
         context.terminal().progress("");
         answer(projects, answers);
-        return answers.stream().allMatch(CompareCommand::complete)
-                ? ExitCode.DONE.number()
-                : ExitCode.NOT_ALL_FOUND.number();
+        return ExitCode.of(answers.stream().allMatch(CompareCommand::complete));
     }
 
     /** Loads the drawing classes beside the calculation. What fails here fails again, and is told, where charts are drawn. */
@@ -102,27 +92,19 @@ final class CompareCommand implements Callable<Integer> {
         thread.start();
     }
 
-    private List<Pack> packs(ReadModel.Project project) {
-        Model model = project.model();
-        String wanted = pack;
-        return wanted == null
-                ? model.packs()
-                : List.of(new Chosen(context).among("--pack", wanted, model.name(), model.packs(), Pack::name));
-    }
-
-    private void write(Path folder, List<ReadModel.Project> projects, List<CompareAnswer> answers) {
+    private List<ReportFile> files(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
         context.terminal().progress(context.words().say("cli.compare.drawing"));
-        OutputFolder output = new OutputFolder(folder, replace, context.words());
+        List<ReportFile> all = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             String name = CompareFiles.plain(projects.get(i).model().name());
             String prefix = answers.size() == 1 ? "" : (i + 1) + "-" + name + "-";
-            Page page = page(FILE_WIDTH, true, false, projects.get(i));
+            Page page = Context.filePage(projects.get(i).display());
             String table = new CompareTable(page, context.words()).write(answers.get(i));
             CompareFiles files = new CompareFiles(context.words(), page.besideSpeed());
-            output.add(prefix, files.of(answers.get(i), table));
+            files.of(answers.get(i), table).forEach(file -> all.add(file.named(prefix + file.name())));
         }
-        output.add("", List.of(webPage(projects, answers)));
-        output.write();
+        all.add(webPage(projects, answers));
+        return all;
     }
 
     /** One page for all models, named after them. */
@@ -130,7 +112,7 @@ final class CompareCommand implements Callable<Integer> {
         List<Compared> compared = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             ReadModel.Project project = projects.get(i);
-            Page page = page(FILE_WIDTH, true, false, project);
+            Page page = Context.filePage(project.display());
             String name = models.get(i);
             String file = CompareFiles.fileName(name, project);
             compared.add(new Compared(answers.get(i), page, Airfoils.besides(name), file, project.text()));
@@ -140,12 +122,12 @@ final class CompareCommand implements Callable<Integer> {
                 .distinct()
                 .collect(Collectors.joining("-")));
         String html = new ComparePage(context.words()).write(compared);
-        return new ReportFile((name.isEmpty() ? "compare" : name) + ".html", html.getBytes(StandardCharsets.UTF_8));
+        return ReportFile.of((name.isEmpty() ? "compare" : name) + ".html", html);
     }
 
     private void answer(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
         Sentences plain = new Sentences(context.words(), Display.metric());
-        if (json) {
+        if (form.json()) {
             context.terminal().data(new CompareJson(plain).write(answers));
             return;
         }
@@ -153,18 +135,13 @@ final class CompareCommand implements Callable<Integer> {
             context.terminal().data(new CompareCsv(plain).write(answers));
             return;
         }
-        Terminal terminal = context.terminal();
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < answers.size(); i++) {
-            Page page = page(terminal.width(), terminal.unicode(), terminal.styled(), projects.get(i));
+            Page page = context.page(projects.get(i).display());
             text.append(i == 0 ? "" : "\n");
             text.append(new CompareTable(page, context.words()).write(answers.get(i)));
         }
-        terminal.answer(text.toString());
-    }
-
-    private Page page(int width, boolean unicode, boolean styled, ReadModel.Project project) {
-        return Page.of(width, unicode, styled, project.display());
+        context.terminal().answer(text.toString());
     }
 
     private static boolean complete(CompareAnswer answer) {

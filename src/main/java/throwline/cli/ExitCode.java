@@ -17,6 +17,11 @@ enum ExitCode {
         this.number = number;
     }
 
+    /** Code of an answer of which everything could be found, or not. */
+    static int of(boolean allFound) {
+        return (allFound ? DONE : NOT_ALL_FOUND).number;
+    }
+
     int number() {
         return number;
     }

@@ -1,6 +1,5 @@
 package throwline.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +10,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import throwline.input.ReadModel;
 import throwline.model.Model;
@@ -20,6 +18,7 @@ import throwline.report.ReportFile;
 import throwline.report.Sentences;
 import throwline.report.chart.FindCharts;
 import throwline.report.data.FindJson;
+import throwline.report.data.SheetEntry;
 import throwline.report.html.TextPage;
 import throwline.report.table.FindTable;
 import throwline.section.AirfoilLibrary;
@@ -35,39 +34,37 @@ import throwline.units.Display;
 @Command(name = "find")
 final class FindCommand implements Callable<Integer> {
 
-    private static final int FILE_WIDTH = 100;
-
     private final Context context;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "MODEL", description = "${bundle:cli.model}")
-    private String model = "";
+    @Mixin
+    private ModelArgument model = new ModelArgument();
 
     @Mixin
     private WantOptions wants = new WantOptions();
 
     @Mixin
-    private ShownUnits shown = new ShownUnits();
+    private PackOption pack = new PackOption();
 
-    @Option(names = "--pack", paramLabel = "NAME", order = 20, description = "${bundle:cli.fly.pack}")
-    private @Nullable String pack;
-
-    @Option(names = "--name", paramLabel = "NAME", order = 21, description = "${bundle:cli.find.name}")
+    @Option(names = "--name", paramLabel = "NAME", order = 21)
     private String name = "found";
 
-    @Option(names = "--write", paramLabel = "FILE", order = 22, description = "${bundle:cli.find.write}")
+    @Option(names = "--write", paramLabel = "FILE", order = 22)
     private @Nullable Path file;
 
-    @Option(names = "--out", paramLabel = "DIR", order = 23, description = "${bundle:cli.find.out}")
-    private @Nullable Path out;
+    @Mixin
+    private FolderOptions folder = new FolderOptions();
 
-    @Option(names = "--replace", order = 24, description = "${bundle:cli.replace}")
-    private boolean replace;
+    @Option(names = "--sheet", paramLabel = "DIR", order = 31)
+    private @Nullable Path sheetFolder;
 
-    @Option(names = "--json", order = 25, description = "${bundle:cli.json}")
-    private boolean json;
+    @Mixin
+    private SheetOptions sheets = new SheetOptions();
+
+    @Mixin
+    private AnswerOptions form = new AnswerOptions();
 
     FindCommand(Context context) {
         this.context = context;
@@ -75,48 +72,60 @@ final class FindCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FoundFile copy = new FoundFile(context, model);
-        Optional.ofNullable(file).ifPresent(copy::refuseExisting);
-        AirfoilLibrary library = Airfoils.besides(model);
-        ReadModel.Project project = new ModelReader(context, file -> library, shown.units(context)).read(model);
+        Optional<Path> copy = Optional.ofNullable(file);
+        copy.ifPresent(place -> new NewFile(place, context.words()).refuseExisting());
+        AirfoilLibrary library = model.airfoils();
+        ReadModel.Project project = model.read(context, library);
         Model read = project.model();
+        Optional<List<SheetEntry>> earlier = sheets.earlier(context);
         List<String> arguments = spec.commandLine().getParseResult().originalArgs();
-        FindQuestion question = wants.question(context, read, Optional.ofNullable(pack), name, arguments);
+        FindQuestion question = wants.question(context, read, pack.one(context, read), name, arguments);
         Sentences sentences = new Sentences(context.words(), project.display());
         FindRefusal.of(read, question).ifPresent(note -> {
             throw new WrongInput(sentences.say(note));
         });
         context.terminal().progress(context.words().say("cli.find.working", read.name()));
         FindResult result = new FindStudy(new MeasuredSections(), Bands.load()).find(read, library, question);
-        Optional.ofNullable(out).ifPresent(folder -> write(folder, project, result));
+        FoundModel found = new FoundModel(context, model.fileName(project), project, result, library);
+        List<String> written = new ArrayList<>();
+        Optional.ofNullable(sheetFolder)
+                .ifPresent(place -> written.add(
+                        found.isEmpty()
+                                ? context.words().say("cli.find.sheet.nothing")
+                                : sheets(
+                                        place,
+                                        SheetRun.of(
+                                                context,
+                                                sheets,
+                                                project.display(),
+                                                found.model(),
+                                                library,
+                                                result.pack(),
+                                                earlier))));
+        folder.write(context, () -> files(project, result));
         context.terminal().progress("");
-        Optional<String> written = Optional.ofNullable(file).map(place -> copy.write(place, result, library));
-        answer(project, result);
-        written.ifPresent(context.terminal()::message);
-        return (result.isMet() ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
+        copy.ifPresent(place -> written.add(found.write(place)));
+        form.answer(
+                context,
+                project.display(),
+                () -> new FindJson(new Sentences(context.words(), Display.metric())).write(result),
+                page -> new FindTable(page, context.words()).write(result));
+        written.forEach(context.terminal()::message);
+        return ExitCode.of(result.isMet());
     }
 
-    private void answer(ReadModel.Project project, FindResult result) {
-        Terminal terminal = context.terminal();
-        if (json) {
-            terminal.data(new FindJson(new Sentences(context.words(), Display.metric())).write(result));
-        } else {
-            Page page = Page.of(terminal.width(), terminal.unicode(), terminal.styled(), project.display());
-            terminal.answer(new FindTable(page, context.words()).write(result));
-        }
+    private String sheets(Path place, SheetRun run) {
+        folder.write(context, place, run.files());
+        return run.written(context, place);
     }
 
-    private void write(Path folder, ReadModel.Project project, FindResult result) {
-        OutputFolder output = new OutputFolder(folder, replace, context.words());
-        Page page = Page.of(FILE_WIDTH, true, false, project.display());
-        String table = new FindTable(page, context.words()).write(result);
+    private List<ReportFile> files(ReadModel.Project project, FindResult result) {
+        Page page = Context.filePage(project.display());
         List<ReportFile> files = new ArrayList<>();
-        files.add(new ReportFile("find.txt", table.getBytes(StandardCharsets.UTF_8)));
+        files.add(ReportFile.of("find.txt", new FindTable(page, context.words()).write(result)));
         files.addAll(new FindCharts(context.words()).draw(result));
-        String html =
-                new TextPage(page, context.words()).find(result, CompareFiles.fileName(model, project), project.text());
-        files.add(new ReportFile("find.html", html.getBytes(StandardCharsets.UTF_8)));
-        output.add("", files);
-        output.write();
+        String html = new TextPage(page, context.words()).find(result, model.fileName(project), project.text());
+        files.add(ReportFile.of("find.html", html));
+        return files;
     }
 }

@@ -1,16 +1,10 @@
 package throwline.cli;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -33,33 +27,25 @@ import throwline.units.Display;
 @Command(name = "fly")
 final class FlyCommand implements Callable<Integer> {
 
-    private static final int FILE_WIDTH = 100;
-
     private final Context context;
 
-    @Parameters(paramLabel = "MODEL", description = "${bundle:cli.model}")
-    private String model = "";
+    @Mixin
+    private ModelArgument model = new ModelArgument();
 
-    @Option(names = "--setup", required = true, paramLabel = "NAME", order = 1, description = "${bundle:cli.fly.setup}")
-    private String setUp = "";
+    @Mixin
+    private SetUpOption setUp = new SetUpOption();
 
-    @Option(names = "--pack", paramLabel = "NAME", order = 2, description = "${bundle:cli.fly.pack}")
-    private @Nullable String pack;
+    @Mixin
+    private PackOption pack = new PackOption();
 
     @Mixin
     private FlyOptions asked = new FlyOptions();
 
-    @Option(names = "--out", paramLabel = "DIR", order = 10, description = "${bundle:cli.compare.out}")
-    private @Nullable Path out;
-
-    @Option(names = "--replace", order = 11, description = "${bundle:cli.replace}")
-    private boolean replace;
-
-    @Option(names = "--json", order = 12, description = "${bundle:cli.json}")
-    private boolean json;
+    @Mixin
+    private FolderOptions folder = new FolderOptions();
 
     @Mixin
-    private ShownUnits shown = new ShownUnits();
+    private AnswerOptions form = new AnswerOptions();
 
     FlyCommand(Context context) {
         this.context = context;
@@ -67,46 +53,32 @@ final class FlyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AirfoilLibrary library = Airfoils.besides(model);
-        ReadModel.Project project = new ModelReader(context, name -> library, shown.units(context)).read(model);
+        AirfoilLibrary library = model.airfoils();
+        ReadModel.Project project = model.read(context, library);
         Model read = project.model();
-        Chosen chosen = new Chosen(context);
-        SetUp wanted = chosen.among("--setup", setUp, read.name(), read.setUps(), SetUp::name);
-        String packName = pack;
-        Pack with = packName == null
-                ? read.packs().get(0)
-                : chosen.among("--pack", packName, read.name(), read.packs(), Pack::name);
+        SetUp wanted = setUp.of(context, read);
+        Pack with = pack.one(context, read);
         FlyResult result = new FlyStudy(new MeasuredSections(), Bands.load())
                 .fly(read, library, with, wanted, asked.question(context, read.tail()));
-        Optional.ofNullable(out).ifPresent(folder -> write(folder, project, result));
-        if (json) {
-            context.terminal().data(new FlyJson(new Sentences(context.words(), Display.metric())).write(result));
-        } else {
-            Terminal terminal = context.terminal();
-            Page page = Page.of(terminal.width(), terminal.unicode(), terminal.styled(), project.display());
-            terminal.answer(new FlyTable(page, context.words()).write(result));
-        }
-        boolean all = result.glance().headlines().isComplete();
-        return (all ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
+        folder.write(context, () -> files(project, result));
+        form.answer(
+                context,
+                project.display(),
+                () -> new FlyJson(new Sentences(context.words(), Display.metric())).write(result),
+                page -> new FlyTable(page, context.words()).write(result));
+        return ExitCode.of(result.glance().headlines().isComplete());
     }
 
-    private void write(Path folder, ReadModel.Project project, FlyResult result) {
-        OutputFolder output = new OutputFolder(folder, replace, context.words());
-        String table = new FlyTable(Page.of(FILE_WIDTH, true, false, project.display()), context.words()).write(result);
+    private List<ReportFile> files(ReadModel.Project project, FlyResult result) {
+        Page page = Context.filePage(project.display());
         List<ReportFile> files = new ArrayList<>();
-        files.add(new ReportFile("fly.txt", table.getBytes(StandardCharsets.UTF_8)));
+        files.add(ReportFile.of("fly.txt", new FlyTable(page, context.words()).write(result)));
         files.addAll(new FlyCharts(context.words()).draw(result));
         String html = new FlyPage(context.words())
-                .write(
-                        result,
-                        Page.of(FILE_WIDTH, true, false, project.display()),
-                        Airfoils.besides(model),
-                        CompareFiles.fileName(model, project),
-                        project.text());
+                .write(result, page, model.airfoils(), model.fileName(project), project.text());
         String name = CompareFiles.plain(
                 result.model().name() + " " + result.glance().setUp().name());
-        files.add(new ReportFile((name.isEmpty() ? "fly" : name) + ".html", html.getBytes(StandardCharsets.UTF_8)));
-        output.add("", files);
-        output.write();
+        files.add(ReportFile.of((name.isEmpty() ? "fly" : name) + ".html", html));
+        return files;
     }
 }

@@ -24,23 +24,19 @@ final class FlyOptions {
     private static final String LOOP_AT = "--loop-at";
     private static final String MIXED = "--mixed";
 
-    @Option(
-            names = "--no-faster-than",
-            paramLabel = "SPEED",
-            order = 3,
-            description = "${bundle:cli.fly.no-faster-than}")
+    @Option(names = "--no-faster-than", paramLabel = "SPEED", order = 3)
     private @Nullable String limit;
 
-    @Option(names = LOOP_AT, paramLabel = "SPEED,...", order = 4, description = "${bundle:cli.fly.loop-at}")
+    @Option(names = LOOP_AT, paramLabel = "SPEED,...", order = 4)
     private @Nullable String loopAt;
 
-    @Option(names = "--lower-at", paramLabel = "SPEED", order = 5, description = "${bundle:cli.fly.lower-at}")
+    @Option(names = "--lower-at", paramLabel = "SPEED", order = 5)
     private @Nullable String lowerAt;
 
-    @Option(names = "--flap-time", paramLabel = "TIME", order = 6, description = "${bundle:cli.fly.flap-time}")
+    @Option(names = "--flap-time", paramLabel = "TIME", order = 6)
     private @Nullable String flapTime;
 
-    @Option(names = MIXED, paramLabel = "ELEVATOR", order = 7, description = "${bundle:cli.fly.mixed}")
+    @Option(names = MIXED, paramLabel = "ELEVATOR", order = 7)
     private @Nullable String mixed;
 
     /**

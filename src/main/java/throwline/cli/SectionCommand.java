@@ -1,17 +1,16 @@
 package throwline.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.NamedAirfoils;
 import throwline.input.Problem;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
-import throwline.report.Page;
 import throwline.report.chart.SectionCharts;
 import throwline.report.data.SectionJson;
 import throwline.report.table.AirfoilTable;
@@ -43,26 +42,23 @@ final class SectionCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "AIRFOIL", description = "${bundle:cli.section.airfoil}")
     private @Nullable String airfoil;
 
-    @Option(names = "--list", order = 1, description = "${bundle:cli.section.list}")
+    @Option(names = "--list", order = 1)
     private boolean list;
 
-    @Option(names = "--re", paramLabel = "RE", order = 2, description = "${bundle:cli.section.re}")
+    @Option(names = "--re", paramLabel = "RE", order = 2)
     private @Nullable String reynolds;
 
-    @Option(names = "--flap", paramLabel = "DEG", order = 3, description = "${bundle:cli.section.flap}")
+    @Option(names = "--flap", paramLabel = "DEG", order = 3)
     private String flap = "0";
 
-    @Option(names = "--flap-chord", paramLabel = "SHARE", order = 4, description = "${bundle:cli.section.flap-chord}")
+    @Option(names = "--flap-chord", paramLabel = "SHARE", order = 4)
     private String flapChord = USUAL_CHORD;
 
-    @Option(names = "--out", paramLabel = "DIR", order = 5, description = "${bundle:cli.section.out}")
-    private @Nullable Path out;
+    @Mixin
+    private FolderOptions folder = new FolderOptions();
 
-    @Option(names = "--replace", order = 6, description = "${bundle:cli.replace}")
-    private boolean replace;
-
-    @Option(names = "--json", order = 7, description = "${bundle:cli.json}")
-    private boolean json;
+    @Mixin
+    private AnswerOptions form = new AnswerOptions();
 
     SectionCommand(Context context) {
         this.context = context;
@@ -75,7 +71,7 @@ final class SectionCommand implements Callable<Integer> {
             List<Airfoil> all = library.names().stream()
                     .flatMap(name -> library.find(new AirfoilName(name)).stream())
                     .toList();
-            context.terminal().answer(new AirfoilTable(page(), context.words()).write(all));
+            context.terminal().answer(new AirfoilTable(context.page(Display.metric()), context.words()).write(all));
             return ExitCode.DONE.number();
         }
         String name = airfoil;
@@ -90,17 +86,12 @@ final class SectionCommand implements Callable<Integer> {
         SurfaceState surface = surface(quantities);
         SectionStudy study = new SectionStudy(new MeasuredSections());
         SectionSweep sweep = study.sweep(chosen, surface, number);
-        Path folder = out;
-        if (folder != null) {
-            OutputFolder output = new OutputFolder(folder, replace, context.words());
-            output.add("", new SectionCharts(context.words()).draw(study.family(chosen, surface, number)));
-            output.write();
-        }
-        if (json) {
-            context.terminal().data(new SectionJson().write(sweep));
-        } else {
-            context.terminal().answer(new SectionTable(page(), context.words()).write(sweep));
-        }
+        folder.write(context, () -> new SectionCharts(context.words()).draw(study.family(chosen, surface, number)));
+        form.answer(
+                context,
+                Display.metric(),
+                () -> new SectionJson().write(sweep),
+                page -> new SectionTable(page, context.words()).write(sweep));
         return ExitCode.DONE.number();
     }
 
@@ -134,10 +125,5 @@ final class SectionCommand implements Callable<Integer> {
                 LARGEST_CHORD + SLACK,
                 context.words().say("cli.section.flap-chord.allowed"));
         return new SurfaceState(deflection, chord, Hinge.TAPED);
-    }
-
-    private Page page() {
-        Terminal terminal = context.terminal();
-        return Page.of(terminal.width(), terminal.unicode(), terminal.styled(), Display.metric());
     }
 }

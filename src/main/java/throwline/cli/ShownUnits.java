@@ -25,13 +25,7 @@ final class ShownUnits {
     private static final Map<String, Dimension> KINDS =
             Map.of("length", Dimension.LENGTH, "speed", Dimension.SPEED, "weight", Dimension.MASS);
 
-    @Option(
-            names = "--show",
-            split = ",",
-            paramLabel = "WHAT=UNIT,...",
-            hideParamSyntax = true,
-            order = 50,
-            description = "${bundle:cli.show}")
+    @Option(names = "--show", split = ",", paramLabel = "WHAT=UNIT,...", hideParamSyntax = true, order = 50)
     private Map<String, String> shown = new LinkedHashMap<>();
 
     /**

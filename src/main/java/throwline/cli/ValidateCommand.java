@@ -1,6 +1,5 @@
 package throwline.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import throwline.input.PackedAirfoils;
 import throwline.report.Page;
@@ -31,14 +31,11 @@ final class ValidateCommand implements Callable<Integer> {
 
     private final Context context;
 
-    @Option(names = "--cases", paramLabel = "DIR", order = 1, description = "${bundle:cli.validate.cases}")
+    @Option(names = "--cases", paramLabel = "DIR", order = 1)
     private @Nullable Path cases;
 
-    @Option(names = "--out", paramLabel = "DIR", order = 2, description = "${bundle:cli.validate.out}")
-    private @Nullable Path out;
-
-    @Option(names = "--replace", order = 3, description = "${bundle:cli.replace}")
-    private boolean replace;
+    @Mixin
+    private FolderOptions folder = new FolderOptions();
 
     ValidateCommand(Context context) {
         this.context = context;
@@ -48,14 +45,9 @@ final class ValidateCommand implements Callable<Integer> {
     public Integer call() {
         context.terminal().progress(context.words().say("cli.validate.running"));
         Book book = book();
-        Path folder = out;
-        if (folder != null) {
-            OutputFolder output = new OutputFolder(folder, replace, context.words());
-            output.add("", files(book));
-            output.write();
-        }
+        folder.write(context, () -> files(book));
         context.terminal().answer(table(context.terminal().width()).write(book));
-        return (book.passed() ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
+        return ExitCode.of(book.passed());
     }
 
     private Book book() {
@@ -84,19 +76,15 @@ final class ValidateCommand implements Callable<Integer> {
     private List<ReportFile> files(Book book) {
         BookTable table = new BookTable(Page.of(FILE_WIDTH, true, false, Display.metric()), context.words());
         List<ReportFile> files = new ArrayList<>();
-        files.add(file("book.txt", table.write(book)));
-        files.add(file("summary.md", table.summary(book)));
-        files.add(file("checks.csv", BookTable.checks(book)));
-        files.add(file("pairs.csv", BookTable.pairs(book)));
-        files.add(file("bands.csv", book.bandsFile()));
-        files.add(file(
+        files.add(ReportFile.of("book.txt", table.write(book)));
+        files.add(ReportFile.of("summary.md", table.summary(book)));
+        files.add(ReportFile.of("checks.csv", BookTable.checks(book)));
+        files.add(ReportFile.of("pairs.csv", BookTable.pairs(book)));
+        files.add(ReportFile.of("bands.csv", book.bandsFile()));
+        files.add(ReportFile.of(
                 "book.html",
                 new TextPage(Page.of(FILE_WIDTH, true, false, Display.metric()), context.words()).book(book)));
         files.addAll(new BookCharts(context.words()).draw(book));
         return files;
-    }
-
-    private static ReportFile file(String name, String text) {
-        return new ReportFile(name, text.getBytes(StandardCharsets.UTF_8));
     }
 }

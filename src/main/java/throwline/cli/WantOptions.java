@@ -34,28 +34,28 @@ final class WantOptions {
     private static final String TIGHTEST_LOOP = "--tightest-loop";
     private static final List<String> AT_A_SPEED = List.of(COME_DOWN, ROLL, ROLL_HELP, LEVEL_TRIM, TIGHTEST_LOOP);
 
-    @Option(names = "--stall-at", paramLabel = "SPEED", order = 1, description = "${bundle:cli.find.stall-at}")
+    @Option(names = "--stall-at", paramLabel = "SPEED", order = 1)
     private @Nullable String stallAt;
 
-    @Option(names = COME_DOWN, paramLabel = "ANGLE", order = 2, description = "${bundle:cli.find.come-down}")
+    @Option(names = COME_DOWN, paramLabel = "ANGLE", order = 2)
     private @Nullable String comeDown;
 
-    @Option(names = LEVEL_TRIM, paramLabel = "SETUP", order = 3, description = "${bundle:cli.find.level-trim}")
+    @Option(names = LEVEL_TRIM, paramLabel = "SETUP", order = 3)
     private @Nullable String levelTrim;
 
-    @Option(names = "--points", paramLabel = "N", order = 4, description = "${bundle:cli.find.points}")
+    @Option(names = "--points", paramLabel = "N", order = 4)
     private @Nullable String points;
 
-    @Option(names = ROLL, paramLabel = "RATE", order = 5, description = "${bundle:cli.find.roll}")
+    @Option(names = ROLL, paramLabel = "RATE", order = 5)
     private @Nullable String roll;
 
-    @Option(names = ROLL_HELP, order = 6, description = "${bundle:cli.find.roll-help}")
+    @Option(names = ROLL_HELP, order = 6)
     private boolean rollHelp;
 
-    @Option(names = TIGHTEST_LOOP, order = 7, description = "${bundle:cli.find.tightest-loop}")
+    @Option(names = TIGHTEST_LOOP, order = 7)
     private boolean tightestLoop;
 
-    @Option(names = AT, paramLabel = "SPEED", order = 8, description = "${bundle:cli.find.at}")
+    @Option(names = AT, paramLabel = "SPEED", order = 8)
     private List<String> at = new ArrayList<>();
 
     /**
@@ -63,13 +63,12 @@ final class WantOptions {
      *
      * @param context of the command
      * @param model as read
-     * @param packName the pack that the person named
+     * @param pack the pack it flies with
      * @param name of what is found
      * @param arguments of the command line, in their order
      * @throws WrongInput where a want cannot be read, or nothing is wanted
      */
-    FindQuestion question(
-            Context context, Model model, Optional<String> packName, String name, List<String> arguments) {
+    FindQuestion question(Context context, Model model, Pack pack, String name, List<String> arguments) {
         Quantities quantities = new Quantities(context);
         Chosen chosen = new Chosen(context);
         Map<String, Double> speeds = speeds(context, quantities, arguments);
@@ -82,8 +81,7 @@ final class WantOptions {
                 : Optional.empty();
         refuseTakenName(context, model, name);
         FindQuestion question = new FindQuestion(
-                packName.map(p -> chosen.among("--pack", p, model.name(), model.packs(), Pack::name))
-                        .orElse(model.packs().get(0)),
+                pack,
                 name,
                 setUp,
                 rolling,

@@ -1,18 +1,15 @@
 package throwline.cli;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.SetUp;
-import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.chart.WingCharts;
 import throwline.report.data.WingJson;
@@ -28,7 +25,6 @@ import throwline.units.Dimension;
 @Command(name = "wing")
 final class WingCommand implements Callable<Integer> {
 
-    private static final int FILE_WIDTH = 100;
     private static final String USUAL_SPEED = "12 m/s";
     private static final double FASTEST = 100;
     private static final int FEWEST_STRIPS = 6;
@@ -37,51 +33,38 @@ final class WingCommand implements Callable<Integer> {
 
     private final Context context;
 
-    @Parameters(paramLabel = "MODEL", description = "${bundle:cli.model}")
-    private String model = "";
+    @Mixin
+    private ModelArgument model = new ModelArgument();
 
-    @Option(
-            names = "--setup",
-            required = true,
-            paramLabel = "NAME",
-            order = 1,
-            description = "${bundle:cli.wing.setup}")
-    private String setUp = "";
+    @Mixin
+    private SetUpOption setUp = new SetUpOption();
 
-    @Option(
-            names = "--incidence",
-            required = true,
-            paramLabel = "FROM:TO:STEP",
-            order = 2,
-            description = "${bundle:cli.wing.incidence}")
+    @Option(names = "--incidence", required = true, paramLabel = "FROM:TO:STEP", order = 2)
     private String incidence = "";
 
-    @Option(names = "--speed", paramLabel = "SPEED", order = 3, description = "${bundle:cli.wing.speed}")
+    @Option(names = "--speed", paramLabel = "SPEED", order = 3)
     private String speed = USUAL_SPEED;
 
-    @Option(names = "--tip-helix", paramLabel = "RAD", order = 4, description = "${bundle:cli.wing.tip-helix}")
+    @Option(names = "--tip-helix", paramLabel = "RAD", order = 4)
     private @Nullable String tipHelix;
 
-    @Option(names = "--roll-rate", paramLabel = "RATE", order = 5, description = "${bundle:cli.wing.roll-rate}")
+    @Option(names = "--roll-rate", paramLabel = "RATE", order = 5)
     private @Nullable String rollRate;
 
-    @Option(names = "--above-ground", paramLabel = "HEIGHT", order = 6, description = "${bundle:cli.wing.above-ground}")
+    @Option(names = "--above-ground", paramLabel = "HEIGHT", order = 6)
     private @Nullable String aboveGround;
 
-    @Option(names = "--plain", order = 7, description = "${bundle:cli.wing.plain}")
+    @Option(names = "--plain", order = 7)
     private boolean plain;
 
-    @Option(names = "--strips", paramLabel = "N", order = 8, description = "${bundle:cli.wing.strips}")
+    @Option(names = "--strips", paramLabel = "N", order = 8)
     private @Nullable String strips;
 
-    @Option(names = "--out", paramLabel = "DIR", order = 9, description = "${bundle:cli.wing.out}")
-    private @Nullable Path out;
+    @Mixin
+    private FolderOptions folder = new FolderOptions();
 
-    @Option(names = "--replace", order = 10, description = "${bundle:cli.replace}")
-    private boolean replace;
-
-    @Option(names = "--json", order = 11, description = "${bundle:cli.json}")
-    private boolean json;
+    @Mixin
+    private AnswerOptions form = new AnswerOptions();
 
     WingCommand(Context context) {
         this.context = context;
@@ -89,36 +72,32 @@ final class WingCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AirfoilLibrary library = Airfoils.besides(model);
-        ReadModel.Project project = new ModelReader(context, library).read(model);
+        AirfoilLibrary library = model.airfoils();
+        ReadModel.Project project = model.read(context, library);
         WingSweep sweep =
                 new WingStudy(new MeasuredSections()).sweep(project.model(), library, question(project.model()));
         String name = project.model().name();
-        Optional.ofNullable(out).ifPresent(folder -> write(folder, project, sweep));
-        if (json) {
-            context.terminal().data(new WingJson().write(sweep));
-        } else {
-            Terminal terminal = context.terminal();
-            Page page = Page.of(terminal.width(), terminal.unicode(), terminal.styled(), project.display());
-            terminal.answer(new WingTable(page, context.words()).write(name, sweep));
-        }
-        boolean all = sweep.points().stream().allMatch(WingSweep.Point::converged);
-        return (all ? ExitCode.DONE : ExitCode.NOT_ALL_FOUND).number();
+        folder.write(context, () -> files(project, sweep));
+        form.answer(
+                context,
+                project.display(),
+                () -> new WingJson().write(sweep),
+                page -> new WingTable(page, context.words()).write(name, sweep));
+        return ExitCode.of(sweep.points().stream().allMatch(WingSweep.Point::converged));
     }
 
-    private void write(Path folder, ReadModel.Project project, WingSweep sweep) {
+    private List<ReportFile> files(ReadModel.Project project, WingSweep sweep) {
         String name = project.model().name();
-        OutputFolder output = new OutputFolder(folder, replace, context.words());
-        Page page = Page.of(FILE_WIDTH, true, false, project.display());
-        String table = new WingTable(page, context.words()).write(name, sweep);
-        output.add("", List.of(new ReportFile("wing.txt", table.getBytes(StandardCharsets.UTF_8))));
-        output.add("", new WingCharts(context.words()).draw(name, sweep));
-        output.write();
+        List<ReportFile> files = new ArrayList<>();
+        files.add(ReportFile.of(
+                "wing.txt", new WingTable(Context.filePage(project.display()), context.words()).write(name, sweep)));
+        files.addAll(new WingCharts(context.words()).draw(name, sweep));
+        return files;
     }
 
     private WingQuestion question(Model read) {
         Quantities quantities = new Quantities(context);
-        SetUp chosen = new Chosen(context).among("--setup", setUp, read.name(), read.setUps(), SetUp::name);
+        SetUp chosen = setUp.of(context, read);
         List<Double> incidences = quantities.angles("--incidence", incidence);
         double velocity = quantities.between(
                 "--speed", speed, Dimension.SPEED, 1, FASTEST, context.words().say("cli.wing.speed.allowed"));

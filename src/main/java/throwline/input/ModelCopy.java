@@ -1,6 +1,5 @@
 package throwline.input;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import throwline.model.SetUp;
@@ -12,22 +11,9 @@ public final class ModelCopy {
 
     private final String text;
 
-    private ModelCopy(String text) {
+    /** A copy of this text of a model file. */
+    public ModelCopy(String text) {
         this.text = text;
-    }
-
-    /**
-     * A copy of a file.
-     *
-     * @param file the file
-     * @return its text; empty where it cannot be read
-     */
-    public static Optional<ModelCopy> of(Path file) {
-        try {
-            return Optional.of(new ModelCopy(SourceText.read(file)));
-        } catch (UnreadableFile e) {
-            return Optional.empty();
-        }
     }
 
     /** The same with one more set-up; empty where the file's layout leaves no place for it. */

@@ -1,5 +1,7 @@
 package throwline.report;
 
+import java.nio.charset.StandardCharsets;
+
 /** A file to be written: its name and what is in it. */
 public final class ReportFile {
 
@@ -15,6 +17,11 @@ public final class ReportFile {
     public ReportFile(String name, byte[] content) {
         this.name = name;
         this.content = content.clone();
+    }
+
+    /** A file of text. */
+    public static ReportFile of(String name, String text) {
+        return new ReportFile(name, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** The same under another name. */

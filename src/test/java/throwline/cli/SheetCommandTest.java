@@ -47,7 +47,7 @@ class SheetCommandTest {
                 second.toString(),
                 "--paper",
                 "letter",
-                "--since",
+                "--changes-from",
                 first.resolve("throws.csv").toString());
         assertThat(again.exitCode()).isZero();
         assertThat(Files.readString(second.resolve("bench.html"), StandardCharsets.UTF_8))
@@ -59,9 +59,9 @@ class SheetCommandTest {
         Path out = folder.resolve("none");
         for (String file :
                 new String[] {MODEL, "examples", folder.resolve("missing.csv").toString()}) {
-            ProgramRun run = ProgramRun.of("sheet", MODEL, "--out", out.toString(), "--since", file);
+            ProgramRun run = ProgramRun.of("sheet", MODEL, "--out", out.toString(), "--changes-from", file);
             assertThat(run.exitCode()).isEqualTo(2);
-            assertThat(run.err()).startsWith("--since " + file + ": ").contains("throws.csv");
+            assertThat(run.err()).startsWith("--changes-from " + file + ": ").contains("throws.csv");
             assertThat(run.err().lines()).hasSize(1);
             assertThat(out).doesNotExist();
         }

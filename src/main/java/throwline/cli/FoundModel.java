@@ -1,12 +1,12 @@
 package throwline.cli;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import throwline.input.ModelCopy;
 import throwline.input.ReadModel;
+import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.report.Headlines;
@@ -15,64 +15,72 @@ import throwline.sizing.MixCurve;
 import throwline.study.FindResult;
 import throwline.study.FindResult.TrimFound;
 
-/** A copy of a model file with what was found put in. The file itself is never touched, no file is overwritten. */
-final class FoundFile {
+/** Model with what was found put in, as a copy of its file. The file itself is never touched, no file is overwritten. */
+final class FoundModel {
 
     private final Context context;
-    private final String model;
+    private final String name;
+    private final ReadModel.Project project;
+    private final FindResult result;
+    private final AirfoilLibrary library;
 
     /**
      * @param context of the command
-     * @param model the file that is copied
+     * @param name of the file that is copied
+     * @param project as read from it
+     * @param result what was found
+     * @param library airfoils that the file may name
      */
-    FoundFile(Context context, String model) {
+    FoundModel(Context context, String name, ReadModel.Project project, FindResult result, AirfoilLibrary library) {
         this.context = context;
-        this.model = model;
+        this.name = name;
+        this.project = project;
+        this.result = result;
+        this.library = library;
     }
 
-    /** Refuses a place where a file is, and a model that came through standard input. */
-    void refuseExisting(Path place) {
-        if (model.equals("-")) {
-            throw new WrongInput(say("cli.find.write.stdin"));
-        }
-        new NewFile(place, context.words()).refuseExisting();
+    /** True where nothing was found that a model file could hold. */
+    boolean isEmpty() {
+        return setUps(result).isEmpty() && result.sticks().isEmpty();
     }
 
     /**
      * Writes the copy.
      *
      * @return what was written, in a sentence
+     * @throws WrongInput where the place is taken or the file's layout leaves no place for what was found
      */
-    String write(Path place, FindResult result, AirfoilLibrary library) {
-        List<SetUp> setUps = setUps(result);
-        List<Stick> sticks = result.sticks();
-        if (setUps.isEmpty() && sticks.isEmpty()) {
+    String write(Path place) {
+        if (isEmpty()) {
             return say("cli.find.write.nothing");
         }
-        String comment = say(result.isMet() ? "cli.find.write.comment" : "cli.find.write.comment.nearest");
-        Optional<ModelCopy> copy = read();
-        for (SetUp setUp : setUps) {
-            copy = copy.flatMap(c -> c.with(setUp, comment));
-        }
-        for (Stick stick : sticks) {
-            copy = copy.flatMap(c -> c.with(stick, comment));
-        }
-        String text = copy.filter(c -> c.read(place.toString(), library) instanceof ReadModel.Project)
-                .map(ModelCopy::text)
-                .orElseThrow(() -> new WrongInput(say("cli.find.write.layout", model)));
-        new NewFile(place, context.words()).write(text);
+        new NewFile(place, context.words()).write(copy().text());
         List<String> names = new ArrayList<>();
-        setUps.forEach(s -> names.add(s.name()));
-        sticks.forEach(s -> names.add(s.name()));
+        setUps(result).forEach(s -> names.add(s.name()));
+        result.sticks().forEach(s -> names.add(s.name()));
         return say("cli.find.written", place, String.join(", ", names));
     }
 
-    private Optional<ModelCopy> read() {
-        try {
-            return ModelCopy.of(Path.of(model));
-        } catch (InvalidPathException e) {
-            return Optional.empty();
+    /**
+     * The model that the copy describes.
+     *
+     * @throws WrongInput where the file's layout leaves no place for what was found
+     */
+    Model model() {
+        return ((ReadModel.Project) copy().read(name, library)).model();
+    }
+
+    private ModelCopy copy() {
+        String comment = say(result.isMet() ? "cli.find.write.comment" : "cli.find.write.comment.nearest");
+        Optional<ModelCopy> copy = Optional.of(new ModelCopy(project.text()));
+        for (SetUp setUp : setUps(result)) {
+            copy = copy.flatMap(c -> c.with(setUp, comment));
         }
+        for (Stick stick : result.sticks()) {
+            copy = copy.flatMap(c -> c.with(stick, comment));
+        }
+        return copy.filter(c -> c.read(name, library) instanceof ReadModel.Project)
+                .orElseThrow(() -> new WrongInput(say("cli.find.write.layout", name)));
     }
 
     /** The set-up that was found, and the one that a mix was made for; each with half of the mix that was found for it. */

@@ -1,0 +1,60 @@
+package throwline.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.report.ReportFile;
+import throwline.report.data.SheetEntry;
+import throwline.report.sheet.SheetAnswer;
+import throwline.section.AirfoilLibrary;
+import throwline.section.MeasuredSections;
+import throwline.study.Bands;
+import throwline.study.Comparison;
+import throwline.study.ComparisonStudy;
+import throwline.units.Display;
+
+/**
+ * Files of all sheets of a model with one pack.
+ *
+ * @param files the files
+ * @param allFound true where no number on them is missing
+ */
+record SheetRun(List<ReportFile> files, boolean allFound) {
+
+    /**
+     * Works out the numbers and draws the sheets.
+     *
+     * @param context of the command
+     * @param options paper
+     * @param display units
+     * @param model the model
+     * @param library its airfoils
+     * @param pack the pack it flies with
+     * @param earlier numbers of an earlier sheet, to mark what has changed; empty for none
+     */
+    static SheetRun of(
+            Context context,
+            SheetOptions options,
+            Display display,
+            Model model,
+            AirfoilLibrary library,
+            Pack pack,
+            Optional<List<SheetEntry>> earlier) {
+        context.terminal().progress(context.words().say("cli.compare.working", model.name()));
+        Comparison comparison =
+                new ComparisonStudy(new MeasuredSections(), Bands.load()).compare(model, library, List.of(pack));
+        context.terminal().progress(context.words().say("cli.compare.drawing"));
+        SheetAnswer answer = new SheetAnswer(model, comparison.packs().get(0), earlier);
+        boolean all = answer.pack().setUps().stream()
+                .allMatch(setUp -> setUp.headlines().isComplete());
+        return new SheetRun(options.files(context, display, answer), all);
+    }
+
+    /** What was written, in a sentence. */
+    String written(Context context, Path folder) {
+        String names = String.join(", ", files.stream().map(ReportFile::name).toList());
+        return context.words().say("cli.sheet.done", names, folder);
+    }
+}
