@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 class WordsInUseTest {
 
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
+    private static final Pattern CELL = Pattern.compile("[^,\n]+");
     private static final Pattern CONSTANT = Pattern.compile("\\b([A-Z][A-Z0-9_]*)\\b");
     private static final Pattern FROM_HELP = Pattern.compile("\\$\\{bundle:([\\w.-]+)\\}");
     private static final Pattern SAID =
@@ -25,7 +27,11 @@ class WordsInUseTest {
 
     private final Set<String> keys = Words.load().keys();
     private final String code = code();
-    private final Set<String> literals = found(LITERAL);
+    private final Set<String> literals = Stream.of(
+                    found(LITERAL),
+                    CELL.matcher(tables()).results().map(MatchResult::group).collect(Collectors.toSet()))
+            .flatMap(Set::stream)
+            .collect(Collectors.toSet());
     private final Set<String> fromHelp = found(FROM_HELP);
     private final Set<String> constants = found(CONSTANT).stream()
             .map(name -> name.toLowerCase(Locale.ROOT))
@@ -71,6 +77,11 @@ class WordsInUseTest {
                 .results()
                 .map(match -> match.group(1).replaceFirst("^--", "").replaceFirst("^(\\w+) (\\w+)$", "$1.$2"))
                 .collect(Collectors.toSet());
+    }
+
+    /** Pieces of keys stand in tables of the product too. */
+    private static String tables() {
+        return text(Path.of("src/main/resources/throwline/out-of-scope.csv"));
     }
 
     private static String code() {
