@@ -16,6 +16,7 @@ import throwline.units.Unit;
 public record Page(int width, boolean unicode, boolean styled, Display units, Unit besideSpeed) {
 
     private static final String BOLD = "\u001b[1m";
+    private static final String DANGER = "\u001b[1;31m";
     private static final String DIM = "\u001b[2m";
     private static final String NORMAL = "\u001b[0m";
 
@@ -49,6 +50,16 @@ public record Page(int width, boolean unicode, boolean styled, Display units, Un
     /** Text that stands out. */
     public String bold(String text) {
         return styled && !text.isBlank() ? BOLD + text + NORMAL : text;
+    }
+
+    /** Text that warns. */
+    public String danger(String text) {
+        return styled && !text.isBlank() ? DANGER + text + NORMAL : text;
+    }
+
+    /** The same with at least so many columns. */
+    public Page atLeast(int columns) {
+        return new Page(Math.max(columns, width), unicode, styled, units, besideSpeed);
     }
 
     /** Text that stands back. */

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jfree.chart.plot.XYPlot;
 import throwline.report.ReportFile;
+import throwline.report.document.PagePicture;
 import throwline.validation.Book;
 import throwline.validation.CaseResult;
 import throwline.validation.Check;

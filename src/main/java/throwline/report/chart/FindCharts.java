@@ -15,6 +15,7 @@ import org.jfree.chart.ui.TextAnchor;
 import throwline.report.BenchThrow;
 import throwline.report.Headlines;
 import throwline.report.ReportFile;
+import throwline.report.document.PagePicture;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
 import throwline.study.FindResult;

@@ -14,6 +14,7 @@ import throwline.model.Tail;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.ReportFile;
+import throwline.report.document.PagePicture;
 import throwline.study.FieldAnswer;
 import throwline.study.FlightQuantity;
 import throwline.study.FlyResult;

@@ -15,6 +15,7 @@ import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.title.Title;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.Range;
+import throwline.report.document.PagePicture;
 import throwline.words.Words;
 
 /** Makes pictures ready for a page: their lines of text go to the page, and what is left becomes one SVG element. */

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleInsets;
-import throwline.report.table.Figures;
+import throwline.report.document.Figures;
 import throwline.section.Airfoil;
 import throwline.study.SetUpResult;
 import throwline.words.Words;

@@ -14,7 +14,7 @@ import throwline.model.Model;
 import throwline.model.Surface;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
-import throwline.report.table.Figures;
+import throwline.report.document.Figures;
 import throwline.section.Airfoil;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;

@@ -5,7 +5,7 @@ import java.util.List;
 import throwline.report.Page;
 import throwline.report.chart.Charts;
 import throwline.report.chart.FlyCharts;
-import throwline.report.table.Figures;
+import throwline.report.document.Figures;
 import throwline.report.table.FlyTable;
 import throwline.report.table.TextSection;
 import throwline.section.AirfoilLibrary;

@@ -3,7 +3,7 @@ package throwline.report.html;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
-import throwline.report.chart.PagePicture;
+import throwline.report.document.PagePicture;
 import throwline.words.Words;
 
 /** A part of a page. All text is escaped where it is shown; only drawings are taken as they are. */

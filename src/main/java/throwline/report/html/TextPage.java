@@ -6,7 +6,7 @@ import java.util.Set;
 import throwline.report.Page;
 import throwline.report.chart.BookCharts;
 import throwline.report.chart.FindCharts;
-import throwline.report.chart.PagePicture;
+import throwline.report.document.PagePicture;
 import throwline.report.table.BookTable;
 import throwline.report.table.FindTable;
 import throwline.report.table.TextSection;

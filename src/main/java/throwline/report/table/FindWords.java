@@ -8,6 +8,7 @@ import throwline.model.Surface;
 import throwline.report.BenchThrow;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.report.document.Figures;
 import throwline.sizing.CandidateFlight;
 import throwline.sizing.Limit;
 import throwline.words.Words;

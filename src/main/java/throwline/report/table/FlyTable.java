@@ -10,6 +10,7 @@ import throwline.model.Tail;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.report.document.Figures;
 import throwline.study.BeyondMeasured;
 import throwline.study.FlyResult;
 import throwline.study.FlyResult.Balance;

@@ -7,6 +7,7 @@ import throwline.model.Model;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.Sentences;
+import throwline.report.document.Figures;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.LoopHelp.Pull;
 import throwline.sizing.SurfaceGroups;

@@ -8,6 +8,7 @@ import throwline.model.Model;
 import throwline.model.Stick;
 import throwline.report.Headlines;
 import throwline.report.Sentences;
+import throwline.report.document.Figures;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.RollHelp;
 import throwline.sizing.SetUpWants.WantedRoll;

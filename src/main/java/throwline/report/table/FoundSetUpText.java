@@ -7,6 +7,7 @@ import throwline.model.Model;
 import throwline.report.BenchThrow;
 import throwline.report.Headlines;
 import throwline.report.Sentences;
+import throwline.report.document.Figures;
 import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundSetUp.OneDegree;

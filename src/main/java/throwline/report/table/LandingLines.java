@@ -8,6 +8,7 @@ import throwline.model.Model;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.TooCloseToCall;
+import throwline.report.document.Figures;
 import throwline.study.FieldAnswer;
 import throwline.study.FieldAnswer.Legs;
 import throwline.study.FieldAnswer.Margins;

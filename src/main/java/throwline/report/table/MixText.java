@@ -8,6 +8,7 @@ import throwline.model.Surface;
 import throwline.report.BenchThrow;
 import throwline.report.Headlines;
 import throwline.report.Sentences;
+import throwline.report.document.Figures;
 import throwline.sizing.MixCurve;
 import throwline.study.FindResult.TrimFound;
 import throwline.study.Headline;

@@ -9,6 +9,7 @@ import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.report.document.Figures;
 import throwline.study.FlightQuantity;
 import throwline.study.FlyResult;
 import throwline.study.Handling.End;

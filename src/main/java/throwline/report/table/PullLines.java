@@ -8,6 +8,7 @@ import java.util.function.Function;
 import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
+import throwline.report.document.Figures;
 import throwline.study.Handling;
 import throwline.study.Handling.Gain;
 import throwline.study.Handling.Limit;

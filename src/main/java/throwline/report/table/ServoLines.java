@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.Page;
+import throwline.report.document.Figures;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer;
 import throwline.study.ServoAnswer.LoadPoint;

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import throwline.model.Elevator;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.report.document.Figures;
 import throwline.study.BlowBackResult;
 import throwline.study.BlowBackResult.Hold;
 import throwline.study.BlowBackResult.Row;

@@ -10,6 +10,7 @@ import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.report.document.Figures;
 import throwline.words.Words;
 
 /** Where the surfaces stand in each set-up and what full stick adds, as angles and as measured at the trailing edge. */

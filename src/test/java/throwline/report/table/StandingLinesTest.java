@@ -9,6 +9,7 @@ import throwline.Golden;
 import throwline.model.Elevator;
 import throwline.model.Hinge;
 import throwline.report.Page;
+import throwline.report.document.Figures;
 import throwline.study.BlowBackResult;
 import throwline.study.BlowBackResult.Hold;
 import throwline.study.BlowBackResult.Point;

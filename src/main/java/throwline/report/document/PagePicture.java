@@ -1,4 +1,4 @@
-package throwline.report.chart;
+package throwline.report.document;
 
 import java.util.List;
 

@@ -1,5 +1,6 @@
-package throwline.report.table;
+package throwline.report.document;
 
+import java.util.List;
 import java.util.Locale;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
@@ -9,10 +10,15 @@ import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
 import throwline.words.Words;
 
-/** Numbers as a flyer reads them: with as many digits as they are worth. */
+/**
+ * Texts and values as they are read: words with their gaps filled, numbers in the units of the reader and with as many digits
+ * as they are worth. The only place where a value becomes letters; a number and its unit are kept on one line.
+ */
 public final class Figures {
 
     private static final double TEN = 10;
+
+    private static final char UNBROKEN = '\u00a0';
 
     private final Page page;
     private final Words words;
@@ -28,25 +34,108 @@ public final class Figures {
         this.words = words;
     }
 
-    /** A headline number; lengths are those of the field. */
-    String value(FlightQuantity quantity, double value) {
-        return switch (quantity.dimension()) {
-            case SPEED -> speed(value);
-            case ANGLE -> degrees(value);
-            case ANGULAR_RATE -> rate(value);
-            case LENGTH -> quantity == FlightQuantity.FLARE_HEIGHT ? height(value) : metres(value);
-            default -> decimals(value, 1);
-        };
+    /** A headline number. */
+    public String value(FlightQuantity quantity, double value) {
+        return amount(value, Value.Kind.of(quantity));
     }
 
     /** The band that stands below it. */
-    String band(FlightQuantity quantity, Headline.Known number) {
-        return switch (quantity.dimension()) {
+    public String band(FlightQuantity quantity, Headline.Known number) {
+        return band(number, Value.Kind.of(quantity));
+    }
+
+    /** A text as it is read. */
+    public String show(Text text) {
+        if (text instanceof Text.Phrase phrase) {
+            return words.say(
+                    phrase.key(), phrase.arguments().stream().map(this::show).toArray());
+        }
+        if (text instanceof Text.Verbatim verbatim) {
+            return verbatim.letters();
+        }
+        if (text instanceof Text.Joined joined) {
+            return joined(joined.parts().stream().map(this::show).toList(), joined.how());
+        }
+        if (text instanceof Text.Capital capital) {
+            String said = show(capital.text());
+            return said.isEmpty() ? said : said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1);
+        }
+        return value((Value) text);
+    }
+
+    private String joined(List<String> parts, Text.Join how) {
+        return switch (how) {
+            case BLANK -> String.join(" ", parts);
+            case COMMA -> String.join(", ", parts);
+            case SEMICOLON -> String.join("; ", parts);
+            case AND -> {
+                int last = parts.size() - 1;
+                yield last < 1
+                        ? String.join("", parts)
+                        : words.say("row.and", String.join(", ", parts.subList(0, last)), parts.get(last));
+            }
+        };
+    }
+
+    private String value(Value value) {
+        if (value instanceof Value.Amount amount) {
+            return unbroken(amount(amount.value(), amount.kind()));
+        }
+        if (value instanceof Value.Band band) {
+            return band(band.number(), band.kind());
+        }
+        if (value instanceof Value.Edge edge) {
+            return unbroken(edge(edge.angle(), new EdgeThrow(edge.chord())));
+        }
+        if (value instanceof Value.EdgeBand band) {
+            return edgeBand(band.angle(), new EdgeThrow(band.chord()));
+        }
+        if (value instanceof Value.Measure measure) {
+            return unbroken(new QuantityPrinter(page.units()).print(measure.quantity()));
+        }
+        if (value instanceof Value.Plain plain) {
+            return Double.isFinite(plain.value()) ? decimals(plain.value(), plain.decimals()) : "-";
+        }
+        return page.units().length().symbol();
+    }
+
+    private static String unbroken(String text) {
+        return text.replace(' ', UNBROKEN);
+    }
+
+    private String amount(double value, Value.Kind kind) {
+        return switch (kind) {
+            case SPEED -> speed(value);
+            case OTHER_SPEED -> speedBeside(value);
+            case SPEED_STEP -> speedStep(value);
+            case ANGLE -> degrees(value);
+            case ANGLE_TENTHS -> tenths(value);
+            case ANGLE_STEP -> decimals(Math.abs(Math.toDegrees(value)), 2) + page.degreeSign();
+            case DEFLECTION -> deflection(value);
+            case DEFLECTION_TENTHS -> up(value, decimals(Math.abs(Math.toDegrees(value)), 1));
+            case RATE -> rate(value);
+            case RATE_STEP -> rateStep(value);
+            case DISTANCE -> metres(value);
+            case RADIUS -> decimals(value, 1) + " m";
+            case HEIGHT -> height(value);
+            case PLACE -> about(value);
+            case LOAD -> load(value);
+            case TIME -> seconds(value);
+            case SHARE -> share(value);
+            case LEVER -> lever(value);
+            case RATIO -> decimals(value, 1);
+        };
+    }
+
+    private String band(Headline.Known number, Value.Kind kind) {
+        return switch (kind) {
             case SPEED -> speedBand(number);
-            case ANGLE -> degreesBand(number);
-            case ANGULAR_RATE -> rateBand(number);
-            case LENGTH -> quantity == FlightQuantity.FLARE_HEIGHT ? heightBand(number) : metresBand(number);
-            default -> band(number, 1, 1);
+            case ANGLE, ANGLE_TENTHS -> degreesBand(number);
+            case RATE -> rateBand(number);
+            case HEIGHT -> heightBand(number);
+            case DISTANCE -> metresBand(number);
+            case RATIO -> band(number, 1, 1);
+            default -> throw new IllegalArgumentException("no band of " + kind);
         };
     }
 
@@ -116,7 +205,10 @@ public final class Figures {
 
     /** 2.9 degrees up. */
     public String deflection(double angle) {
-        String size = digits(Math.abs(Math.toDegrees(angle)));
+        return up(angle, digits(Math.abs(Math.toDegrees(angle))));
+    }
+
+    private String up(double angle, String size) {
         return isZero(size) ? words.say("row.neutral") : words.say(direction(angle), size + page.degreeSign());
     }
 
@@ -146,7 +238,7 @@ public final class Figures {
     }
 
     /** A radius that is compared with another. */
-    String radius(double radius) {
+    public String radius(double radius) {
         return decimals(radius, 1) + " m";
     }
 
@@ -213,6 +305,7 @@ public final class Figures {
     }
 
     private static String decimals(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value == 0 ? 0 : value);
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.startsWith("-") && isZero(text) ? text.substring(1) : text;
     }
 }

@@ -1,0 +1,220 @@
+package throwline.report.terminal;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import throwline.report.Page;
+import throwline.report.document.Block;
+import throwline.report.document.Comparison;
+import throwline.report.document.Document;
+import throwline.report.document.Figures;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Text;
+import throwline.words.Words;
+
+/** Documents as lines of text: folded to a width, bold and coloured by role, in the letters that the place can show. */
+public final class TerminalRenderer {
+
+    /** Narrower than this nothing is laid out. */
+    private static final int NARROWEST = 20;
+
+    /** Widths at which cells of set-ups are broken. */
+    private static final int[] SET_UPS = {18, 16, 15, 14, 13, 16};
+
+    /** Widths at which cells of other tables are broken. */
+    private static final int[] OTHERS = {Integer.MAX_VALUE, 48, 36, 24, 18, 14, 12, 16};
+
+    private final Page page;
+    private final Figures figures;
+    private final boolean all;
+
+    /**
+     * A renderer.
+     *
+     * @param page what the place can show
+     * @param words the file of words
+     * @param all true where nothing is folded
+     */
+    public TerminalRenderer(Page page, Words words, boolean all) {
+        this.page = page.atLeast(NARROWEST);
+        this.all = all;
+        figures = new Figures(page, words);
+    }
+
+    /** The whole document. */
+    public String write(Document document) {
+        List<String> lines = new ArrayList<>(strong("", "", document.title()));
+        document.under().forEach(line -> lines.addAll(paragraph("", "", line)));
+        boolean sentence = false;
+        for (Block block : document.blocks()) {
+            List<String> shown = block(block, "");
+            if (!shown.isEmpty()) {
+                boolean together = sentence && block instanceof Block.Paragraph;
+                lines.addAll(together ? List.of() : List.of(""));
+                lines.addAll(shown);
+                sentence = block instanceof Block.Paragraph;
+            }
+        }
+        StringBuilder text = new StringBuilder();
+        lines.forEach(line -> text.append(page.shown(line)).append('\n'));
+        return text.toString();
+    }
+
+    private List<String> block(Block block, String indent) {
+        if (block instanceof Block.Section section) {
+            return section(section, indent);
+        }
+        if (block instanceof Block.Paragraph paragraph) {
+            return paragraph(paragraph, indent);
+        }
+        if (block instanceof Block.Checks checks) {
+            return checks.items().stream()
+                    .flatMap(item -> paragraph(indent + "[ ] ", indent + "    ", item).stream())
+                    .toList();
+        }
+        if (block instanceof Table table) {
+            return table(table);
+        }
+        return block instanceof Comparison comparison ? comparison(comparison) : List.of();
+    }
+
+    private List<String> section(Block.Section section, String indent) {
+        List<String> lines = new ArrayList<>();
+        if (section.medium() == Block.Medium.PAGE) {
+            return lines;
+        }
+        if (!all && section.depth() == Block.Depth.DETAIL) {
+            return paragraph(indent, indent + "  ", Text.say("document.folded", section.heading()));
+        }
+        String inner = section.heading().isEmpty() ? indent : indent + "  ";
+        section.blocks().forEach(block -> lines.addAll(block(block, inner)));
+        if (!lines.isEmpty() && !section.heading().isEmpty()) {
+            lines.addAll(0, strong(indent, indent, section.heading()));
+        }
+        return lines;
+    }
+
+    private List<String> paragraph(Block.Paragraph paragraph, String indent) {
+        String others = indent.isEmpty() ? "" : indent + "  ";
+        if (paragraph.role() == Role.DANGER) {
+            return paragraph("! ", "  ", whole(paragraph)).stream()
+                    .map(page::danger)
+                    .toList();
+        }
+        List<String> lines = paragraph(indent, others, whole(paragraph));
+        return paragraph.role() == Role.QUIET ? lines.stream().map(page::dim).toList() : lines;
+    }
+
+    private static Text whole(Block.Paragraph paragraph) {
+        return paragraph.lead().isEmpty()
+                ? paragraph.text()
+                : Text.join(Text.Join.BLANK, List.of(paragraph.lead(), paragraph.text()));
+    }
+
+    private List<String> strong(String first, String others, Text text) {
+        return paragraph(first, others, text).stream().map(page::bold).toList();
+    }
+
+    private List<String> paragraph(String first, String others, Text text) {
+        return Wrapped.paragraph(first, others, figures.show(text), page.width());
+    }
+
+    private List<String> table(Table table) {
+        List<Layout.Head> heads = table.columns().stream()
+                .map(column -> new Layout.Head(head(column), column.align() == Table.Align.RIGHT, true))
+                .toList();
+        Layout layout = new Layout(page, heads, OTHERS);
+        for (Table.Row row : table.rows()) {
+            if (row instanceof Table.Cells cells) {
+                layout.row(cells.cells().stream().map(this::lines).toList(), cells.role() == Role.QUIET);
+            } else if (row instanceof Table.Band band) {
+                layout.across(figures.show(band.text()));
+            } else if (row instanceof Table.Remark remark) {
+                layout.across("  " + figures.show(remark.text()));
+            }
+        }
+        return layout.lines();
+    }
+
+    private String head(Table.Column column) {
+        return (figures.show(column.group()) + " " + figures.show(column.head())).strip();
+    }
+
+    private List<String> lines(Table.Cell cell) {
+        return switch (cell.role()) {
+            case TICK -> List.of("[ ]");
+            case BLANK -> List.of("____");
+            default -> cell.lines().stream().map(figures::show).toList();
+        };
+    }
+
+    private List<String> comparison(Comparison comparison) {
+        List<String> lines = new ArrayList<>();
+        for (int group = 0; group < comparison.groups().size(); group++) {
+            lines.addAll(lines.isEmpty() ? List.of() : List.of(""));
+            group(comparison, group, lines);
+        }
+        return lines;
+    }
+
+    private void group(Comparison comparison, int number, List<String> lines) {
+        Comparison.Group group = comparison.groups().get(number);
+        if (!group.heading().isEmpty()) {
+            lines.addAll(strong("", "", group.heading()));
+            group.warnings()
+                    .forEach(warning ->
+                            lines.addAll(paragraph(new Block.Paragraph(Role.DANGER, Text.none(), warning), "")));
+            lines.add("");
+        }
+        List<Layout.Head> heads = new ArrayList<>(List.of(new Layout.Head("", false, false)));
+        group.columns().forEach(name -> heads.add(new Layout.Head(name, false, false)));
+        Layout layout = new Layout(page, heads, SET_UPS);
+        Map<String, String> marks = new LinkedHashMap<>();
+        Text family = Text.none();
+        for (Comparison.Row row : comparison.rows()) {
+            if (row.cells().get(number).isEmpty()) {
+                continue;
+            }
+            if (!row.family().isEmpty() && !row.family().equals(family)) {
+                layout.row(
+                        cells(
+                                figures.show(row.family()),
+                                Collections.nCopies(group.columns().size(), "")),
+                        false);
+            }
+            family = row.family();
+            String indent = family.isEmpty() ? "" : "  ";
+            List<String> cells = row.cells().get(number).stream()
+                    .map(cell -> cell(cell, marks))
+                    .toList();
+            layout.row(cells(indent + figures.show(row.label()), cells), false);
+            for (Comparison.Below below : row.below()) {
+                List<String> more =
+                        below.cells().get(number).stream().map(figures::show).toList();
+                layout.row(cells(indent + "  " + figures.show(below.label()), more), true);
+            }
+        }
+        lines.addAll(layout.lines());
+        lines.addAll(marks.isEmpty() ? List.of() : List.of(""));
+        marks.forEach((reason, mark) -> lines.addAll(Wrapped.paragraph(mark + " ", "    ", reason, page.width())));
+    }
+
+    /** What is read first, with a mark where the reason stands below the table. */
+    private String cell(Comparison.Cell cell, Map<String, String> marks) {
+        String text = figures.show(cell.text());
+        if (cell.reason().isEmpty()) {
+            return text;
+        }
+        String reason = figures.show(cell.reason());
+        return text + " " + marks.computeIfAbsent(reason, r -> "(" + (marks.size() + 1) + ")");
+    }
+
+    private static List<List<String>> cells(String label, List<String> texts) {
+        List<List<String>> cells = new ArrayList<>(List.of(List.of(label)));
+        texts.forEach(text -> cells.add(List.of(text)));
+        return cells;
+    }
+}
