@@ -13,7 +13,6 @@ import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
 import throwline.report.document.Figures;
-import throwline.study.FieldAnswer;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.HeadlineNumbers.RollRate;

@@ -3,7 +3,6 @@ package throwline.report.table;
 import throwline.model.Field;
 import throwline.report.Headlines;
 import throwline.report.document.Figures;
-import throwline.study.FieldAnswer;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
