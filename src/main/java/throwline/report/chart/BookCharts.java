@@ -6,12 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jfree.chart.plot.XYPlot;
 import throwline.report.ReportFile;
 import throwline.report.document.PagePicture;
 import throwline.validation.Book;
@@ -43,7 +42,7 @@ public final class BookCharts {
         this.words = words;
     }
 
-    /** All charts, each as SVG and as PNG. */
+    /** All charts, as files. */
     public List<ReportFile> draw(Book book) {
         return PictureFiles.of(pictures(book));
     }
@@ -118,42 +117,54 @@ public final class BookCharts {
 
     /** Runs as measured marks and predicted lines. */
     private Picture trace(CaseResult result, Trace trace) {
-        List<Curves.Curve> curves = new ArrayList<>();
-        List<List<double[]>> measured = new ArrayList<>();
-        List<double[]> all = new ArrayList<>();
+        List<Curve> curves = new ArrayList<>();
+        List<Item> items = new ArrayList<>();
+        List<Place> all = new ArrayList<>();
         for (Trace.Line line : trace.lines()) {
-            curves.add(
-                    new Curves.Curve(line.name(), HouseStyle.look(curves.size()), line.predicted(), Optional.empty()));
-            measured.add(line.measured());
-            all.addAll(line.measured());
-            all.addAll(line.predicted());
+            Curve curve = new Curve(line.name(), HouseStyle.look(curves.size()), places(line.predicted()));
+            List<Place> measured = places(line.measured());
+            curves.add(curve);
+            items.addAll(curve.marks(measured));
+            all.addAll(measured);
+            all.addAll(curve.points());
         }
-        double[] across = range(all, all, 0);
-        double[] up = range(all, all, 1);
-        XYPlot plot = Curves.plot(
-                HouseStyle.axis(trace.across(), across[0], across[1], 9),
-                HouseStyle.axis(trace.up(), up[0], up[1], 8),
-                curves);
-        Curves.measured(plot, curves, measured);
-        String what = words.say("book.chart.series", trace.name());
-        return picture(fileName(result.name(), trace.name()), result, what, plot, HEIGHT);
+        items.addAll(Curve.all(curves));
+        return Picture.ofCurves(
+                fileName(result.name(), trace.name()),
+                caption(result, words.say("book.chart.series", trace.name())),
+                HEIGHT,
+                around(trace.across(), all, Place::x, 9),
+                Panel.graph(1, around(trace.up(), all, Place::y, 8), items));
+    }
+
+    private static List<Place> places(List<double[]> points) {
+        return points.stream().map(Place::of).toList();
+    }
+
+    private static Axis around(String label, List<Place> places, ToDoubleFunction<Place> value, int steps) {
+        double low = Picture.least(places, value, Double.POSITIVE_INFINITY);
+        double high = Picture.most(places, value, Double.NEGATIVE_INFINITY);
+        double margin = 0.05 * (high - low);
+        return Axis.of(label, low - margin, high + margin, steps);
     }
 
     /** Every check as a mark between its limits. */
     private Picture rows(CaseResult result, List<Check> checks) {
-        List<Rows.Row> rows = new ArrayList<>();
         Set<String> shared = shared(checks);
+        List<Row> rows = new ArrayList<>();
         for (Check check : checks) {
             double place = Math.max(-EDGE, Math.min(EDGE, place(check)));
             String label = words.say("book.chart.row", number(check.predicted()), number(check.measured()));
-            Rows.Mark mark = new Rows.Mark(place, -1, 1, check.passed(), label);
-            rows.add(new Rows.Row(name(check, shared), HouseStyle.look(check.passed() ? 1 : 2), List.of(mark), ""));
+            Row.Value number = new Row.Value(place, -1, 1, check.passed(), label);
+            rows.add(new Row(name(check, shared), HouseStyle.look(check.passed() ? 1 : 2), List.of(number), ""));
         }
-        XYPlot plot = Rows.plot(
-                Layout.BOOK, HouseStyle.axis(words.say("book.chart.limits"), -EDGE - 0.5, EDGE + 0.5, 6), rows);
-        plot.setInsets(Rows.room(Layout.BOOK));
-        int height = AROUND_ROWS + Rows.HEIGHT * rows.size();
-        return picture(fileName(result.name(), "checks"), result, words.say("book.chart.rows"), plot, height);
+        return Picture.ofRows(
+                fileName(result.name(), "checks"),
+                caption(result, words.say("book.chart.rows")),
+                Layout.BOOK,
+                AROUND_ROWS + Panel.ROW * rows.size(),
+                Axis.of(words.say("book.chart.limits"), -EDGE - 0.5, EDGE + 0.5, 6),
+                Panel.rows(Layout.BOOK, rows, "", List.of()));
     }
 
     /** Parts of the condition that all checks have in common. */
@@ -188,14 +199,13 @@ public final class BookCharts {
     private Picture pairs(Book book, CaseResult result, List<Pair> pairs) {
         Pair first = pairs.get(0);
         String figure = words.say("book.figure." + first.figure().key().replace(' ', '.'));
-        List<double[]> points = pairs.stream()
-                .map(p -> new double[] {p.measured(), p.predicted()})
-                .toList();
-        double[] across = range(points, points, 0);
-        double[] up = range(points, points, 1);
-        double low = Math.min(across[0], up[0]);
-        double high = Math.max(across[1], up[1]);
-        List<Curves.Curve> curves = new ArrayList<>();
+        List<Place> points =
+                pairs.stream().map(p -> Place.of(p.measured(), p.predicted())).toList();
+        Axis across = around(words.say("book.chart.measured", figure), points, Place::x, 8);
+        Axis up = around(words.say("book.chart.predicted", figure), points, Place::y, 8);
+        double low = Math.min(across.low(), up.low());
+        double high = Math.max(across.high(), up.high());
+        List<Curve> curves = new ArrayList<>();
         curves.add(line(words.say("book.chart.same"), 0, low, high, 0, 0));
         book.statistics().stream()
                 .filter(s -> s.figure() == first.figure() && s.basis().equals(first.basis()))
@@ -208,56 +218,29 @@ public final class BookCharts {
                         curves.add(line(said, 1, low, high, share ? side * band : 0, share ? 0 : side * band));
                     }
                 });
-        XYPlot plot = Curves.plot(
-                HouseStyle.axis(words.say("book.chart.measured", figure), low, high, 8),
-                HouseStyle.axis(words.say("book.chart.predicted", figure), low, high, 8),
-                curves);
-        List<List<double[]>> marks = new ArrayList<>(List.of(points));
-        curves.subList(1, curves.size()).forEach(c -> marks.add(List.of()));
-        Curves.measured(plot, curves, marks);
+        List<Item> items = new ArrayList<>(curves.get(0).marks(points));
+        items.addAll(Curve.all(curves));
         String basis = words.say("book.basis." + first.basis().toLowerCase(Locale.ROOT));
-        return picture(
+        return Picture.ofCurves(
                 fileName(result.name(), first.figure().key(), first.basis()),
-                result,
-                words.say("book.chart.pairs", figure, basis, String.valueOf(pairs.size())),
-                plot,
-                HEIGHT);
+                caption(result, words.say("book.chart.pairs", figure, basis, String.valueOf(pairs.size()))),
+                HEIGHT,
+                Axis.of(across.label(), low, high, 8),
+                Panel.graph(1, Axis.of(up.label(), low, high, 8), items));
     }
 
-    private static Curves.Curve line(String name, int look, double low, double high, double share, double shift) {
+    private static Curve line(String name, int look, double low, double high, double share, double shift) {
         double from = low * (1 + share) + shift;
         double to = high * (1 + share) + shift;
         double end = to > high ? low + (high - low) * (high - from) / (to - from) : high;
-        return new Curves.Curve(
-                name,
-                HouseStyle.look(look),
-                List.of(new double[] {low, from}, new double[] {end, Math.min(to, high)}),
-                Optional.empty());
+        return new Curve(name, HouseStyle.look(look), List.of(Place.of(low, from), Place.of(end, Math.min(to, high))));
     }
 
-    private static double[] range(List<double[]> a, List<double[]> b, int axis) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (List<double[]> points : List.of(a, b)) {
-            for (double[] point : points) {
-                low = Math.min(low, point[axis]);
-                high = Math.max(high, point[axis]);
-            }
-        }
-        double margin = 0.05 * (high - low);
-        return new double[] {low - margin, high + margin};
+    private Caption caption(CaseResult result, String what) {
+        return new Caption(result.title(), List.of(what), words.say("chart.section.proof"));
     }
 
     private static String number(double value) {
         return String.format(Locale.ROOT, Math.abs(value) >= 1 ? "%.2f" : "%.4f", value);
-    }
-
-    private Picture picture(String name, CaseResult result, String what, XYPlot plot, int height) {
-        return new Picture(
-                name,
-                result.title(),
-                HouseStyle.WIDTH,
-                height,
-                HouseStyle.chart(plot, result.title(), List.of(what), words.say("chart.section.proof")));
     }
 }

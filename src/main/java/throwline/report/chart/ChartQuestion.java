@@ -2,7 +2,6 @@ package throwline.report.chart;
 
 import java.util.List;
 import java.util.Optional;
-import org.jfree.chart.axis.NumberAxis;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.report.Headlines;
@@ -35,24 +34,37 @@ record ChartQuestion(Model model, PackResult result, Unit besideSpeed, Words wor
         return setUps().get(index).setUp().name();
     }
 
-    /** The lines below a title: what the chart holds for, then the model and the pack. */
-    List<String> holdsFor(String key, Object... arguments) {
-        return List.of(words.say(key, arguments), words.say("chart.of", model.name(), pack().name()));
+    /** The caption of a chart whose title is a sentence of its own. */
+    Caption caption(String titleKey, String holdsForKey, Object... arguments) {
+        return captionBelow(words.say(titleKey), holdsForKey, arguments);
     }
 
-    /** An axis in the unit that stands beside m/s, over the same speeds. */
-    NumberAxis besideAxis(double low, double high) {
-        String label = words.say("chart.axis.speed.beside", besideSpeed.symbol());
-        return HouseStyle.axis(label, besideSpeed.fromSi(low), besideSpeed.fromSi(high), 8);
-    }
-
-    /** The line at the foot of every chart. */
-    String proof() {
+    /** The title, what the chart holds for, the model and the pack, and what kind of numbers it shows. */
+    Caption captionBelow(String title, String holdsForKey, Object... arguments) {
         boolean assumed = setUps().stream()
                 .flatMap(setUp -> setUp.headlines().all().stream())
                 .anyMatch(entry ->
                         entry.number() instanceof Headline.Known known && known.basis() == Headline.Basis.ASSUMED);
-        return words.say(assumed ? "chart.proof.assumed" : "chart.proof");
+        return new Caption(
+                title,
+                List.of(words.say(holdsForKey, arguments), words.say("chart.of", model.name(), pack().name())),
+                words.say(assumed ? "chart.proof.assumed" : "chart.proof"));
+    }
+
+    /** An axis of speeds, m/s. */
+    Axis speeds(double low, double high) {
+        return Axis.of(words.say("chart.axis.speed"), low, high, 8);
+    }
+
+    /** An axis in the unit that stands beside m/s, over the same speeds. */
+    Axis besideSpeeds(double low, double high) {
+        String label = words.say("chart.axis.speed.beside", besideSpeed.symbol());
+        return Axis.of(label, besideSpeed.fromSi(low), besideSpeed.fromSi(high), 8);
+    }
+
+    /** A row for a set-up; says so where it has no number. */
+    Row row(int index, List<Row.Value> numbers) {
+        return new Row(name(index), HouseStyle.look(index), numbers, words.say("chart.none"));
     }
 
     /** The steady descent at the speed to come in at, where the sweep reaches it. */

@@ -19,7 +19,7 @@ import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
 import throwline.words.Words;
 
-/** All charts of a comparison as files: each as SVG and as PNG. */
+/** Charts of a comparison and of a model, as files and for pages. */
 public final class Charts {
 
     private final Words words;
@@ -109,7 +109,7 @@ public final class Charts {
                         result.number(FlightQuantity.LANDING_DISTANCE)))
                 .toList();
         return new LandingChart(question.layout(), question.model().field(), entries, question.words())
-                .draw(question.holdsFor("chart.landing.for"), question.proof());
+                .draw(question.caption("chart.landing.title", "chart.landing.for"));
     }
 
     /** The charts, each drawn when it is asked for. */

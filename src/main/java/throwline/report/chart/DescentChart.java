@@ -3,9 +3,7 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.CombinedDomainXYPlot;
-import org.jfree.chart.plot.XYPlot;
+import java.util.stream.Stream;
 import throwline.report.Headlines;
 import throwline.study.Headline;
 import throwline.words.Words;
@@ -20,6 +18,12 @@ final class DescentChart {
 
     private static final double FARTHEST_BAND = 1.5;
 
+    /** Points above the start of the ways, below the ground and between two heights on the scale. */
+    private static final double ABOVE = 38;
+
+    private static final double BELOW = 14;
+    private static final double APART = 18;
+
     private final ChartQuestion question;
     private final double height;
 
@@ -33,85 +37,87 @@ final class DescentChart {
         Words words = question.words();
         boolean obstacle = question.model().field().obstacle() > 0;
         double farthest = farthest();
-        List<SideView.Path> paths = new ArrayList<>();
-        List<Rows.Row> rows = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
         for (int i = 0; i < question.setUps().size(); i++) {
-            HouseStyle.Look look = HouseStyle.look(i);
-            List<Rows.Mark> marks = new ArrayList<>();
+            List<Row.Value> numbers = new ArrayList<>();
             Headlines.known(question.setUps().get(i).descentAngle())
-                    .filter(a -> a.value() > 0)
-                    .ifPresent(angle -> {
-                        Rows.Mark mark = mark(angle, farthest);
-                        marks.add(mark);
-                        paths.add(new SideView.Path(look, mark.value(), mark.low(), mark.high()));
-                    });
-            rows.add(new Rows.Row(question.name(i), look, marks, words.say("chart.none")));
+                    .filter(angle -> angle.value() > 0)
+                    .ifPresent(angle -> numbers.add(number(angle, farthest)));
+            rows.add(question.row(i, numbers));
         }
         double behind = -0.04 * farthest;
-        NumberAxis across = HouseStyle.axis(
-                words.say(obstacle ? "chart.axis.behind" : "chart.axis.ahead", number(height)), behind, farthest, 10);
-        CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
-        plot.setGap(6);
-        plot.setInsets(Rows.room(question.layout()));
-        SideView view = new SideView(
-                question.layout(),
-                paths,
-                height,
-                obstacle,
-                question.model().field().length(),
-                words);
-        int viewHeight = view.heightFor(farthest - behind);
-        XYPlot ways = view.plot();
-        XYPlot places = Rows.plot(question.layout(), across, rows);
-        plot.add(ways, viewHeight);
-        plot.add(places, Rows.HEIGHT * rows.size());
-        HouseStyle.dress(plot);
-        String title = words.say("chart.descent.title");
-        return new Picture(
+        Layout layout = question.layout();
+        double metre = (layout.width() - 36 - layout.names() - layout.right()) / (farthest - behind);
+        int view = (int) (ABOVE + BELOW + height * metre);
+        String start = FieldItems.metres(height).replace(" m", "");
+        return Picture.ofRows(
                 "descent",
-                title,
-                question.layout().width(),
-                206 + viewHeight + Rows.HEIGHT * rows.size(),
-                HouseStyle.chart(
-                        plot,
-                        title,
-                        question.holdsFor(
-                                obstacle ? "chart.descent.for.obstacle" : "chart.descent.for.height", number(height)),
-                        question.proof()));
+                question.caption(
+                        "chart.descent.title",
+                        obstacle ? "chart.descent.for.obstacle" : "chart.descent.for.height",
+                        start),
+                layout,
+                206 + view + Panel.ROW * rows.size(),
+                Axis.of(words.say(obstacle ? "chart.axis.behind" : "chart.axis.ahead", start), behind, farthest, 10),
+                Panel.drawing(view, Axis.hidden(-BELOW / metre, height), true, ways(rows, metre, farthest)),
+                Panel.rows(layout, rows, "", List.of()));
     }
 
-    private Rows.Mark mark(Headline.Known angle, double farthest) {
-        double value = distance(angle.value());
+    private List<Item> ways(List<Row> rows, double metre, double farthest) {
+        Place start = Place.of(0, height);
+        List<Item> items = new ArrayList<>();
+        List<Item> marks = new ArrayList<>();
+        List<Item> lines = new ArrayList<>();
+        for (Row row : rows) {
+            for (Row.Value end : row.numbers()) {
+                List<Place> wedge = List.of(start, Place.of(end.low(), 0), Place.of(end.high(), 0));
+                items.add(Item.Area.of(wedge, row.look().band()));
+                Place ground = Place.of(end.value(), 0);
+                lines.add(Item.Line.of(row.look().color(), row.look().line(), start, ground));
+                marks.add(new Item.Mark(ground, row.look(), true));
+            }
+        }
+        double step = Stream.of(0.5, 1.0, 2.0, 5.0, 10.0)
+                .filter(metres -> metres * metre >= APART)
+                .findFirst()
+                .orElse(20.0);
+        for (int i = 0; i * step <= height; i++) {
+            items.add(Item.Line.level(i * step, HouseStyle.GRID, HouseStyle.THIN));
+            Place left = Place.of(-Place.EDGE, i * step).moved(-8, 0);
+            items.add(Item.Text.of(left, FieldItems.metres(i * step), Brush.Side.LEFT));
+        }
+        items.addAll(
+                new FieldItems(question.words(), farthest).all(question.model().field()));
+        items.addAll(lines);
+        items.addAll(marks);
+        return items;
+    }
+
+    private Row.Value number(Headline.Known angle, double farthest) {
         double near = distance(angle.high());
-        double far = Math.min(farthest, distance(angle.low()));
+        double far = distance(angle.low());
+        double degrees = Math.toDegrees(angle.value());
         String label = question.words()
                 .say(
                         "chart.descent.mark",
-                        number(Math.toDegrees(angle.value())),
-                        whole(value),
+                        String.format(Locale.ROOT, degrees < 10 ? "%.1f" : "%.0f", degrees),
+                        whole(distance(angle.value())),
                         whole(near),
-                        angle.low() > 0 ? whole(distance(angle.low())) : "?");
-        return new Rows.Mark(value, near, far, true, label);
+                        Double.isFinite(far) ? whole(far) : "?");
+        return new Row.Value(distance(angle.value()), near, Math.min(farthest, far), true, label);
     }
 
     private double farthest() {
-        double farthest = 1;
-        for (var setUp : question.setUps()) {
-            Headline.Known angle = Headlines.known(setUp.descentAngle()).orElse(null);
-            if (angle != null && angle.value() > 0) {
-                double value = distance(angle.value());
-                farthest = Math.max(farthest, Math.min(FARTHEST_BAND * value, distance(angle.low())));
-            }
-        }
+        double farthest = question.setUps().stream()
+                .flatMap(setUp -> Headlines.known(setUp.descentAngle()).stream())
+                .filter(angle -> angle.value() > 0)
+                .mapToDouble(angle -> Math.min(FARTHEST_BAND * distance(angle.value()), distance(angle.low())))
+                .reduce(1, Math::max);
         return BEYOND * farthest;
     }
 
     private double distance(double angle) {
         return angle > 0 ? height / Math.tan(angle) : Double.POSITIVE_INFINITY;
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, value < 10 && value != Math.rint(value) ? "%.1f" : "%.0f", value);
     }
 
     private static String whole(double value) {

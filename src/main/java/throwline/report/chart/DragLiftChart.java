@@ -3,9 +3,7 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.XYPlot;
-import throwline.study.SetUpResult.SpeedPoint;
+import java.util.stream.IntStream;
 import throwline.words.Words;
 
 /** Drag against lift of the whole trimmed model, for the curious. */
@@ -20,45 +18,33 @@ final class DragLiftChart {
     }
 
     Picture draw() {
+        List<Curve> curves = IntStream.range(0, question.setUps().size())
+                .mapToObj(this::curve)
+                .toList();
+        List<Place> reached = Curve.reached(curves);
+        double drag = Picture.most(reached, Place::x, 0);
+        double lift = Picture.most(reached, Place::y, 0);
+        double least = Picture.least(reached, Place::y, 0);
         Words words = question.words();
-        List<Curves.Curve> curves = curves();
-        double mostDrag = 0;
-        double mostLift = 0;
-        double leastLift = 0;
-        for (Curves.Curve curve : curves) {
-            for (double[] point : curve.points()) {
-                mostDrag = Math.max(mostDrag, point[0]);
-                mostLift = Math.max(mostLift, point[1]);
-                leastLift = Math.min(leastLift, point[1]);
-            }
-        }
-        NumberAxis across = HouseStyle.axis(words.say("chart.axis.drag"), 0, mostDrag > 0 ? 1.04 * mostDrag : 1, 8);
-        NumberAxis up =
-                HouseStyle.axis(words.say("chart.axis.lift"), 1.06 * leastLift, mostLift > 0 ? 1.06 * mostLift : 1, 8);
-        XYPlot plot = Curves.plot(across, up, curves);
-        String title = words.say("chart.draglift.title");
-        return new Picture(
-                "drag-lift",
-                title,
-                question.layout().width(),
-                HEIGHT,
-                HouseStyle.chart(plot, title, question.holdsFor("chart.draglift.for"), question.proof()));
+        Axis up = Axis.of(words.say("chart.axis.lift"), 1.06 * least, lift > 0 ? 1.06 * lift : 1, 8);
+        return Picture.ofCurves(
+                        "drag-lift",
+                        question.caption("chart.draglift.title", "chart.draglift.for"),
+                        HEIGHT,
+                        Axis.of(words.say("chart.axis.drag"), 0, drag > 0 ? 1.04 * drag : 1, 8),
+                        Panel.graph(1, up, Curve.all(curves)))
+                .wide(question.layout());
     }
 
-    private List<Curves.Curve> curves() {
-        List<Curves.Curve> curves = new ArrayList<>();
-        for (int i = 0; i < question.setUps().size(); i++) {
-            List<double[]> points = new ArrayList<>();
-            for (SpeedPoint point : question.setUps().get(i).sweep()) {
-                points.add(new double[] {point.drag(), point.lift()});
-            }
-            Collections.reverse(points);
-            curves.add(new Curves.Curve(
-                    question.name(i),
-                    HouseStyle.look(i),
-                    points,
-                    question.comingIn(i).map(p -> new Curves.Spot(p.drag(), p.lift(), p.lift(), p.lift()))));
-        }
-        return curves;
+    private Curve curve(int index) {
+        List<Place> points = new ArrayList<>();
+        question.setUps().get(index).sweep().forEach(point -> points.add(Place.of(point.drag(), point.lift())));
+        // The label stands at the slow end, where curves lie apart.
+        Collections.reverse(points);
+        return new Curve(
+                question.name(index),
+                HouseStyle.look(index),
+                points,
+                question.comingIn(index).map(p -> new Curve.Spot(p.drag(), p.lift(), p.lift(), p.lift())));
     }
 }

@@ -5,7 +5,6 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.awt.font.TextLayout;
-import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -67,7 +66,7 @@ final class Drawing {
         Drawn drawn = drawn(DECIMALS);
         Element root = drawn.root();
         root.setAttribute("role", "img");
-        first(root, "title", "", picture.description());
+        first(root, "title", "", picture.caption().title());
         // The declaration names a file outside, which a reader might go and fetch.
         return text(drawn).replaceFirst(DOCTYPE, "").getBytes(StandardCharsets.UTF_8);
     }
@@ -169,7 +168,7 @@ final class Drawing {
     }
 
     private void draw(Graphics2D g2) {
-        picture.chart().draw(g2, new Rectangle2D.Double(0, 0, picture.width(), picture.height()));
+        PicturePainter.draw(picture, g2);
     }
 
     private static Document document() {

@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.CombinedDomainXYPlot;
-import throwline.model.Tail;
+import java.util.stream.Stream;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.study.Headline;
@@ -25,78 +22,58 @@ final class ElevatorChart {
 
     ElevatorChart(ChartQuestion question) {
         this.question = question;
-        Tail tail = question.model().tail();
-        this.edge = new EdgeThrow(tail.throwChord());
+        this.edge = new EdgeThrow(question.model().tail().throwChord());
     }
 
     Picture draw() {
         Words words = question.words();
-        List<Rows.Row> mixes = mixes();
-        List<Rows.Row> places = places();
-        double most = 1;
-        for (List<Rows.Row> rows : List.of(mixes, places)) {
-            for (Rows.Row row : rows) {
-                for (Rows.Mark mark : row.marks()) {
-                    most = Math.max(most, Math.max(Math.abs(mark.low()), Math.abs(mark.high())));
-                }
-            }
-        }
-        double end = most * (1 + MARGIN);
-        NumberAxis across = HouseStyle.axis(words.say("chart.axis.elevator"), -end, end, 10);
-        CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
-        plot.setGap(14);
-        plot.setInsets(Rows.room(question.layout()));
-        plot.add(Rows.plot(question.layout(), across, mixes, words.say("chart.elevator.mix")), 1 + mixes.size());
-        plot.add(Rows.plot(question.layout(), across, places, words.say("chart.elevator.sits")), 1 + places.size());
-        HouseStyle.dress(plot);
-        String title = words.say("chart.elevator.title");
-        return new Picture(
-                "elevator",
-                title,
-                question.layout().width(),
-                196 + Rows.HEIGHT * (mixes.size() + places.size() + 1),
-                HouseStyle.chart(plot, title, question.holdsFor("chart.elevator.for"), question.proof()));
-    }
-
-    private List<Rows.Row> mixes() {
-        List<Rows.Row> rows = new ArrayList<>();
+        List<Row> mixes = new ArrayList<>();
+        List<Row> places = new ArrayList<>();
         for (int i = 0; i < question.setUps().size(); i++) {
             SetUpResult setUp = question.setUps().get(i);
-            boolean reference = setUp.setUp().equals(question.model().reference());
-            List<Rows.Mark> marks = new ArrayList<>();
-            Optional<Headline.Known> change = reference ? Optional.empty() : Headlines.known(setUp.elevatorChange());
-            change.ifPresent(known -> {
-                double start = Headlines.eitherWay(known) ? 0 : known.value() / 2;
-                String label = Headlines.eitherWay(known)
-                        ? question.words().say("chart.elevator.none")
-                        : question.words().say("chart.elevator.start", direction(start));
-                marks.add(new Rows.Mark(millimetres(start), millimetres(start), millimetres(start), true, label));
-                marks.add(hollow(known, question.words().say("chart.elevator.expected", direction(known.value()))));
-                marks.sort(Comparator.comparing(Rows.Mark::value));
-            });
-            String remark = question.words().say(reference ? "chart.elevator.reference" : "chart.none");
-            rows.add(new Rows.Row(question.name(i), HouseStyle.look(i), marks, remark));
+            mixes.add(mix(i, setUp));
+            List<Row.Value> numbers = new ArrayList<>();
+            Headlines.known(setUp.elevator()).ifPresent(v -> numbers.add(hollow(v, direction(v.value()))));
+            places.add(question.row(i, numbers));
         }
-        return rows;
+        double end = (1 + MARGIN)
+                * Stream.concat(mixes.stream(), places.stream())
+                        .flatMap(row -> row.numbers().stream())
+                        .mapToDouble(number -> Math.max(Math.abs(number.low()), Math.abs(number.high())))
+                        .reduce(1, Math::max);
+        Axis across = Axis.of(words.say("chart.axis.elevator"), -end, end, 10);
+        return Picture.ofRows(
+                "elevator",
+                question.caption("chart.elevator.title", "chart.elevator.for"),
+                question.layout(),
+                196 + Panel.ROW * (mixes.size() + places.size() + 1),
+                across.worded(across.step(), Axis.UNSIGNED),
+                Panel.rows(question.layout(), mixes, words.say("chart.elevator.mix"), List.of()),
+                Panel.rows(question.layout(), places, words.say("chart.elevator.sits"), List.of()));
     }
 
-    private List<Rows.Row> places() {
-        List<Rows.Row> rows = new ArrayList<>();
-        for (int i = 0; i < question.setUps().size(); i++) {
-            List<Rows.Mark> marks = new ArrayList<>();
-            Headlines.known(question.setUps().get(i).elevator())
-                    .ifPresent(known -> marks.add(hollow(known, direction(known.value()))));
-            rows.add(new Rows.Row(
-                    question.name(i),
-                    HouseStyle.look(i),
-                    marks,
-                    question.words().say("chart.none")));
+    private Row mix(int index, SetUpResult setUp) {
+        Words words = question.words();
+        if (setUp.setUp().equals(question.model().reference())) {
+            return new Row(
+                    question.name(index), HouseStyle.look(index), List.of(), words.say("chart.elevator.reference"));
         }
-        return rows;
+        List<Row.Value> numbers = new ArrayList<>();
+        Headlines.known(setUp.elevatorChange()).ifPresent(known -> {
+            double start = Headlines.eitherWay(known) ? 0 : known.value() / 2;
+            String label = Headlines.eitherWay(known)
+                    ? words.say("chart.elevator.none")
+                    : words.say("chart.elevator.start", direction(start));
+            double place = millimetres(start);
+            numbers.add(new Row.Value(place, place, place, true, label));
+            numbers.add(hollow(known, words.say("chart.elevator.expected", direction(known.value()))));
+            numbers.sort(Comparator.comparing(Row.Value::value));
+        });
+        return question.row(index, numbers);
     }
 
-    private Rows.Mark hollow(Headline.Known known, String label) {
-        return new Rows.Mark(
+    private Row.Value hollow(Headline.Known known, String label) {
+        return new Row.Value(
                 millimetres(known.value()), millimetres(known.low()), millimetres(known.high()), false, label);
     }
 

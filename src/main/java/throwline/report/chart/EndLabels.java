@@ -2,67 +2,62 @@ package throwline.report.chart;
 
 import java.awt.Color;
 import java.awt.Font;
-import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 
-/** Names of curves and of levels that reach the right side of a plot, below each other beside it, with a line from each curve's end. */
-final class EndLabels extends Overlay {
+/**
+ * Names of curves and of levels that reach the right side of a panel, below each other beside it, with a line from each
+ * curve's end.
+ *
+ * @param ends in any order
+ */
+record EndLabels(List<End> ends) implements Item {
 
-    private static final long serialVersionUID = 1;
-
-    /** How far the names stand from the plot, points. */
+    /** How far the names stand from the panel, points. */
     private static final double AWAY = 24;
 
     private static final double GAP = 3;
 
-    private final transient List<End> ends;
-
-    EndLabels(List<End> ends) {
-        this.ends = List.copyOf(ends);
+    EndLabels {
+        ends = List.copyOf(ends);
     }
 
     /**
-     * Where a curve or a level ends.
+     * End of a curve or a level.
      *
      * @param name of it
      * @param color of the line to the name
      * @param font of the name
-     * @param x place
-     * @param y place
+     * @param place of the end
      */
-    record End(String name, Color color, Font font, double x, double y) {
+    record End(String name, Color color, Font font, Place place) {
 
-        /** The end of a curve. */
-        static End of(String name, HouseStyle.Look look, double x, double y) {
-            return new End(name, look.color(), HouseStyle.STRONG, x, y);
+        static End ofCurve(String name, HouseStyle.Look look, Place place) {
+            return new End(name, look.color(), HouseStyle.STRONG, place);
         }
 
         /** The end of a level that curves are compared with. */
-        static End ofLevel(String name, double x, double y) {
-            return new End(name, HouseStyle.QUIET_INK, HouseStyle.SMALL, x, y);
+        static End ofLevel(String name, Place place) {
+            return new End(name, HouseStyle.QUIET_INK, HouseStyle.SMALL, place);
         }
     }
 
     @Override
-    void paint(Graphics2D g2, Ink ink, Frame frame) {
-        Rectangle2D area = frame.area();
-        double step = ink.height(HouseStyle.STRONG);
+    public void draw(Brush brush) {
+        Rectangle2D area = brush.area();
+        double step = brush.height(HouseStyle.STRONG);
         List<End> downwards = ends.stream()
-                .sorted(Comparator.comparingDouble(End::y).reversed())
+                .sorted(Comparator.comparingDouble((End end) -> end.place.y()).reversed())
                 .toList();
         double[] wanted =
-                downwards.stream().mapToDouble(end -> frame.y(end.y())).toArray();
+                downwards.stream().mapToDouble(end -> brush.y(end.place)).toArray();
         double[] places = apart(wanted, step, area.getMinY() + step / 2, area.getMaxY() - step / 2);
+        double x = area.getMaxX() + AWAY;
         for (int i = 0; i < places.length; i++) {
             End end = downwards.get(i);
-            double x = frame.x(end.x());
-            g2.setStroke(HouseStyle.THIN);
-            g2.setPaint(end.color());
-            g2.draw(new Line2D.Double(x + GAP, wanted[i], area.getMaxX() + AWAY - GAP, places[i]));
-            ink.text(end.name(), end.font(), HouseStyle.INK, area.getMaxX() + AWAY, places[i], Ink.Side.RIGHT);
+            brush.line(brush.x(end.place) + GAP, wanted[i], x - GAP, places[i], end.color, HouseStyle.THIN);
+            brush.text(end.name, end.font, HouseStyle.INK, x, places[i], Brush.Side.RIGHT);
         }
     }
 

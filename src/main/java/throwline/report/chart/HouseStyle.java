@@ -9,16 +9,7 @@ import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.text.NumberFormat;
 import java.util.List;
-import java.util.Locale;
-import org.jfree.chart.JFreeChart;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.HorizontalAlignment;
-import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
 /**
@@ -30,11 +21,8 @@ import org.jfree.chart.ui.RectangleInsets;
  */
 final class HouseStyle {
 
-    /** Width of a chart in points. */
-    static final int WIDTH = Layout.WIDE.width();
-
-    /** Around a chart that is part of a page. */
-    static final RectangleInsets NARROW_PADDING = new RectangleInsets(4, 2, 4, 2);
+    /** Room around curves that are named at their ends, points. */
+    static final RectangleInsets ENDS = new RectangleInsets(4, 4, 4, 130);
 
     static final Color INK = new Color(0x222222);
     static final Color QUIET_INK = new Color(0x5A5A5A);
@@ -48,6 +36,7 @@ final class HouseStyle {
     static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 11);
 
     static final Stroke THIN = new BasicStroke(1f);
+    static final Stroke THICK = new BasicStroke(2f);
 
     private static final float LINE = 2f;
     private static final int BAND_OPACITY = 38;
@@ -91,7 +80,7 @@ final class HouseStyle {
 
         /** A full line, for whiskers. */
         Stroke whisker() {
-            return new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+            return stroke(LINE);
         }
     }
 
@@ -102,93 +91,15 @@ final class HouseStyle {
     static Look look(int index) {
         int round = index / OKABE_ITO.size();
         float[] dash = DASHES.get((index + 3 * round) % DASHES.size());
-        Stroke line = dash.length == 0
-                ? new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
-                : new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+        Stroke line = dash.length == 0 ? stroke(LINE) : stroke(LINE, dash);
         return new Look(OKABE_ITO.get(index % OKABE_ITO.size()), line, mark((index + round) % 8));
     }
 
-    /** A chart around a plot: title, what it holds for, and what kind of number it shows. */
-    static JFreeChart chart(XYPlot plot, String title, List<String> holdsFor, String proof) {
-        JFreeChart chart = new JFreeChart(null, TEXT, plot, false);
-        chart.setBackgroundPaint(GROUND);
-        chart.setPadding(new RectangleInsets(12, 14, 10, 14));
-        chart.addSubtitle(line(title, TITLE, INK, RectangleEdge.TOP, 0));
-        holdsFor.forEach(line -> chart.addSubtitle(line(line, TEXT, QUIET_INK, RectangleEdge.TOP, 0)));
-        chart.addSubtitle(line(" ", SMALL, QUIET_INK, RectangleEdge.TOP, 0));
-        chart.addSubtitle(line(proof, SMALL, QUIET_INK, RectangleEdge.BOTTOM, 0));
-        return chart;
-    }
-
-    /** Ground, grid and frame of a plot. */
-    static void dress(XYPlot plot) {
-        plot.setBackgroundPaint(GROUND);
-        plot.setOutlineVisible(false);
-        plot.setDomainGridlinePaint(GRID);
-        plot.setRangeGridlinePaint(GRID);
-        plot.setDomainGridlineStroke(THIN);
-        plot.setRangeGridlineStroke(THIN);
-        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-        plot.setDomainZeroBaselineVisible(false);
-        plot.setRangeZeroBaselineVisible(false);
-    }
-
-    /** An axis with its quantity and unit, marked in about so many steps of 1, 2 or 5. */
-    static NumberAxis axis(String label, double low, double high, int steps) {
-        NumberAxis axis = new NumberAxis(label.isEmpty() ? null : label);
-        axis.setLabelFont(TEXT);
-        axis.setLabelPaint(INK);
-        axis.setTickLabelFont(TEXT);
-        axis.setTickLabelPaint(INK);
-        axis.setAxisLinePaint(QUIET_INK);
-        axis.setTickMarkPaint(QUIET_INK);
-        axis.setRange(low, high);
-        axis.setTickUnit(marks(step((high - low) / steps)));
-        return axis;
-    }
-
-    /** Marks so far apart, their numbers with the decimals that this needs. */
-    static NumberTickUnit marks(double step) {
-        int decimals = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-        return new NumberTickUnit(step, numbers(decimals));
-    }
-
-    /** The next wider of the steps 1, 2, 5 and their tenfolds. */
-    static double nextStep(double step) {
-        double power = Math.pow(10, Math.floor(Math.log10(step) + 1e-9));
-        double first = step / power;
-        return power * (first < 1.5 ? 2 : first < 3 ? 5 : 10);
-    }
-
-    /** Numbers with so many decimals and a plain minus sign, whatever the machine's language. */
-    private static NumberFormat numbers(int decimals) {
-        NumberFormat format = NumberFormat.getNumberInstance(Locale.ROOT);
-        format.setMinimumFractionDigits(decimals);
-        format.setMaximumFractionDigits(decimals);
-        format.setGroupingUsed(false);
-        return format;
-    }
-
-    /** The nearest of 1, 2, 5, 10 and their tenfolds. */
-    private static double step(double wanted) {
-        double power = Math.pow(10, Math.floor(Math.log10(wanted)));
-        double nearest = power;
-        for (double step : new double[] {2, 5, 10}) {
-            if (Math.abs(step * power - wanted) < Math.abs(nearest - wanted)) {
-                nearest = step * power;
-            }
-        }
-        return nearest;
-    }
-
-    private static TextTitle line(String text, Font font, Color color, RectangleEdge edge, double below) {
-        TextTitle line = new TextTitle(text, font);
-        line.setPaint(color);
-        line.setPosition(edge);
-        line.setHorizontalAlignment(HorizontalAlignment.LEFT);
-        line.setTextAlignment(HorizontalAlignment.LEFT);
-        line.setMargin(2, 0, below, 0);
-        return line;
+    /** A line of this width, with dashes and gaps where there are any; points. */
+    static Stroke stroke(float width, float... dashes) {
+        return dashes.length == 0
+                ? new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
+                : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dashes, 0);
     }
 
     private static Shape mark(int index) {

@@ -22,6 +22,8 @@ final class LabelPlacer {
     private static final double OUTSIDE = 100_000;
     private static final double CURVE_COVERED = 12;
     private static final double CLEARANCE = 3;
+    /** Points between two probes of a curve. */
+    private static final double PROBE = 6;
 
     private final Rectangle2D page;
     private final List<Rectangle2D> taken = new ArrayList<>();
@@ -33,9 +35,12 @@ final class LabelPlacer {
         this.page = page;
     }
 
-    /** A bit of a curve that labels should not cover. */
-    void inked(double x, double y) {
-        inked.add(new Point2D.Double(x, y));
+    /** A straight piece of a curve that labels should not cover. */
+    void inked(double x0, double y0, double x1, double y1) {
+        int steps = 1 + (int) (Math.hypot(x1 - x0, y1 - y0) / PROBE);
+        for (int k = 0; k < steps; k++) {
+            inked.add(new Point2D.Double(x0 + (x1 - x0) * k / steps, y0 + (y1 - y0) * k / steps));
+        }
     }
 
     /** A place that labels must not cover. */

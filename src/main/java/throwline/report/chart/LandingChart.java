@@ -1,12 +1,10 @@
 package throwline.report.chart;
 
+import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.CombinedDomainXYPlot;
-import org.jfree.chart.plot.XYPlot;
 import throwline.model.Field;
 import throwline.report.Headlines;
 import throwline.study.FieldAnswer.Legs;
@@ -23,6 +21,14 @@ final class LandingChart {
 
     /** Room above the highest path, as a factor. */
     private static final double ABOVE = 1.25;
+
+    /** Rows that the key takes, and points between a row's line and its bar. */
+    private static final double KEY = 0.5;
+
+    private static final double BELOW = 9;
+    private static final double THICK = 8;
+    private static final double SAMPLE = 26;
+    private static final double GAP = 18;
 
     private final Layout layout;
     private final Field field;
@@ -43,7 +49,7 @@ final class LandingChart {
     }
 
     /**
-     * One landing.
+     * Landing of one row.
      *
      * @param name what stands on the left
      * @param legs leg by leg; empty where there is none
@@ -51,91 +57,144 @@ final class LandingChart {
      */
     record Entry(String name, Optional<Legs> legs, Headline total) {}
 
-    /**
-     * Draws it.
-     *
-     * @param holdsFor the lines below the title
-     * @param proof the line at the foot
-     */
-    Picture draw(List<String> holdsFor, String proof) {
-        double farthest = BEYOND * farthest();
-        double behind = -0.04 * farthest;
-        NumberAxis across = HouseStyle.axis(
+    /** Leg of a landing, as a part of a bar. */
+    private enum Leg {
+        APPROACH("chart.landing.approach", Item.Hatch.NONE, false),
+        ROUND_OUT("chart.landing.round", Item.Hatch.NONE, true),
+        FLOAT("chart.landing.float", Item.Hatch.UPRIGHT, false),
+        ROLL("chart.landing.roll", Item.Hatch.LEVEL, false);
+
+        private final String key;
+        private final Item.Hatch hatch;
+        private final boolean filled;
+
+        Leg(String key, Item.Hatch hatch, boolean filled) {
+            this.key = key;
+            this.hatch = hatch;
+            this.filled = filled;
+        }
+    }
+
+    Picture draw(Caption caption) {
+        double farthest = BEYOND
+                * Math.max(
+                        field.length().orElse(1),
+                        entries.stream()
+                                .flatMap(entry -> Headlines.known(entry.total()).stream())
+                                .mapToDouble(Headline.Known::high)
+                                .max()
+                                .orElse(0));
+        Axis across = Axis.of(
                 words.say(field.obstacle() > 0 ? "chart.axis.behind.obstacle" : "chart.axis.behind.start"),
-                behind,
+                -0.04 * farthest,
                 farthest,
                 layout == Layout.NARROW ? 5 : 10);
-        CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
-        plot.setGap(6);
-        plot.setInsets(Rows.room(layout));
-        plot.add(ways(), VIEW);
-        plot.add(rows(across, farthest), Rows.HEIGHT * entries.size() + LegBars.KEY);
-        HouseStyle.dress(plot);
-        String title = words.say("chart.landing.title");
-        return new Picture(
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < entries.size(); i++) {
+            List<Row.Value> numbers = Headlines.known(entries.get(i).total()).stream()
+                    .map(total -> number(total, farthest))
+                    .toList();
+            rows.add(new Row(entries.get(i).name(), HouseStyle.look(i), numbers, words.say("chart.none")));
+        }
+        Panel legs = Panel.rows(layout, rows, " ", bars());
+        return Picture.ofRows(
                 "landing",
-                title,
-                layout.width(),
-                210 + VIEW + LegBars.KEY + Rows.HEIGHT * entries.size(),
-                HouseStyle.chart(plot, title, holdsFor, proof));
+                caption,
+                layout,
+                210 + VIEW + (int) (Panel.ROW * (entries.size() + KEY)),
+                across,
+                ways(farthest),
+                legs);
     }
 
-    private XYPlot ways() {
+    private Panel ways(double farthest) {
         double highest = field.obstacle();
-        List<LandingWays.Way> ways = new ArrayList<>();
+        List<Item> items = new ArrayList<>(new FieldItems(words, farthest).all(field));
+        List<Item> marks = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
-            if (entries.get(i).legs().isPresent()) {
-                Legs legs = entries.get(i).legs().get();
-                highest = Math.max(highest, legs.way().get(0).height());
-                ways.add(new LandingWays.Way(
-                        HouseStyle.look(i),
-                        legs.way().stream()
-                                .map(spot -> new double[] {spot.along(), spot.height()})
-                                .toList(),
-                        Math.max(0, legs.approach()),
-                        legs.touchdown()));
+            HouseStyle.Look look = HouseStyle.look(i);
+            for (Legs legs : entries.get(i).legs().stream().toList()) {
+                List<Place> way = legs.way().stream()
+                        .map(spot -> Place.of(spot.along(), spot.height()))
+                        .toList();
+                highest = Math.max(highest, way.get(0).y());
+                items.add(new Item.Line(way, false, look.color(), look.line()));
+                double begins = Math.max(0, legs.approach());
+                marks.add(new Item.Mark(Place.of(begins, heightAt(way, begins)), look, false));
+                marks.add(new Item.Mark(Place.of(legs.touchdown(), 0), look, true));
             }
         }
-        NumberAxis up = HouseStyle.axis(words.say("chart.axis.wheels"), 0, Math.max(1, ABOVE * highest), 5);
-        return LandingWays.plot(up, ways, field, words);
+        items.addAll(marks);
+        Axis up = Axis.of(words.say("chart.axis.wheels"), 0, Math.max(1, ABOVE * highest), 5);
+        return Panel.drawing(VIEW, up, false, items);
     }
 
-    private XYPlot rows(NumberAxis across, double farthest) {
-        List<Rows.Row> rows = new ArrayList<>();
-        List<LegBars.Bar> bars = new ArrayList<>();
+    private static double heightAt(List<Place> way, double along) {
+        for (int i = 1; i < way.size(); i++) {
+            Place a = way.get(i - 1);
+            Place b = way.get(i);
+            if (a.x() <= along && along <= b.x() && b.x() > a.x()) {
+                return a.y() + (along - a.x()) / (b.x() - a.x()) * (b.y() - a.y());
+            }
+        }
+        return way.get(0).y();
+    }
+
+    /** A bar below each row, with a key above all of them. */
+    private List<Item> bars() {
+        List<Item> items = new ArrayList<>();
+        items.add(this::key);
         for (int i = 0; i < entries.size(); i++) {
-            Entry entry = entries.get(i);
-            List<Rows.Mark> marks = new ArrayList<>();
-            Headlines.known(entry.total()).ifPresent(total -> marks.add(mark(total, farthest)));
-            rows.add(new Rows.Row(entry.name(), HouseStyle.look(i), marks, words.say("chart.none")));
-            int row = i;
-            entry.legs()
-                    .ifPresent(legs -> bars.add(new LegBars.Bar(
-                            row,
-                            HouseStyle.look(row),
-                            Math.max(0, legs.approach()),
-                            legs.approach() + legs.roundOut(),
-                            legs.touchdown(),
-                            legs.touchdown() + legs.roll())));
+            Color color = HouseStyle.look(i).color();
+            double row = Row.middle(i);
+            entries.get(i).legs().ifPresent(legs -> {
+                double begins = Math.max(0, legs.approach());
+                double level = legs.approach() + legs.roundOut();
+                double[] ends = {0, begins, level, legs.touchdown(), legs.touchdown() + legs.roll()};
+                Leg[] parts = Leg.values();
+                for (int k = 0; k < parts.length; k++) {
+                    if (ends[k + 1] > ends[k]) {
+                        Place left = Place.of(ends[k], row).moved(0, BELOW);
+                        items.addAll(part(
+                                parts[k],
+                                color,
+                                left,
+                                Place.of(ends[k + 1], row).moved(0, BELOW)));
+                    }
+                }
+            });
         }
-        XYPlot plot = Rows.plot(layout, across, rows, " ");
-        plot.addAnnotation(new LegBars(bars, rows.size(), words), false);
-        return plot;
+        return items;
     }
 
-    private Rows.Mark mark(Headline.Known total, double farthest) {
+    /** Part of a bar between two upper corners. */
+    private static List<Item> part(Leg leg, Color color, Place left, Place right) {
+        List<Place> corners = List.of(left, right, right.moved(0, THICK), left.moved(0, THICK));
+        return List.of(
+                new Item.Area(corners, leg.filled ? color : HouseStyle.GROUND, leg.hatch, color),
+                new Item.Line(corners, true, color, HouseStyle.THIN));
+    }
+
+    private void key(Brush brush) {
+        double width = 0;
+        for (Leg leg : Leg.values()) {
+            width += SAMPLE + 6 + Brush.width(words.say(leg.key), HouseStyle.SMALL) + GAP;
+        }
+        // On a narrow chart the key begins below the names.
+        double x = Math.min(0, brush.area().getWidth() - width + GAP);
+        for (Leg leg : Leg.values()) {
+            Place left = new Place(-Place.EDGE, Place.EDGE, x, THICK);
+            part(leg, HouseStyle.look(0).color(), left, left.moved(SAMPLE, 0)).forEach(item -> item.draw(brush));
+            String text = words.say(leg.key);
+            Item.Text.quiet(left.moved(SAMPLE + 6, THICK / 2), text, Brush.Side.RIGHT)
+                    .draw(brush);
+            x += SAMPLE + 6 + Brush.width(text, HouseStyle.SMALL) + GAP;
+        }
+    }
+
+    private Row.Value number(Headline.Known total, double farthest) {
         String label = words.say("chart.landing.mark", whole(total.value()), whole(total.low()), whole(total.high()));
-        return new Rows.Mark(total.value(), total.low(), Math.min(farthest, total.high()), true, label);
-    }
-
-    private double farthest() {
-        double farthest = field.length().orElse(1);
-        for (Entry entry : entries) {
-            farthest = Math.max(
-                    farthest,
-                    Headlines.known(entry.total()).map(Headline.Known::high).orElse(0.0));
-        }
-        return farthest;
+        return new Row.Value(total.value(), total.low(), Math.min(farthest, total.high()), true, label);
     }
 
     private static String whole(double value) {

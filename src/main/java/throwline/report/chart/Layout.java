@@ -1,6 +1,8 @@
 package throwline.report.chart;
 
-/** For which place a chart is drawn: how wide it is and how much of that goes to names. Points. */
+import org.jfree.chart.ui.RectangleInsets;
+
+/** Place for which a chart is drawn: how wide it is and how much of that goes to names. Points. */
 enum Layout {
     /** A file of its own, looked at on a large screen or on paper. */
     WIDE(960, 168, 40, 2),
@@ -39,5 +41,10 @@ enum Layout {
     /** Lines that the name of a set-up may take. */
     int nameLines() {
         return nameLines;
+    }
+
+    /** Room around rows. */
+    RectangleInsets room() {
+        return new RectangleInsets(4, names, 4, right);
     }
 }

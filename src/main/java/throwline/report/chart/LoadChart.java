@@ -2,9 +2,11 @@ package throwline.report.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.CombinedDomainXYPlot;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jfree.chart.ui.RectangleInsets;
+import throwline.model.Surface;
+import throwline.model.Wing;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.LoadStation;
 import throwline.words.Words;
@@ -15,42 +17,81 @@ final class LoadChart {
     private static final int PANEL = 118;
     private static final double HEADROOM = 1.12;
 
+    /** Room for the name and the scale on the left, for the labels of both curves on the right; points. */
+    private static final double LEFT = 140;
+
+    private static final double RIGHT = 84;
+
+    /** Room that the scale takes left of a panel, points. */
+    private static final double SCALE = 58;
+
     private final ChartQuestion question;
+    private final Wing wing;
 
     LoadChart(ChartQuestion question) {
         this.question = question;
+        this.wing = question.model().wing();
     }
 
     Picture draw() {
+        List<LoadStation> all = question.setUps().stream()
+                .flatMap(setUp -> setUp.load().stream())
+                .toList();
+        double most = all.stream()
+                .mapToDouble(station -> Math.max(station.lift(), station.limit()))
+                .reduce(0.1, Math::max);
+        double least = all.stream().mapToDouble(LoadStation::lift).reduce(0, Math::min);
         Words words = question.words();
-        double most = 0.1;
-        double least = 0;
-        double tip = question.model().wing().semiSpan();
-        List<LoadPanel> panels = new ArrayList<>();
-        for (int i = 0; i < question.setUps().size(); i++) {
-            SetUpResult setUp = question.setUps().get(i);
-            for (LoadStation station : setUp.load()) {
-                most = Math.max(most, Math.max(station.lift(), station.limit()));
-                least = Math.min(least, station.lift());
-            }
-            panels.add(new LoadPanel(setUp, HouseStyle.look(i), question.model().wing(), words, i == 0));
-        }
-        NumberAxis across = HouseStyle.axis(words.say("chart.axis.span"), -tip, tip, 10);
-        CombinedDomainXYPlot plot = new CombinedDomainXYPlot(across);
-        plot.setGap(14);
-        plot.setInsets(new RectangleInsets(22, LoadPanel.LEFT, 4, LoadPanel.RIGHT));
-        for (LoadPanel panel : panels) {
-            NumberAxis up = HouseStyle.axis(words.say("chart.axis.sectionlift"), least * HEADROOM, most * HEADROOM, 4);
-            up.setLabelFont(HouseStyle.SMALL);
-            plot.add(panel.plot(up), 1);
-        }
-        HouseStyle.dress(plot);
-        String title = words.say("chart.load.title");
+        Axis up = Axis.of(words.say("chart.axis.sectionlift"), least * HEADROOM, most * HEADROOM, 4);
+        List<Panel> panels = IntStream.range(0, question.setUps().size())
+                .mapToObj(i -> Panel.drawing(PANEL, up, false, items(i, up)))
+                .toList();
         return new Picture(
                 "load",
-                title,
+                question.caption("chart.load.title", "chart.load.for"),
                 question.layout().width(),
                 198 + (PANEL + 14) * panels.size(),
-                HouseStyle.chart(plot, title, question.holdsFor("chart.load.for"), question.proof()));
+                Axis.of(words.say("chart.axis.span"), -wing.semiSpan(), wing.semiSpan(), 10),
+                Optional.empty(),
+                new RectangleInsets(22, LEFT, 4, RIGHT),
+                panels);
+    }
+
+    private List<Item> items(int index, Axis up) {
+        SetUpResult result = question.setUps().get(index);
+        List<Item> items = new ArrayList<>();
+        for (Surface surface : wing.surfaces()) {
+            for (double end : new double[] {-surface.to(), -surface.from(), surface.from(), surface.to()}) {
+                items.add(Item.Line.upright(end, HouseStyle.GRID, HouseStyle.THIN));
+            }
+            double middle = (surface.from() + surface.to()) / 2;
+            for (double at : index == 0 ? new double[] {-middle, middle} : new double[0]) {
+                Place above = Place.of(at, Place.EDGE).moved(0, -9);
+                items.add(Item.Text.quiet(above, surface.name(), Brush.Side.MIDDLE));
+            }
+        }
+        Place name = Place.of(-Place.EDGE, (up.low() + up.high()) / 2).moved(-SCALE, 0);
+        items.add(new Item.Name(name, question.name(index), LEFT - 8, 3, Brush.Side.LEFT));
+        items.add(Item.Line.level(0, HouseStyle.QUIET_INK, HouseStyle.THIN));
+        LoadItems load = new LoadItems(result, wing);
+        items.addAll(load.curves(HouseStyle.look(index)));
+        if (!result.load().isEmpty()) {
+            LoadStation last = result.load().get(result.load().size() - 1);
+            Words words = question.words();
+            items.add(new EndLabels(List.of(
+                    EndLabels.End.ofLevel(words.say("chart.load.limit"), Place.of(last.at(), last.limit())),
+                    EndLabels.End.ofLevel(words.say("chart.load.carried"), Place.of(last.at(), last.lift())))));
+        }
+        List<Double> stalls = load.firstStalls();
+        for (double at : stalls) {
+            items.addAll(LoadItems.stallMark(Place.of(at, Place.EDGE), Place.of(at, -Place.EDGE), false));
+        }
+        stalls.stream()
+                .limit(1)
+                .forEach(at -> items.add(Item.Text.small(
+                        Place.of(at, -Place.EDGE).moved(10, -12),
+                        question.words().say("chart.load.first"),
+                        Brush.Side.RIGHT)));
+        return items;
     }
 }

@@ -1,21 +1,18 @@
 package throwline.report.chart;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.XYPlot;
 import throwline.study.Handling.Loop;
 import throwline.words.Words;
 
 /** The tightest loops seen from the side, to scale: one curve a stick and entry speed. */
 final class LoopChart {
 
-    private static final int RIGHT = 130;
-
-    /** Points that axis, margins, title and foot take besides the plot. */
-    private static final int SIDES = 80;
+    /** Points that axis, margins, title and foot take besides the panel. */
+    private static final double SIDES = 80 + HouseStyle.ENDS.getRight();
 
     private static final int HEADS = 177;
     private static final double ROOM = 0.06;
@@ -31,59 +28,34 @@ final class LoopChart {
         this.words = words;
     }
 
-    /**
-     * Draws it.
-     *
-     * @param holdsFor the lines below the title
-     * @param proof the line at the foot
-     */
-    Picture draw(List<String> holdsFor, String proof) {
-        double left = 0;
-        double right = 0;
-        double top = 0;
-        double bottom = 0;
-        List<Curves.Curve> curves = new ArrayList<>();
+    Picture draw(Caption caption) {
+        List<Curve> curves = new ArrayList<>();
         for (int i = 0; i < loops.size(); i++) {
-            Loop loop = loops.get(i);
-            List<double[]> points = new ArrayList<>();
-            for (var spot : loop.way()) {
-                points.add(new double[] {spot.along(), spot.height()});
-                left = Math.min(left, spot.along());
-                right = Math.max(right, spot.along());
-                top = Math.max(top, spot.height());
-                bottom = Math.min(bottom, spot.height());
-            }
-            int highest = highest(points);
-            curves.add(new Curves.Curve(
-                    label(loop), HouseStyle.look(i), points.subList(0, highest + 1), Optional.empty()));
+            List<Place> way = loops.get(i).way().stream()
+                    .map(spot -> Place.of(spot.along(), spot.height()))
+                    .toList();
+            int top = way.indexOf(Collections.max(way, Comparator.comparingDouble(Place::y)));
+            curves.add(new Curve(label(loops.get(i)), HouseStyle.look(i), way.subList(0, top + 1)));
             // A curve has its label at its end: the way down from the top goes on without one.
-            curves.add(
-                    new Curves.Curve("", HouseStyle.look(i), points.subList(highest, points.size()), Optional.empty()));
+            curves.add(new Curve("", HouseStyle.look(i), way.subList(top, way.size())));
         }
+        List<Place> reached = Curve.reached(curves);
+        double left = Picture.least(reached, Place::x, 0);
+        double right = Picture.most(reached, Place::x, 0);
+        double bottom = Picture.least(reached, Place::y, 0);
+        double top = Picture.most(reached, Place::y, 0);
         double room = ROOM * Math.max(right - left, top - bottom);
         double wide = right - left + 2 * room;
         double tall = top - bottom + 2 * room;
-        double points = Math.min((HouseStyle.WIDTH - SIDES - RIGHT) / wide, (TALLEST - HEADS) / tall);
-        double spare = ((HouseStyle.WIDTH - SIDES - RIGHT) / points - wide) / 2;
-        NumberAxis along =
-                HouseStyle.axis(words.say("chart.loop.along"), left - room - spare, right + room + spare, 10);
-        NumberAxis up = HouseStyle.axis(words.say("chart.loop.height"), bottom - room, top + room, 8);
-        XYPlot plot = Curves.plot(along, up, curves);
-        String title = words.say("chart.loop.title");
-        return new Picture(
+        double points = Math.min((Layout.WIDE.width() - SIDES) / wide, (TALLEST - HEADS) / tall);
+        double spare = ((Layout.WIDE.width() - SIDES) / points - wide) / 2;
+        return Picture.ofCurves(
                 "loop",
-                title,
-                HouseStyle.WIDTH,
+                caption,
                 (int) (HEADS + tall * points),
-                HouseStyle.chart(plot, title, holdsFor, proof));
-    }
-
-    private static int highest(List<double[]> points) {
-        int highest = 0;
-        for (int i = 1; i < points.size(); i++) {
-            highest = points.get(i)[1] > points.get(highest)[1] ? i : highest;
-        }
-        return highest;
+                Axis.of(words.say("chart.loop.along"), left - room - spare, right + room + spare, 10),
+                Panel.graph(
+                        1, Axis.of(words.say("chart.loop.height"), bottom - room, top + room, 8), Curve.all(curves)));
     }
 
     private String label(Loop loop) {

@@ -1,23 +1,14 @@
 package throwline.report.chart;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Stroke;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.CombinedDomainXYPlot;
-import org.jfree.chart.plot.IntervalMarker;
-import org.jfree.chart.plot.ValueMarker;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.Layer;
-import org.jfree.chart.ui.RectangleAnchor;
-import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
+import java.util.stream.Stream;
+import throwline.study.FlyResult;
 import throwline.study.Handling.End;
-import throwline.study.Handling.Mix;
 import throwline.study.Handling.Moment;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
@@ -25,9 +16,6 @@ import throwline.words.Words;
 
 /** Height, airspeed and load over time while surfaces move, one curve a mix; the time that they take is shaded. */
 final class MoveChart {
-
-    /** Room for the names of the curves, points. */
-    private static final int RIGHT = 130;
 
     private static final int PANEL = 190;
     private static final int AROUND = 190;
@@ -43,199 +31,175 @@ final class MoveChart {
     private static final double BALLOON = 1.3;
 
     private static final Color SHADE = new Color(0xF1F1F1);
-    private static final Color NOTHING = new Color(0, 0, 0, 0);
+    private static final Stroke DOTTED = HouseStyle.stroke(1, 2, 3);
 
+    private final FlyResult result;
     private final Moves moves;
+    private final Words words;
     private final String setUp;
     private final String reference;
-    private final String of;
-    private final Words words;
 
     /**
+     * @param result of the set-up
      * @param moves what is shown
-     * @param setUp name of the set-up
-     * @param reference name of the one it is compared with
-     * @param of the line that names model and pack
      * @param words the sentences
      */
-    MoveChart(Moves moves, String setUp, String reference, String of, Words words) {
+    MoveChart(FlyResult result, Moves moves, Words words) {
+        this.result = result;
         this.moves = moves;
-        this.setUp = setUp;
-        this.reference = reference;
-        this.of = of;
         this.words = words;
+        this.setUp = result.glance().setUp().name();
+        this.reference = result.model().reference().name();
     }
 
-    /** The surfaces go to the set-up; height is that above the path it was on. */
-    Picture lowering() {
-        XYPlot height = panel(
-                moves.lowering(), new View("chart.move.off-path", Moment::offPath, LEAST_HEIGHT, 0, 0, List.of()));
-        line(height, 0);
-        List<EndLabels.End> level =
-                List.of(EndLabels.End.ofLevel(words.say("chart.move.balloon"), end(moves.lowering()), BALLOON));
-        XYPlot load = panel(moves.lowering(), new View("chart.move.load", Moment::load, LEAST_LOAD, 1, BALLOON, level));
-        line(load, BALLOON);
-        return picture("surfaces-down", moves.lowering(), moves.lowerSpeed(), height, load);
+    /** The surfaces go to the set-up, and back where that is known. */
+    List<Picture> draw() {
+        List<Picture> pictures = new ArrayList<>();
+        List<Move> down = moves.lowering();
+        Level balloon = new Level(BALLOON, words.say("chart.move.balloon"), Where.BESIDE);
+        pictures.add(picture(
+                "surfaces-down",
+                down,
+                moves.lowerSpeed(),
+                panel(down, "chart.move.off-path", Moment::offPath, LEAST_HEIGHT, Level.plain(0)),
+                panel(down, "chart.move.load", Moment::load, LEAST_LOAD, Level.plain(1), balloon)));
+        List<Move> up = moves.raising();
+        if (!up.isEmpty()) {
+            pictures.add(picture(
+                    "surfaces-up",
+                    up,
+                    moves.raiseSpeed(),
+                    panel(up, "chart.move.height", Moment::height, LEAST_HEIGHT, Level.plain(0)),
+                    panel(up, "chart.move.load", Moment::load, LEAST_LOAD, Level.plain(1))));
+        }
+        return pictures;
     }
 
-    /** The surfaces go back; height is that over where it was. */
-    Picture raising() {
-        XYPlot height =
-                panel(moves.raising(), new View("chart.move.height", Moment::height, LEAST_HEIGHT, 0, 0, List.of()));
-        XYPlot load = panel(moves.raising(), new View("chart.move.load", Moment::load, LEAST_LOAD, 1, 1, List.of()));
-        return picture("surfaces-up", moves.raising(), moves.raiseSpeed(), height, load);
+    /** Side of a level on which its name stands. */
+    private enum Where {
+        BESIDE,
+        ABOVE,
+        BELOW
     }
 
-    private Picture picture(String name, List<Move> runs, double speed, XYPlot height, XYPlot load) {
+    /** Level that curves are compared with, always in view. */
+    private record Level(double value, String name, Where where) {
+        static Level plain(double value) {
+            return new Level(value, "", Where.ABOVE);
+        }
+
+        List<Item> items() {
+            Place label = Place.of(-Place.EDGE, value).moved(6, where == Where.ABOVE ? -9 : 9);
+            return List.of(
+                    Item.Line.level(value, HouseStyle.QUIET_INK, DOTTED),
+                    Item.Text.quiet(label, where == Where.BESIDE ? "" : name, Brush.Side.RIGHT));
+        }
+    }
+
+    private Picture picture(String name, List<Move> runs, double speed, Panel height, Panel load) {
         double time = runs.get(0).time();
-        CombinedDomainXYPlot plot = new CombinedDomainXYPlot(
-                HouseStyle.axis(words.say("chart.move.time"), 0, Math.max(end(runs), time), 8));
-        plot.setGap(14);
-        plot.setInsets(new RectangleInsets(4, 4, 4, RIGHT));
-        XYPlot slow = speed(runs);
-        plot.add(height);
-        plot.add(slow);
-        plot.add(load);
-        shade(height, time, true);
-        shade(slow, time, false);
-        shade(load, time, false);
-        HouseStyle.dress(plot);
-        String title = words.say("chart.move." + name + ".title");
         String holdsFor = words.say(
                 "chart.move." + name + ".for",
                 setUp,
                 reference,
-                String.format(Locale.ROOT, "%.1f", speed),
-                String.format(Locale.ROOT, "%.1f", time),
-                String.format(Locale.ROOT, "%.1f", moves.terms().reaction()),
-                String.format(Locale.ROOT, "%.1f", moves.terms().hand()));
-        return new Picture(
+                tenths(speed),
+                tenths(time),
+                tenths(moves.terms().reaction()),
+                tenths(moves.terms().hand()));
+        String of = words.say("chart.of", result.model().name(), result.pack().name());
+        return Picture.ofCurves(
                 name,
-                title,
-                HouseStyle.WIDTH,
+                new Caption(
+                        words.say("chart.move." + name + ".title"),
+                        List.of(holdsFor, of),
+                        words.say("chart.move.proof")),
                 AROUND + 3 * PANEL,
-                HouseStyle.chart(plot, title, List.of(holdsFor, of), words.say("chart.move.proof")));
+                Axis.of(words.say("chart.move.time"), 0, Math.max(end(runs), time), 8),
+                shaded(height, time, words.say("chart.move.moving")),
+                shaded(speed(runs), time, ""),
+                shaded(load, time, ""));
     }
 
-    private XYPlot speed(List<Move> runs) {
+    private static String tenths(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** Both stalls may lie close together: one name above its line, the other below. */
+    private Panel speed(List<Move> runs) {
+        boolean own = moves.stall() < moves.referenceStall();
         double slower = Math.min(moves.stall(), moves.referenceStall());
         double faster = Math.max(moves.stall(), moves.referenceStall());
-        XYPlot plot =
-                panel(runs, new View("chart.axis.airspeed", Moment::speed, LEAST_SPEED, slower, faster, List.of()));
-        boolean own = moves.stall() < moves.referenceStall();
-        // Both may lie close together: one name above its line, the other below.
-        label(
-                line(plot, faster),
-                words.say("chart.move.stalls", own ? reference : setUp),
-                RectangleAnchor.TOP_LEFT,
-                TextAnchor.BOTTOM_LEFT);
-        label(
-                line(plot, slower),
-                words.say("chart.move.stalls", own ? setUp : reference),
-                RectangleAnchor.BOTTOM_LEFT,
-                TextAnchor.TOP_LEFT);
-        return plot;
+        return panel(
+                runs,
+                "chart.axis.airspeed",
+                Moment::speed,
+                LEAST_SPEED,
+                new Level(faster, words.say("chart.move.stalls", own ? reference : setUp), Where.ABOVE),
+                new Level(slower, words.say("chart.move.stalls", own ? setUp : reference), Where.BELOW));
     }
 
     private static double end(List<Move> runs) {
         return runs.stream()
-                .map(Move::history)
-                .mapToDouble(history -> history.get(history.size() - 1).time())
+                .flatMap(run -> run.history().stream())
+                .mapToDouble(Moment::time)
                 .max()
                 .orElse(0);
     }
 
-    /**
-     * What a panel shows.
-     *
-     * @param axis key of its axis
-     * @param value of a moment
-     * @param least height of the panel in terms of the value
-     * @param low in view at least
-     * @param high in view at least
-     * @param levels named beside the curves
-     */
-    private record View(
-            String axis,
-            ToDoubleFunction<Moment> value,
-            double least,
-            double low,
-            double high,
-            List<EndLabels.End> levels) {}
-
-    private XYPlot panel(List<Move> runs, View view) {
-        double bottom = view.low;
-        double top = view.high;
-        List<Curves.Curve> curves = new ArrayList<>();
-        List<EndLabels.End> ends = new ArrayList<>(view.levels);
-        for (int i = 0; i < runs.size(); i++) {
-            List<double[]> points = new ArrayList<>();
-            for (Moment moment : runs.get(i).history()) {
-                double y = view.value.applyAsDouble(moment);
-                points.add(new double[] {moment.time(), y});
-                bottom = Math.min(bottom, y);
-                top = Math.max(top, y);
-            }
-            boolean whole = runs.get(i).end() == End.FOLLOWED;
-            double[] last = points.get(points.size() - 1);
-            if (whole) {
-                ends.add(EndLabels.End.of(name(runs.get(i)), HouseStyle.look(i), last[0], last[1]));
-            }
-            curves.add(new Curves.Curve(whole ? "" : name(runs.get(i)), HouseStyle.look(i), points, Optional.empty()));
+    /** A panel behind which the time that the surfaces take is shaded. */
+    private static Panel shaded(Panel panel, double time, String name) {
+        if (time <= 0) {
+            return panel;
         }
-        double room = Math.max(ROOM * (top - bottom), (view.least - (top - bottom)) / 2);
-        NumberAxis up = HouseStyle.axis(words.say(view.axis), bottom - 2 * room, top + 1.5 * room, 5);
-        XYPlot plot = Curves.plot(HouseStyle.axis("", 0, 1, 1), up, curves);
-        plot.addAnnotation(new EndLabels(ends), false);
-        return plot;
+        List<Item> items = new ArrayList<>();
+        items.add(Item.Area.box(0, time, -Place.EDGE, Place.EDGE, SHADE));
+        items.add(Item.Text.quiet(Place.of(0, -Place.EDGE).moved(4, -9), name, Brush.Side.RIGHT));
+        items.addAll(panel.items());
+        return Panel.graph(panel.height(), panel.up(), items);
+    }
+
+    private Panel panel(List<Move> runs, String axis, ToDoubleFunction<Moment> value, double least, Level... levels) {
+        List<Curve> curves = new ArrayList<>();
+        List<EndLabels.End> ends = new ArrayList<>();
+        List<Item> items = new ArrayList<>();
+        for (Level level : levels) {
+            items.addAll(level.items());
+            if (level.where == Where.BESIDE) {
+                ends.add(EndLabels.End.ofLevel(level.name, Place.of(end(runs), level.value)));
+            }
+        }
+        for (Move run : runs) {
+            List<Place> points = run.history().stream()
+                    .map(moment -> Place.of(moment.time(), value.applyAsDouble(moment)))
+                    .toList();
+            HouseStyle.Look look = HouseStyle.look(curves.size());
+            boolean whole = run.end() == End.FOLLOWED;
+            if (whole) {
+                ends.add(EndLabels.End.ofCurve(name(run), look, points.get(points.size() - 1)));
+            }
+            curves.add(new Curve(whole ? "" : name(run), look, points));
+        }
+        List<Place> reached = Curve.reached(curves);
+        double bottom = Picture.least(
+                reached,
+                Place::y,
+                Stream.of(levels).mapToDouble(Level::value).min().orElse(0));
+        double top = Picture.most(
+                reached,
+                Place::y,
+                Stream.of(levels).mapToDouble(Level::value).max().orElse(0));
+        double room = Math.max(ROOM * (top - bottom), (least - (top - bottom)) / 2);
+        items.addAll(Curve.all(curves));
+        items.add(new EndLabels(ends));
+        return Panel.graph(1, Axis.of(words.say(axis), bottom - 2 * room, top + 1.5 * room, 5), items);
     }
 
     private String name(Move run) {
-        Mix mix = run.mix();
-        String name = words.say(
-                mix.own()
-                        ? "chart.move.own"
-                        : mix.share() == 0
-                                ? "chart.move.none"
-                                : mix.share() == 1 ? "chart.move.whole" : "chart.move.half");
+        double share = run.mix().share();
+        String key = run.mix().own() ? "own" : share == 0 ? "none" : share == 1 ? "whole" : "half";
+        String name = words.say("chart.move." + key);
         return run.end() == End.FOLLOWED
                 ? name
                 : words.say(run.end() == End.LOST_UP ? "chart.move.lost.up" : "chart.move.lost.down", name);
-    }
-
-    private static ValueMarker line(XYPlot plot, double value) {
-        ValueMarker marker = new ValueMarker(
-                value,
-                HouseStyle.QUIET_INK,
-                new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {2, 3}, 0));
-        plot.addRangeMarker(marker, Layer.BACKGROUND);
-        return marker;
-    }
-
-    private static void label(ValueMarker marker, String text, RectangleAnchor anchor, TextAnchor side) {
-        marker.setLabel(text);
-        marker.setLabelFont(HouseStyle.SMALL);
-        marker.setLabelPaint(HouseStyle.QUIET_INK);
-        marker.setLabelBackgroundColor(NOTHING);
-        marker.setLabelAnchor(anchor);
-        marker.setLabelTextAnchor(side);
-        marker.setLabelOffset(new RectangleInsets(2, 6, 2, 6));
-    }
-
-    private void shade(XYPlot plot, double time, boolean named) {
-        if (time <= 0) {
-            return;
-        }
-        IntervalMarker marker = new IntervalMarker(0, time, SHADE);
-        if (named) {
-            marker.setLabel(words.say("chart.move.moving"));
-            marker.setLabelFont(HouseStyle.SMALL);
-            marker.setLabelPaint(HouseStyle.QUIET_INK);
-            marker.setLabelBackgroundColor(NOTHING);
-            marker.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
-            marker.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
-            marker.setLabelOffset(new RectangleInsets(2, 4, 2, 4));
-        }
-        plot.addDomainMarker(marker, Layer.BACKGROUND);
     }
 }

@@ -3,11 +3,9 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import org.jfree.chart.plot.XYPlot;
 import throwline.report.ReportFile;
 import throwline.section.PolarRun;
 import throwline.study.SectionFamily;
@@ -44,7 +42,7 @@ public final class SectionCharts {
             ToDoubleFunction<SectionSweep.Point> value,
             ToDoubleFunction<PolarRun.Point> measured) {}
 
-    /** All charts, each as SVG and as PNG. */
+    /** All charts as files. */
     public List<ReportFile> draw(SectionFamily family) {
         return PictureFiles.ofReady(pictures(family));
     }
@@ -53,7 +51,7 @@ public final class SectionCharts {
         List<Picture> pictures = new ArrayList<>();
         for (Figure figure : figures(family)) {
             pictures.add(picture(family, family.byReynolds(), figure, "reynolds", SectionCharts::byReynolds));
-            pictures.add(picture(family, family.byDeflection(), figure, "deflection", SectionCharts::byDeflection));
+            pictures.add(picture(family, family.byDeflection(), figure, "deflection", this::byDeflection));
         }
         return pictures;
     }
@@ -83,9 +81,9 @@ public final class SectionCharts {
         return String.format(Locale.ROOT, "Re %,.0f", sweep.reynolds()).replace(',', ' ');
     }
 
-    private static String byDeflection(SectionSweep sweep) {
-        String degrees = String.format(Locale.ROOT, "%+.0f\u00b0", Math.toDegrees(sweep.flap()));
-        return degrees.substring(1).equals("0\u00b0") ? "0\u00b0" : degrees;
+    private String byDeflection(SectionSweep sweep) {
+        String degrees = String.format(Locale.ROOT, "%.0f\u00b0", Math.abs(Math.toDegrees(sweep.flap())));
+        return degrees.equals("0\u00b0") ? degrees : words.say(sweep.flap() < 0 ? "row.up" : "row.down", degrees);
     }
 
     private Picture picture(
@@ -94,47 +92,44 @@ public final class SectionCharts {
             Figure figure,
             String over,
             Function<SectionSweep, String> name) {
-        List<Curves.Curve> curves = new ArrayList<>();
-        List<List<double[]>> measured = new ArrayList<>();
-        for (int i = 0; i < sweeps.size(); i++) {
-            SectionSweep sweep = sweeps.get(i);
-            curves.add(new Curves.Curve(name.apply(sweep), HouseStyle.look(i), drawn(sweep, figure), Optional.empty()));
-            measured.add(measured(family, sweep, figure));
+        List<Curve> curves = new ArrayList<>();
+        List<Item> measured = new ArrayList<>();
+        for (SectionSweep sweep : sweeps) {
+            Curve curve = new Curve(name.apply(sweep), HouseStyle.look(curves.size()), drawn(sweep, figure));
+            curves.add(curve);
+            measured.addAll(curve.marks(measured(family, sweep, figure)));
         }
-        XYPlot plot = Curves.plot(
-                HouseStyle.axis(words.say("chart.section.angle"), LOWEST, HIGHEST, 9),
-                HouseStyle.axis(words.say("chart.section." + figure.name + ".axis"), figure.low, figure.high, 8),
-                curves);
-        Curves.measured(plot, curves, measured);
-        String title = words.say(
-                "chart.section." + figure.name + ".title", family.airfoil().name());
         SectionSweep first = sweeps.get(0);
-        List<String> holdsFor = List.of(words.say(
-                "chart.section.over." + over, over.equals("reynolds") ? byDeflection(first) : byReynolds(first)));
-        return new Picture(
+        String what = over.equals("reynolds") ? byDeflection(first) : byReynolds(first);
+        String key = "chart.section." + figure.name;
+        measured.addAll(Curve.all(curves));
+        return Picture.ofCurves(
                 "section-" + figure.name + "-by-" + over,
-                title,
-                HouseStyle.WIDTH,
+                new Caption(
+                        words.say(key + ".title", family.airfoil().name()),
+                        List.of(words.say("chart.section.over." + over, what)),
+                        words.say("chart.section.proof")),
                 HEIGHT,
-                HouseStyle.chart(plot, title, holdsFor, words.say("chart.section.proof")));
+                Axis.of(words.say("chart.section.angle"), LOWEST, HIGHEST, 9),
+                Panel.graph(1, Axis.of(words.say(key + ".axis"), figure.low, figure.high, 8), measured));
     }
 
-    private static List<double[]> drawn(SectionSweep sweep, Figure figure) {
+    private static List<Place> drawn(SectionSweep sweep, Figure figure) {
         return sweep.points().stream()
-                .map(point -> new double[] {Math.toDegrees(point.angle()), figure.value.applyAsDouble(point)})
-                .filter(xy -> xy[0] >= LOWEST && xy[0] <= HIGHEST)
-                .filter(xy -> xy[1] >= figure.low && xy[1] <= figure.high)
+                .map(point -> Place.of(Math.toDegrees(point.angle()), figure.value.applyAsDouble(point)))
+                .filter(place -> place.x() >= LOWEST && place.x() <= HIGHEST)
+                .filter(place -> place.y() >= figure.low && place.y() <= figure.high)
                 .toList();
     }
 
-    private static List<double[]> measured(SectionFamily family, SectionSweep sweep, Figure figure) {
+    private static List<Place> measured(SectionFamily family, SectionSweep sweep, Figure figure) {
         return family.airfoil().runs().stream()
                 .filter(run -> run.kind() != PolarRun.Kind.LIFT_DOWN
                         && Math.abs(run.deflection() - sweep.flap()) < 1e-6
                         && Math.abs(Math.log(run.reynolds() / sweep.reynolds())) < SAME_SPEED)
                 .flatMap(run -> run.points().stream())
-                .map(point -> new double[] {Math.toDegrees(point.alpha()), figure.measured.applyAsDouble(point)})
-                .filter(xy -> xy[1] >= figure.low && xy[1] <= figure.high && xy[0] <= HIGHEST)
+                .map(point -> Place.of(Math.toDegrees(point.alpha()), figure.measured.applyAsDouble(point)))
+                .filter(place -> place.y() >= figure.low && place.y() <= figure.high && place.x() <= HIGHEST)
                 .toList();
     }
 }

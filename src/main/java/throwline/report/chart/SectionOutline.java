@@ -1,70 +1,47 @@
 package throwline.report.chart;
 
-import java.awt.Shape;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * An outline for an airfoil of which thickness and camber are known, not the coordinates: thickness form and camber line of
+ * Outline for an airfoil of which thickness and camber are known, not the coordinates: thickness form and camber line of
  * the four-digit family with the top of the camber at 40 % of the chord (NACA TR 460). On a chord of 1, nose at the origin,
  * y down the page.
+ *
+ * @param thickness largest thickness over chord
+ * @param camber largest camber over chord
+ * @param hinge place of the hinge over chord
  */
-final class SectionOutline {
+record SectionOutline(double thickness, double camber, double hinge) {
 
     private static final int POINTS = 40;
     private static final double TOP = 0.4;
 
-    private final double thickness;
-    private final double camber;
-    private final double hinge;
-
-    /**
-     * An outline.
-     *
-     * @param thickness largest thickness over chord
-     * @param camber largest camber over chord
-     * @param hinge place of the hinge over chord
-     */
-    SectionOutline(double thickness, double camber, double hinge) {
-        this.thickness = thickness;
-        this.camber = camber;
-        this.hinge = hinge;
-    }
-
     /** What stays where it is. */
-    Shape front() {
-        return between(0, hinge);
+    List<Place> front() {
+        return between(0, hinge, 0);
     }
 
     /** The hinged surface, turned about a hinge in the middle of the section; rad, trailing edge down positive. */
-    Shape surface(double deflection) {
+    List<Place> surface(double deflection) {
+        return between(hinge, 1, deflection);
+    }
+
+    private List<Place> between(double from, double to, double deflection) {
         AffineTransform turn = AffineTransform.getRotateInstance(deflection, hinge, -camberLine(hinge));
-        return turn.createTransformedShape(between(hinge, 1));
-    }
-
-    private Path2D between(double from, double to) {
-        Path2D path = new Path2D.Double();
-        for (int i = 0; i <= POINTS; i++) {
-            double x = station(from, to, i);
-            double y = -camberLine(x) - half(x);
-            if (i == 0) {
-                path.moveTo(x, y);
-            } else {
-                path.lineTo(x, y);
-            }
+        List<Place> places = new ArrayList<>();
+        for (int i = 0; i <= 2 * POINTS + 1; i++) {
+            // Along the upper side to the end and back along the lower one, close together at the nose.
+            boolean upper = i <= POINTS;
+            double share = (upper ? i : 2.0 * POINTS + 1 - i) / POINTS;
+            double x = from + (to - from) * share * share;
+            double y = -camberLine(x) + (upper ? -half(x) : half(x));
+            Point2D turned = turn.transform(new Point2D.Double(x, y), new Point2D.Double());
+            places.add(Place.of(turned.getX(), turned.getY()));
         }
-        for (int i = POINTS; i >= 0; i--) {
-            double x = station(from, to, i);
-            path.lineTo(x, -camberLine(x) + half(x));
-        }
-        path.closePath();
-        return path;
-    }
-
-    /** Close together at the nose. */
-    private static double station(double from, double to, int i) {
-        double share = (double) i / POINTS;
-        return from + (to - from) * share * share;
+        return places;
     }
 
     private double half(double x) {

@@ -3,16 +3,8 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.CombinedDomainXYPlot;
-import org.jfree.chart.plot.ValueMarker;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleAnchor;
-import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
 import throwline.report.Headlines;
 import throwline.study.FlyResult;
-import throwline.study.Headline;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.words.Words;
@@ -27,7 +19,6 @@ final class ServoLoadChart {
     /** Of the panel below it that shows where the surfaces stand. */
     private static final int STANDING = 300;
 
-    private static final double GAP = 18;
     private static final double ROOM = 1.08;
     private static final int PARTS = 8;
     private static final double PER_CENT = 100;
@@ -47,42 +38,43 @@ final class ServoLoadChart {
 
     /** Empty where no load was found. */
     Optional<Picture> draw() {
-        List<Curves.Curve> curves = new ArrayList<>();
+        List<Curve> curves = new ArrayList<>();
         List<String> left = new ArrayList<>();
-        double slowest = Double.POSITIVE_INFINITY;
-        double fastest = 0;
-        double most = 0;
         for (SurfaceLoad load : result.glance().servos().loads()) {
+            List<Place> points = points(load);
             if (rated && load.rating().isEmpty()) {
                 left.add(load.surface());
-                continue;
-            }
-            List<double[]> points = points(load);
-            if (points.size() > 1) {
-                curves.add(new Curves.Curve(load.surface(), HouseStyle.look(curves.size()), points, spot(load)));
-            }
-            for (double[] point : points) {
-                slowest = Math.min(slowest, point[0]);
-                fastest = Math.max(fastest, point[0]);
-                most = Math.max(most, point[1]);
+            } else if (points.size() > 1) {
+                curves.add(new Curve(load.surface(), HouseStyle.look(curves.size()), points, spot(load)));
             }
         }
-        return curves.isEmpty() ? Optional.empty() : Optional.of(picture(curves, left, slowest, fastest, most));
+        return curves.isEmpty() ? Optional.empty() : Optional.of(picture(curves, left));
     }
 
-    private Picture picture(List<Curves.Curve> curves, List<String> left, double slowest, double fastest, double most) {
-        String key = rated ? "chart.fly.servo-load.share" : "chart.fly.servo-load.torque";
-        double top = ROOM * Math.max(most, rated ? HALF : 0);
-        NumberAxis across = HouseStyle.axis(words.say("chart.axis.airspeed"), 0.95 * slowest, fastest, 9);
-        XYPlot plot = Curves.plot(across, HouseStyle.axis(words.say(key), 0, top, 8), curves);
+    private Picture picture(List<Curve> curves, List<String> left) {
+        List<Place> points =
+                curves.stream().flatMap(curve -> curve.points().stream()).toList();
+        double slowest = 0.95 * Picture.least(points, Place::x, Double.POSITIVE_INFINITY);
+        double top = ROOM * Picture.most(points, Place::y, rated ? HALF : 0);
+        List<Item> items = new ArrayList<>();
         if (rated) {
-            half(plot);
+            items.add(Item.Line.level(HALF, HouseStyle.INK, HouseStyle.THIN));
+            items.add(Item.Text.quiet(
+                    Place.of(Place.EDGE, HALF).moved(-3, -9), words.say("chart.fly.servo-load.half"), Brush.Side.LEFT));
         }
-        Optional<XYPlot> standing =
-                new StandingPanel(result.standing(), name -> look(curves, name), words).plot(across);
+        items.addAll(Curve.all(curves));
+        String key = rated ? "chart.fly.servo-load.share" : "chart.fly.servo-load.torque";
+        List<Panel> panels = new ArrayList<>();
+        panels.add(Panel.graph(4, Axis.of(words.say(key), 0, top, 8), items));
+        new StandingPanel(result.standing(), name -> look(curves, name), words)
+                .draw(3)
+                .ifPresent(panels::add);
+        boolean standing = panels.size() > 1;
         List<String> holdsFor = new ArrayList<>();
         holdsFor.add(words.say("chart.fly.servo-load.for"));
-        standing.ifPresent(panel -> holdsFor.add(words.say("chart.fly.stand.for")));
+        if (standing) {
+            holdsFor.add(words.say("chart.fly.stand.for"));
+        }
         if (!left.isEmpty()) {
             holdsFor.add(words.say("chart.fly.servo-load.left", String.join(", ", left)));
         }
@@ -91,40 +83,21 @@ final class ServoLoadChart {
                 result.model().name(),
                 result.pack().name(),
                 result.glance().setUp().name()));
-        String title = words.say("chart.fly.servo-load.title");
-        return new Picture(
+        return Picture.ofCurves(
                 "servo-load",
-                title,
-                HouseStyle.WIDTH,
-                HEIGHT + standing.map(panel -> STANDING).orElse(0),
-                HouseStyle.chart(
-                        standing.map(panel -> both(across, plot, panel)).orElse(plot),
-                        title,
-                        holdsFor,
-                        words.say("chart.proof.assumed")));
+                new Caption(words.say("chart.fly.servo-load.title"), holdsFor, words.say("chart.proof.assumed")),
+                HEIGHT + (standing ? STANDING : 0),
+                Axis.of(words.say("chart.axis.airspeed"), slowest, Picture.most(points, Place::x, 0), 9),
+                panels.toArray(Panel[]::new));
     }
 
     /** As the load of the same surface is drawn; in a look of its own where no load is drawn. */
-    private static HouseStyle.Look look(List<Curves.Curve> curves, String surface) {
+    private static HouseStyle.Look look(List<Curve> curves, String surface) {
         return curves.stream()
                 .filter(curve -> curve.name().equals(surface))
-                .map(Curves.Curve::look)
+                .map(Curve::look)
                 .findFirst()
                 .orElseGet(() -> HouseStyle.look(curves.size()));
-    }
-
-    /** The loads above, where the surfaces stand below, over the same speeds. */
-    private static XYPlot both(NumberAxis across, XYPlot loads, XYPlot standing) {
-        CombinedDomainXYPlot both = new CombinedDomainXYPlot(across);
-        both.setGap(GAP);
-        both.setInsets(loads.getInsets());
-        for (XYPlot panel : List.of(loads, standing)) {
-            panel.setInsets(RectangleInsets.ZERO_INSETS);
-        }
-        both.add(loads, 4);
-        both.add(standing, 3);
-        HouseStyle.dress(both);
-        return both;
     }
 
     private double shown(SurfaceLoad load, double torque) {
@@ -132,8 +105,8 @@ final class ServoLoadChart {
     }
 
     /** Between the speeds looked at, torque over the square of the speed runs straight. */
-    private List<double[]> points(SurfaceLoad load) {
-        List<double[]> points = new ArrayList<>();
+    private List<Place> points(SurfaceLoad load) {
+        List<Place> points = new ArrayList<>();
         Optional<LoadPoint> before = Optional.empty();
         for (LoadPoint point : load.overSpeed()) {
             if (point.torque().isEmpty()) {
@@ -142,41 +115,26 @@ final class ServoLoadChart {
             for (int k = 1; k < PARTS && before.isPresent(); k++) {
                 points.add(between(load, before.get(), point, (double) k / PARTS));
             }
-            points.add(new double[] {point.speed(), shown(load, point.torque().get())});
+            points.add(Place.of(point.speed(), shown(load, point.torque().get())));
             before = Optional.of(point);
         }
         return points;
     }
 
-    private double[] between(SurfaceLoad load, LoadPoint slow, LoadPoint fast, double part) {
+    private Place between(SurfaceLoad load, LoadPoint slow, LoadPoint fast, double part) {
         double speed = slow.speed() + part * (fast.speed() - slow.speed());
         double low = perSquare(slow);
         double torque = (low + part * (perSquare(fast) - low)) * speed * speed;
-        return new double[] {speed, shown(load, torque)};
+        return Place.of(speed, shown(load, torque));
     }
 
     private static double perSquare(LoadPoint point) {
         return point.torque().orElse(0.0) / (point.speed() * point.speed());
     }
 
-    private Optional<Curves.Spot> spot(SurfaceLoad load) {
+    private Optional<Curve.Spot> spot(SurfaceLoad load) {
         return Headlines.known(result.glance().approachSpeed())
-                .flatMap(speed -> Headlines.known(load.comingIn()).map(t -> spot(load, speed, t)));
-    }
-
-    private Curves.Spot spot(SurfaceLoad load, Headline.Known speed, Headline.Known torque) {
-        return new Curves.Spot(
-                speed.value(), shown(load, torque.value()), shown(load, torque.low()), shown(load, torque.high()));
-    }
-
-    private void half(XYPlot plot) {
-        ValueMarker marker = new ValueMarker(HALF, HouseStyle.INK, HouseStyle.THIN);
-        marker.setLabel(words.say("chart.fly.servo-load.half"));
-        marker.setLabelFont(HouseStyle.SMALL);
-        marker.setLabelPaint(HouseStyle.QUIET_INK);
-        marker.setLabelBackgroundColor(HouseStyle.GROUND);
-        marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-        marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
-        plot.addRangeMarker(marker);
+                .flatMap(speed -> Headlines.known(load.comingIn())
+                        .map(torque -> Curve.Spot.of(speed, torque, value -> shown(load, value))));
     }
 }

@@ -3,12 +3,10 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.jfree.chart.axis.AxisLocation;
-import org.jfree.chart.plot.XYPlot;
+import java.util.stream.IntStream;
 import throwline.report.Headlines;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
-import throwline.words.Words;
 
 /** Speeds as one ruler: where each set-up stalls and how fast to come in. */
 final class SpeedsChart {
@@ -22,54 +20,34 @@ final class SpeedsChart {
     }
 
     Picture draw() {
-        Words words = question.words();
-        List<Rows.Row> rows = rows();
-        double slowest = Double.POSITIVE_INFINITY;
-        double fastest = 0;
-        for (Rows.Row row : rows) {
-            for (Rows.Mark mark : row.marks()) {
-                slowest = Math.min(slowest, mark.low());
-                fastest = Math.max(fastest, mark.high());
-            }
-        }
-        double low = fastest > 0 ? slowest * (1 - MARGIN) : 0;
+        List<Row> rows = IntStream.range(0, question.setUps().size())
+                .mapToObj(i -> question.row(i, numbers(question.setUps().get(i))))
+                .toList();
+        List<Row.Value> all =
+                rows.stream().flatMap(row -> row.numbers().stream()).toList();
+        double slowest = all.stream().mapToDouble(Row.Value::low).min().orElse(0);
+        double fastest = all.stream().mapToDouble(Row.Value::high).max().orElse(0);
+        double low = slowest * (1 - MARGIN);
         double high = fastest > 0 ? fastest * (1 + MARGIN) : 1;
-        XYPlot plot = Rows.plot(question.layout(), HouseStyle.axis(words.say("chart.axis.speed"), low, high, 8), rows);
-        plot.setInsets(Rows.room(question.layout()));
-        plot.setDomainAxis(1, question.besideAxis(low, high));
-        plot.setDomainAxisLocation(1, AxisLocation.TOP_OR_LEFT);
-        String title = words.say("chart.speeds.title");
-        return new Picture(
-                "speeds",
-                title,
-                question.layout().width(),
-                236 + Rows.HEIGHT * rows.size(),
-                HouseStyle.chart(plot, title, question.holdsFor("chart.speeds.for"), question.proof()));
+        return Picture.ofRows(
+                        "speeds",
+                        question.caption("chart.speeds.title", "chart.speeds.for"),
+                        question.layout(),
+                        236 + Panel.ROW * rows.size(),
+                        question.speeds(low, high),
+                        Panel.rows(question.layout(), rows, "", List.of()))
+                .beside(question.besideSpeeds(low, high));
     }
 
-    private List<Rows.Row> rows() {
-        List<Rows.Row> rows = new ArrayList<>();
-        for (int i = 0; i < question.setUps().size(); i++) {
-            SetUpResult setUp = question.setUps().get(i);
-            List<Rows.Mark> marks = new ArrayList<>();
-            Headlines.known(setUp.stallSpeed()).ifPresent(v -> marks.add(mark(v, false, "chart.speeds.stalls")));
-            Headlines.known(setUp.approachSpeed()).ifPresent(v -> marks.add(mark(v, true, "chart.speeds.comein")));
-            rows.add(new Rows.Row(
-                    question.name(i),
-                    HouseStyle.look(i),
-                    marks,
-                    question.words().say("chart.none")));
-        }
-        return rows;
+    private List<Row.Value> numbers(SetUpResult setUp) {
+        List<Row.Value> numbers = new ArrayList<>();
+        Headlines.known(setUp.stallSpeed()).ifPresent(v -> numbers.add(number(v, false, "chart.speeds.stalls")));
+        Headlines.known(setUp.approachSpeed()).ifPresent(v -> numbers.add(number(v, true, "chart.speeds.comein")));
+        return numbers;
     }
 
-    private Rows.Mark mark(Headline.Known speed, boolean filled, String key) {
-        String number = String.format(Locale.ROOT, "%.1f", speed.value());
-        return new Rows.Mark(
-                speed.value(),
-                speed.low(),
-                speed.high(),
-                filled,
-                question.words().say(key, number));
+    private Row.Value number(Headline.Known speed, boolean filled, String key) {
+        String label = question.words().say(key, String.format(Locale.ROOT, "%.1f", speed.value()));
+        return new Row.Value(speed.value(), speed.low(), speed.high(), filled, label);
     }
 }

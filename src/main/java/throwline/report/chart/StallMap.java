@@ -1,17 +1,12 @@
 package throwline.report.chart;
 
 import java.awt.Color;
+import java.util.ArrayList;
 import java.util.List;
-import org.jfree.chart.annotations.XYBoxAnnotation;
-import org.jfree.chart.annotations.XYTextAnnotation;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
 import throwline.study.WingSweep;
 import throwline.words.Words;
 
-/** Span across, incidence up: dark where the section is past its stall, light where it is near. */
+/** Map of the span across and incidence up: dark where the section is past its stall, light where it is near. */
 final class StallMap {
 
     /** Less angle than this left is near. */
@@ -19,8 +14,6 @@ final class StallMap {
 
     /** Half the height of a row, degrees, where there is one incidence only. */
     private static final double LONE_ROW = 0.5;
-
-    private static final int RIGHT = 130;
 
     private final Words words;
 
@@ -31,7 +24,7 @@ final class StallMap {
     /** How much a section has left. */
     private enum State {
         /** Enough. */
-        FREE(new Color(255, 255, 255, 0)),
+        FREE(HouseStyle.GROUND),
         /** Little. */
         NEAR_STALL(new Color(0xBBD7EA)),
         /** Nothing. */
@@ -48,25 +41,19 @@ final class StallMap {
         }
     }
 
-    /** A plot of these incidences, in rising order. */
-    XYPlot plot(NumberAxis across, List<WingSweep.Point> points) {
+    /** A panel of these incidences, in rising order. */
+    Panel draw(List<WingSweep.Point> points) {
         double low = bound(points, 0, -1);
         double high = bound(points, points.size() - 1, 1);
-        XYPlot plot = new XYPlot();
-        HouseStyle.dress(plot);
-        plot.setDomainAxis(across);
-        plot.setRangeAxis(HouseStyle.axis(words.say("chart.wing.stalled.axis"), low, high, 8));
-        plot.setInsets(new RectangleInsets(4, 4, 4, RIGHT));
+        List<Item> items = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
-            row(plot, points.get(i), bound(points, i, -1), bound(points, i, 1));
+            row(items, points.get(i), bound(points, i, -1), bound(points, i, 1));
         }
-        if (points.stream().flatMap(p -> p.strips().stream()).allMatch(s -> State.of(s.margin()) == State.FREE)) {
-            XYTextAnnotation none = new XYTextAnnotation(words.say("chart.none"), 0, (low + high) / 2);
-            none.setFont(HouseStyle.TEXT);
-            none.setTextAnchor(TextAnchor.CENTER);
-            plot.addAnnotation(none);
+        if (items.isEmpty()) {
+            Place middle = Place.of(0, (low + high) / 2);
+            items.add(Item.Text.of(middle, words.say("chart.none"), Brush.Side.MIDDLE));
         }
-        return plot;
+        return Panel.drawing(1, Axis.of(words.say("chart.wing.stalled.axis"), low, high, 8), false, items);
     }
 
     /** Half way to the next incidence, degrees; as far outside at the ends. */
@@ -83,7 +70,7 @@ final class StallMap {
     }
 
     /** Strips of the same state beside each other make one box. */
-    private static void row(XYPlot plot, WingSweep.Point point, double bottom, double top) {
+    private static void row(List<Item> items, WingSweep.Point point, double bottom, double top) {
         List<WingSweep.Strip> strips = point.strips();
         int from = 0;
         for (int i = 1; i <= strips.size(); i++) {
@@ -94,14 +81,8 @@ final class StallMap {
             if (state != State.FREE) {
                 WingSweep.Strip left = strips.get(from);
                 WingSweep.Strip right = strips.get(i - 1);
-                plot.addAnnotation(new XYBoxAnnotation(
-                        left.at() - left.width() / 2,
-                        bottom,
-                        right.at() + right.width() / 2,
-                        top,
-                        null,
-                        null,
-                        state.color));
+                items.add(Item.Area.box(
+                        left.at() - left.width() / 2, right.at() + right.width() / 2, bottom, top, state.color));
             }
             from = i;
         }

@@ -2,7 +2,6 @@ package throwline.report.chart;
 
 import java.util.List;
 import java.util.Optional;
-import org.jfree.chart.axis.NumberAxis;
 
 /** A small picture with everything that charts are made of. Nobody sees it. */
 final class WarmUp {
@@ -12,18 +11,13 @@ final class WarmUp {
     private WarmUp() {}
 
     static Picture picture() {
-        NumberAxis across = HouseStyle.axis("x", 0, 1, 2);
-        NumberAxis up = HouseStyle.axis("y", 0, 1, 2);
-        Curves.Curve curve = new Curves.Curve(
+        Axis axis = Axis.of("x", 0, 1, 2);
+        Curve curve = new Curve(
                 "x",
                 HouseStyle.look(1),
-                List.of(new double[] {0, 0}, new double[] {1, 1}),
-                Optional.of(new Curves.Spot(0.5, 0.5, 0.4, 0.6)));
-        return new Picture(
-                "x",
-                "x",
-                SIZE,
-                SIZE,
-                HouseStyle.chart(Curves.plot(across, up, List.of(curve)), "x", List.of("x"), "x"));
+                List.of(Place.of(0, 0), Place.of(1, 1)),
+                Optional.of(new Curve.Spot(0.5, 0.5, 0.4, 0.6)));
+        Panel panel = Panel.graph(1, axis, Curve.all(List.of(curve)));
+        return Picture.ofCurves("x", new Caption("x", List.of("x"), "x"), SIZE, axis, panel);
     }
 }

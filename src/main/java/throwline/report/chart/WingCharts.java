@@ -3,10 +3,8 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.XYPlot;
+import java.util.stream.IntStream;
 import throwline.report.ReportFile;
 import throwline.study.WingSweep;
 import throwline.words.Words;
@@ -26,7 +24,7 @@ public final class WingCharts {
     }
 
     /**
-     * All charts, each as SVG and as PNG; incidences that were not solved are left out.
+     * All charts as files; incidences that were not solved are left out.
      *
      * @param model name of the model
      * @param sweep at least one incidence solved
@@ -41,90 +39,62 @@ public final class WingCharts {
         if (solved.isEmpty()) {
             return List.of();
         }
-        List<String> holdsFor = List.of(words.say(
-                "chart.wing.for", model, sweep.setUp(), String.format(Locale.ROOT, "%.1f m/s", sweep.speed())));
+        String holdsFor = words.say(
+                "chart.wing.for", model, sweep.setUp(), String.format(Locale.ROOT, "%.1f m/s", sweep.speed()));
         List<WingSweep.Point> some = some(solved);
+        ToDoubleFunction<WingSweep.Strip> load = strip -> strip.lift() * strip.chord() / sweep.meanChord();
+        List<Curve> limits = new ArrayList<>();
+        limits.add(curve(words.say("chart.load.limit"), 0, some.get(some.size() - 1), WingSweep.Strip::limit));
+        limits.addAll(curves(some, 1, WingSweep.Strip::lift));
         return List.of(
-                curves("load", "chart.wing.load.axis", sweep, holdsFor, load(some, sweep.meanChord())),
-                curves("limit", "chart.axis.sectionlift", sweep, holdsFor, limits(some)),
-                stalled(sweep, solved, holdsFor));
+                picture("load", List.of(holdsFor), sweep, graph("chart.wing.load.axis", curves(some, 0, load))),
+                picture("limit", List.of(holdsFor), sweep, graph("chart.axis.sectionlift", limits)),
+                picture(
+                        "stalled",
+                        List.of(holdsFor, words.say("chart.wing.stalled.meaning")),
+                        sweep,
+                        new StallMap(words).draw(solved)));
     }
 
     /** A few incidences, spread evenly. */
     private static List<WingSweep.Point> some(List<WingSweep.Point> solved) {
         int count = Math.min(MOST_CURVES, solved.size());
-        List<WingSweep.Point> some = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            some.add(solved.get(count == 1 ? 0 : Math.round(i * (solved.size() - 1f) / (count - 1))));
-        }
-        return some;
-    }
-
-    private List<Curves.Curve> load(List<WingSweep.Point> some, double meanChord) {
-        List<Curves.Curve> curves = new ArrayList<>();
-        for (int i = 0; i < some.size(); i++) {
-            curves.add(curve(name(some.get(i)), i, some.get(i), strip -> strip.lift() * strip.chord() / meanChord));
-        }
-        return curves;
-    }
-
-    private List<Curves.Curve> limits(List<WingSweep.Point> some) {
-        List<Curves.Curve> curves = new ArrayList<>();
-        curves.add(curve(words.say("chart.load.limit"), 0, some.get(some.size() - 1), WingSweep.Strip::limit));
-        for (int i = 0; i < some.size(); i++) {
-            curves.add(curve(name(some.get(i)), i + 1, some.get(i), WingSweep.Strip::lift));
-        }
-        return curves;
-    }
-
-    private String name(WingSweep.Point point) {
-        return words.say("chart.wing.incidence", degrees(point.incidence()));
-    }
-
-    private static String degrees(double angle) {
-        String text = String.format(Locale.ROOT, "%.1f", Math.toDegrees(angle));
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2).replaceFirst("^-0$", "0") : text;
-    }
-
-    private static Curves.Curve curve(
-            String name, int look, WingSweep.Point point, ToDoubleFunction<WingSweep.Strip> value) {
-        List<double[]> points = point.strips().stream()
-                .map(strip -> new double[] {strip.at(), value.applyAsDouble(strip)})
+        return IntStream.range(0, count)
+                .mapToObj(i -> solved.get(count == 1 ? 0 : Math.round(i * (solved.size() - 1f) / (count - 1))))
                 .toList();
-        return new Curves.Curve(name, HouseStyle.look(look), points, Optional.empty());
     }
 
-    private Picture curves(
-            String name, String axis, WingSweep sweep, List<String> holdsFor, List<Curves.Curve> curves) {
-        double most = 0;
-        double least = 0;
-        for (Curves.Curve curve : curves) {
-            for (double[] point : curve.points()) {
-                most = Math.max(most, point[1]);
-                least = Math.min(least, point[1]);
-            }
+    private List<Curve> curves(List<WingSweep.Point> some, int firstLook, ToDoubleFunction<WingSweep.Strip> value) {
+        List<Curve> curves = new ArrayList<>();
+        for (WingSweep.Point point : some) {
+            String degrees = String.format(Locale.ROOT, "%.1f", Math.toDegrees(point.incidence()))
+                    .replaceFirst("\\.0$", "")
+                    .replaceFirst("^-0$", "0");
+            curves.add(curve(words.say("chart.wing.incidence", degrees), firstLook + curves.size(), point, value));
         }
-        NumberAxis up = HouseStyle.axis(words.say(axis), HEADROOM * least, Math.max(0.1, HEADROOM * most), 8);
-        return picture(name, holdsFor, Curves.plot(across(sweep), up, curves));
+        return curves;
     }
 
-    private Picture stalled(WingSweep sweep, List<WingSweep.Point> solved, List<String> holdsFor) {
-        List<String> lines = new ArrayList<>(holdsFor);
-        lines.add(words.say("chart.wing.stalled.meaning"));
-        return picture("stalled", lines, new StallMap(words).plot(across(sweep), solved));
+    private static Curve curve(String name, int look, WingSweep.Point point, ToDoubleFunction<WingSweep.Strip> value) {
+        List<Place> points = point.strips().stream()
+                .map(strip -> Place.of(strip.at(), value.applyAsDouble(strip)))
+                .toList();
+        return new Curve(name, HouseStyle.look(look), points);
     }
 
-    private Picture picture(String name, List<String> holdsFor, XYPlot plot) {
-        String title = words.say("chart.wing." + name + ".title");
-        return new Picture(
+    private Panel graph(String axis, List<Curve> curves) {
+        List<Place> reached = Curve.reached(curves);
+        double low = HEADROOM * Picture.least(reached, Place::y, 0);
+        double high = Math.max(0.1, HEADROOM * Picture.most(reached, Place::y, 0));
+        return Panel.graph(1, Axis.of(words.say(axis), low, high, 8), Curve.all(curves));
+    }
+
+    private Picture picture(String name, List<String> holdsFor, WingSweep sweep, Panel panel) {
+        return Picture.ofCurves(
                 "wing-" + name,
-                title,
-                HouseStyle.WIDTH,
+                new Caption(words.say("chart.wing." + name + ".title"), holdsFor, words.say("chart.section.proof")),
                 HEIGHT,
-                HouseStyle.chart(plot, title, holdsFor, words.say("chart.section.proof")));
-    }
-
-    private NumberAxis across(WingSweep sweep) {
-        return HouseStyle.axis(words.say("chart.axis.span"), -sweep.span() / 2, sweep.span() / 2, 10);
+                Axis.of(words.say("chart.axis.span"), -sweep.span() / 2, sweep.span() / 2, 10),
+                panel);
     }
 }

@@ -33,9 +33,7 @@ class LabelPlacerTest {
     @Test
     void a_label_keeps_clear_of_a_curve_where_it_can() {
         LabelPlacer placer = new LabelPlacer(PAGE);
-        for (int x = 200; x < 400; x += 5) {
-            placer.inked(x, 150);
-        }
+        placer.inked(200, 150, 400, 150);
         Rectangle2D label = placer.place(200, 150, 60, 14);
         assertThat(label.contains(label.getCenterX(), 150)).isFalse();
     }

@@ -58,15 +58,16 @@ class PlanChartTest {
     @Test
     void isToScale() {
         Model drawn = model;
-        PlanView view =
-                new PlanView(drawn, Set.of(), new throwline.units.QuantityPrinter(Display.metric()), Words.load());
+        Picture plan = new PlanChart(
+                        drawn, Set.of(), new throwline.units.QuantityPrinter(Display.metric()), Words.load())
+                .draw();
         double tailEnd = Math.max(
                 drawn.body().length() - drawn.body().nose(),
                 drawn.tail().arm() + drawn.tail().chord());
         double length = drawn.body().nose() + tailEnd;
         // The wing takes the width of the page less both margins; the drawing is as much higher as the body is long.
-        double points = (HouseStyle.WIDTH - 28 - 2 * 84) / drawn.wing().span() * length;
-        assertThat(view.height()).isCloseTo((int) Math.ceil(40 + 46 + points), within(1));
+        double points = (Layout.WIDE.width() - 28 - 2 * 84) / drawn.wing().span() * length;
+        assertThat(plan.height()).isCloseTo((int) Math.ceil(96 + 40 + 46 + points), within(1));
     }
 
     private List<String> texts(Display display, Set<String> assumed) {
