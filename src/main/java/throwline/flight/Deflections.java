@@ -1,8 +1,9 @@
 package throwline.flight;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import throwline.model.FileOrder;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
@@ -18,8 +19,8 @@ import throwline.model.Wing;
 public record Deflections(Map<String, Double> left, Map<String, Double> right, boolean atItsStop) {
 
     public Deflections {
-        left = Map.copyOf(left);
-        right = Map.copyOf(right);
+        left = FileOrder.copyOf(left);
+        right = FileOrder.copyOf(right);
     }
 
     /** A set-up alone. */
@@ -36,8 +37,8 @@ public record Deflections(Map<String, Double> left, Map<String, Double> right, b
      * @param share of full stick, 0 to 1
      */
     public static Deflections of(Wing wing, SetUp setUp, Stick stick, double share) {
-        Map<String, Double> left = new HashMap<>();
-        Map<String, Double> right = new HashMap<>();
+        Map<String, Double> left = new LinkedHashMap<>();
+        Map<String, Double> right = new LinkedHashMap<>();
         boolean cut = false;
         for (Surface surface : wing.surfaces()) {
             double base = setUp.deflection(surface.name());

@@ -1,7 +1,7 @@
 package throwline.flight;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,7 +73,7 @@ public final class SurfaceMover {
     }
 
     private static SetUp between(SetUp from, SetUp to, double share) {
-        Map<String, Double> deflections = new HashMap<>();
+        Map<String, Double> deflections = new LinkedHashMap<>();
         for (Map<String, Double> side : List.of(from.deflections(), to.deflections())) {
             for (String name : side.keySet()) {
                 double a = from.deflection(name);

@@ -3,7 +3,6 @@ package throwline.input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.units.QuantityPrinter;
@@ -16,7 +15,7 @@ final class EntryText {
 
     static String of(SetUp setUp) {
         List<String> parts = new ArrayList<>();
-        new TreeMap<>(setUp.deflections()).forEach((surface, angle) -> {
+        setUp.deflections().forEach((surface, angle) -> {
             if (angle != 0) {
                 parts.add(name(surface) + ": " + QuantityPrinter.deflection(angle));
             }
@@ -33,7 +32,7 @@ final class EntryText {
 
     private static String roll(Stick.Roll stick) {
         List<String> parts = new ArrayList<>(List.of("does: roll"));
-        for (Map.Entry<String, Stick.Throws> moved : new TreeMap<>(stick.throwsBySurface()).entrySet()) {
+        for (Map.Entry<String, Stick.Throws> moved : stick.throwsBySurface().entrySet()) {
             parts.add(name(moved.getKey()) + ": {up: " + size(moved.getValue().up()) + ", down: "
                     + size(moved.getValue().down()) + "}");
         }
@@ -45,7 +44,7 @@ final class EntryText {
         if (stick.elevator() != 0) {
             parts.add("elevator: " + QuantityPrinter.deflection(stick.elevator()));
         }
-        new TreeMap<>(stick.deflections())
+        stick.deflections()
                 .forEach((surface, angle) -> parts.add(name(surface) + ": " + QuantityPrinter.deflection(angle)));
         return name(stick.name()) + ": {" + String.join(", ", parts) + in(stick) + "}";
     }

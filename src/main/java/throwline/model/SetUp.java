@@ -13,7 +13,7 @@ import java.util.Map;
 public record SetUp(String name, Map<String, Double> deflections, double elevator) {
 
     public SetUp {
-        deflections = Map.copyOf(deflections);
+        deflections = FileOrder.copyOf(deflections);
     }
 
     /** Deflection of a surface, rad, trailing edge down positive. */

@@ -26,7 +26,7 @@ public sealed interface Stick permits Stick.Roll, Stick.Pull {
      */
     record Roll(String name, Map<String, Throws> throwsBySurface, List<String> in) implements Stick {
         public Roll {
-            throwsBySurface = Map.copyOf(throwsBySurface);
+            throwsBySurface = FileOrder.copyOf(throwsBySurface);
             in = List.copyOf(in);
         }
     }
@@ -41,7 +41,7 @@ public sealed interface Stick permits Stick.Roll, Stick.Pull {
      */
     record Pull(String name, Map<String, Double> deflections, double elevator, List<String> in) implements Stick {
         public Pull {
-            deflections = Map.copyOf(deflections);
+            deflections = FileOrder.copyOf(deflections);
             in = List.copyOf(in);
         }
     }

@@ -2,7 +2,7 @@ package throwline.sizing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -112,7 +112,7 @@ public final class LoopSearch {
     }
 
     private Stick.Pull stick(double flap, double elevator, String name) {
-        Map<String, Double> moved = new HashMap<>();
+        Map<String, Double> moved = new LinkedHashMap<>();
         if (flap > 0) {
             groups.flaps().forEach(s -> moved.put(s.name(), Math.min(flap, free(s))));
         }

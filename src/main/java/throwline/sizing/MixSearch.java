@@ -1,7 +1,7 @@
 package throwline.sizing;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -131,7 +131,7 @@ public final class MixSearch {
 
     /** The set-up with the lever at a share of its way. */
     private SetUp between(double lever) {
-        Map<String, Double> deflections = new HashMap<>();
+        Map<String, Double> deflections = new LinkedHashMap<>();
         for (Surface surface : airframe.model().wing().surfaces()) {
             double start = surface.reached(from.deflection(surface.name()));
             double end = surface.reached(to.deflection(surface.name()));

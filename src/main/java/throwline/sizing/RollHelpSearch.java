@@ -1,7 +1,7 @@
 package throwline.sizing;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -100,7 +100,7 @@ public final class RollHelpSearch {
     }
 
     private Stick.Roll with(double size, String name) {
-        Map<String, Stick.Throws> moved = new HashMap<>();
+        Map<String, Stick.Throws> moved = new LinkedHashMap<>();
         stick.throwsBySurface().forEach((surface, throwsOf) -> {
             if (groups.ailerons().stream().anyMatch(s -> s.name().equals(surface))) {
                 moved.put(surface, throwsOf);

@@ -1,6 +1,6 @@
 package throwline.sizing;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -138,7 +138,7 @@ public final class RollThrow {
     }
 
     private Stick.Roll stick(double size, String name) {
-        Map<String, Stick.Throws> throwsBySurface = new HashMap<>();
+        Map<String, Stick.Throws> throwsBySurface = new LinkedHashMap<>();
         for (Surface surface : groups.ailerons()) {
             throwsBySurface.put(
                     surface.name(),

@@ -1,6 +1,6 @@
 package throwline.sizing;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -66,7 +66,7 @@ public record SurfaceGroups(List<Surface> flaps, List<Surface> ailerons) {
 
     /** A set-up with the flaps and ailerons at these angles, rad, trailing edge down positive. */
     public SetUp setUp(String name, double flap, double aileron) {
-        Map<String, Double> deflections = new HashMap<>();
+        Map<String, Double> deflections = new LinkedHashMap<>();
         put(deflections, flaps, flap);
         put(deflections, ailerons, aileron);
         return new SetUp(name, deflections, 0);

@@ -1,7 +1,7 @@
 package throwline.study;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -334,7 +334,7 @@ public final class FindStudy {
         }
 
         private SetUp partOf(SetUp setUp, double share) {
-            Map<String, Double> part = new HashMap<>();
+            Map<String, Double> part = new LinkedHashMap<>();
             setUp.deflections().forEach((surface, angle) -> part.put(surface, share * angle));
             return new SetUp(setUp.name(), part, 0);
         }

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -127,7 +127,7 @@ final class LikelyBands {
     /** The three inputs that move the numbers most, measured by the bands of these numbers. */
     List<Sensitivity> matters(SetUpResult result) {
         List<Ranked> ranked = new ArrayList<>();
-        Map<String, Ranked> airfoils = new HashMap<>();
+        Map<String, Ranked> airfoils = new LinkedHashMap<>();
         for (int k = 0; k < unknowns.size(); k++) {
             Ranked one = ranked(result, k);
             if (unknowns.get(k).kind().isAirfoil()) {

@@ -2,10 +2,10 @@ package throwline.study;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
 import throwline.flight.Flight;
@@ -78,7 +78,7 @@ final class PerturbedRun {
 
     /** A surface that is at neutral stays there: that is what trim is for. */
     private static SetUp moved(SetUp setUp, Map<String, Double> errors) {
-        Map<String, Double> moved = new HashMap<>(setUp.deflections());
+        Map<String, Double> moved = new LinkedHashMap<>(setUp.deflections());
         moved.replaceAll((name, angle) -> angle == 0 ? angle : angle + errors.getOrDefault(name, 0.0));
         return new SetUp(setUp.name(), moved, setUp.elevator());
     }
@@ -118,12 +118,11 @@ final class PerturbedRun {
     }
 
     private static Stick.Roll moved(Stick.Roll stick, Map<String, Double> errors) {
-        Map<String, Stick.Throws> moved = stick.throwsBySurface().entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, entry -> {
-                    double error = errors.getOrDefault(entry.getKey(), 0.0);
-                    Stick.Throws t = entry.getValue();
-                    return new Stick.Throws(Math.max(0, t.up() + error), Math.max(0, t.down() + error));
-                }));
+        Map<String, Stick.Throws> moved = new LinkedHashMap<>(stick.throwsBySurface());
+        moved.replaceAll((surface, t) -> {
+            double error = errors.getOrDefault(surface, 0.0);
+            return new Stick.Throws(Math.max(0, t.up() + error), Math.max(0, t.down() + error));
+        });
         return new Stick.Roll(stick.name(), moved, stick.in());
     }
 }

@@ -3,7 +3,6 @@ package throwline.report.data;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import throwline.model.Model;
 import throwline.model.Stick;
 import throwline.model.Surface;
@@ -143,7 +142,7 @@ public final class FindJson {
     }
 
     private static void moves(JsonWriter json, Model model, Stick.Roll stick) {
-        for (Map.Entry<String, Stick.Throws> moved : new TreeMap<>(stick.throwsBySurface()).entrySet()) {
+        for (Map.Entry<String, Stick.Throws> moved : stick.throwsBySurface().entrySet()) {
             model.wing().surfaces().stream()
                     .filter(s -> s.name().equals(moved.getKey()))
                     .forEach(s -> {
