@@ -28,6 +28,15 @@ public enum FlightQuantity {
             Screen.CLOSE_CALLS),
     /** Height lost per second at the approach speed, positive down. */
     SINK_RATE("sinkRate", Dimension.SPEED, "sink", Part.AIR, "descentAngle.*", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    /** Metres forward for each metre of height at the approach speed. */
+    APPROACH_GLIDE_RATIO(
+            "approachGlideRatio",
+            Dimension.NUMBER,
+            "glide-in",
+            Part.AIR,
+            "descentAngle.*",
+            Presence.ALWAYS,
+            Screen.DATA),
     /** Best ratio of distance to height at any speed. */
     BEST_GLIDE_RATIO(
             "bestGlideRatio", Dimension.NUMBER, "glide", Part.AIR, "bestGlideRatio.*", Presence.ALWAYS, Screen.DATA),

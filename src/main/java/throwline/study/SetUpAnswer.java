@@ -1,5 +1,6 @@
 package throwline.study;
 
+import static throwline.study.FlightQuantity.APPROACH_GLIDE_RATIO;
 import static throwline.study.FlightQuantity.APPROACH_SPEED;
 import static throwline.study.FlightQuantity.BEST_GLIDE_RATIO;
 import static throwline.study.FlightQuantity.DESCENT_ANGLE;
@@ -176,7 +177,19 @@ final class SetUpAnswer {
 
     /** Numbers that follow from the angle of the descent and the approach speed, m/s, with their bands. */
     static Map<FlightQuantity, Headline> ofDescent(double speed, Headline.Known angle) {
-        return Map.of(DESCENT_ANGLE, angle, SINK_RATE, sinkRate(speed, angle));
+        return Map.of(DESCENT_ANGLE, angle, SINK_RATE, sinkRate(speed, angle), APPROACH_GLIDE_RATIO, glideRatio(angle));
+    }
+
+    /** Way forward over way down: the cotangent of the path; none where the path may be level. */
+    private static Headline glideRatio(Headline.Known angle) {
+        return angle.low() > 0
+                ? new Headline.Known(
+                        1 / Math.tan(angle.value()),
+                        1 / Math.tan(Math.min(Math.PI / 2, angle.high())),
+                        1 / Math.tan(angle.low()),
+                        angle.basis(),
+                        angle.shared())
+                : new Headline.Unknown("why.not-found");
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {

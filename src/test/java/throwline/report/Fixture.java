@@ -189,6 +189,7 @@ public final class Fixture {
         numbers.put(FlightQuantity.APPROACH_SPEED, banded(approach, 0.06));
         numbers.put(FlightQuantity.DESCENT_ANGLE, banded(angle, flap > 50 ? 0.2 : 0.15));
         numbers.put(FlightQuantity.SINK_RATE, banded(approach * Math.sin(angle), 0.2));
+        numbers.put(FlightQuantity.APPROACH_GLIDE_RATIO, banded(1 / Math.tan(angle), 0.15));
         numbers.put(FlightQuantity.BEST_GLIDE_RATIO, banded(1 / Math.tan(angle) * 1.1, 0.15));
         numbers.put(
                 FlightQuantity.NOSE_DOWN_SPEED,

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import throwline.report.Fixture;
 import throwline.report.Sentences;
+import throwline.study.FlightQuantity;
 import throwline.units.Display;
 import throwline.words.Words;
 
@@ -19,7 +20,7 @@ class CompareCsvTest {
     @Test
     void one_number_a_line_below_one_heading() {
         assertThat(lines.get(0)).isEqualTo("model,pack,setup,quantity,stick,unit,value,low,high,basis,why");
-        assertThat(lines).hasSize(1 + 2 * 4 * (14 + 2));
+        assertThat(lines).hasSize(1 + 2 * 4 * (FlightQuantity.values().length - 1 + 2));
         assertThat(lines).allMatch(line -> line.split(",", -1).length == 11);
     }
 

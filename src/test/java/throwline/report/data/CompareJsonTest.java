@@ -35,6 +35,7 @@ class CompareJsonTest {
                         "approachSpeed",
                         "descentAngle",
                         "sinkRate",
+                        "approachGlideRatio",
                         "bestGlideRatio",
                         "noseDownSpeed",
                         "elevator",
