@@ -11,6 +11,7 @@ import throwline.input.NamedAirfoils;
 import throwline.input.Problem;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
+import throwline.report.Sentences;
 import throwline.report.chart.SectionCharts;
 import throwline.report.data.SectionJson;
 import throwline.report.table.AirfoilTable;
@@ -90,7 +91,7 @@ final class SectionCommand implements Callable<Integer> {
         form.answer(
                 context,
                 Display.metric(),
-                () -> new SectionJson().write(sweep),
+                () -> new SectionJson(new Sentences(context.words(), Display.metric())).write(sweep),
                 page -> new SectionTable(page, context.words()).write(sweep));
         return ExitCode.DONE.number();
     }

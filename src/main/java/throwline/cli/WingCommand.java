@@ -11,6 +11,7 @@ import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.report.ReportFile;
+import throwline.report.Sentences;
 import throwline.report.chart.WingCharts;
 import throwline.report.data.WingJson;
 import throwline.report.table.WingTable;
@@ -20,6 +21,7 @@ import throwline.study.WingQuestion;
 import throwline.study.WingStudy;
 import throwline.study.WingSweep;
 import throwline.units.Dimension;
+import throwline.units.Display;
 
 /** The bare wing at one set-up over incidence. */
 @Command(name = "wing")
@@ -81,7 +83,7 @@ final class WingCommand implements Callable<Integer> {
         form.answer(
                 context,
                 project.display(),
-                () -> new WingJson().write(sweep),
+                () -> new WingJson(new Sentences(context.words(), Display.metric())).write(sweep),
                 page -> new WingTable(page, context.words()).write(name, sweep));
         return ExitCode.of(sweep.points().stream().allMatch(WingSweep.Point::converged));
     }

@@ -3,6 +3,9 @@ package throwline.study;
 import java.util.List;
 import java.util.Optional;
 import throwline.flight.GustMargin;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * What one set-up does close to the ground and in bumps, throttle shut. Heights are those of the wheels, or of the belly;
@@ -92,7 +95,11 @@ public record FieldAnswer(
      * @param left travel left beyond the larger of the two, rad; not positive where the travel does not suffice
      * @param endsFirst true where with the wheels at the ground its travel ends before the wing lets go
      */
-    public record FlareElevator(double roundOut, double touchdown, double left, boolean endsFirst) {}
+    public record FlareElevator(
+            @Measure(Dimension.ANGLE) double roundOut,
+            @Measure(Dimension.ANGLE) double touchdown,
+            @Measure(Dimension.ANGLE) double left,
+            @Key("endsBeforeWing") boolean endsFirst) {}
 
     /** Gust from below, m/s, that {@link Margins#usualLoad} is given for. */
     public static final double USUAL_GUST = GustMargin.USUAL;
@@ -109,13 +116,13 @@ public record FieldAnswer(
      * @param fitFor what air that is good for
      */
     public record Margins(
-            double speed,
-            double angle,
-            double gust,
+            @Key("speedLeft") double speed,
+            @Key("angleLeft") @Measure(Dimension.ANGLE) double angle,
+            @Key(Key.NONE) double gust,
             double firstGust,
-            double usualLoad,
+            @Key("loadOfTwoMetres") double usualLoad,
             double headwindLimit,
-            FitFor fitFor) {}
+            @Key("goodFor") FitFor fitFor) {}
 
     /** What air a gust limit is good for (common practice, no source). */
     public enum FitFor {

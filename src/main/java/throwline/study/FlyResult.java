@@ -5,6 +5,9 @@ import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Propeller;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 import throwline.units.Quantity;
 import throwline.words.Message;
 
@@ -52,18 +55,21 @@ public record FlyResult(
      * @param stabilityMargin distance of the balance point ahead of the neutral point over the mean chord, at approach;
      *     empty where it was not found
      * @param neutralPoint behind the wing's leading edge at the middle, m; empty where it was not found
+     * @param tailMargin angle left before the tail stalls, at approach, rad
      * @param cruiseSpeed twice the clean stall speed, m/s
      * @param elevatorAtCruise where the elevator stands at that speed, rad
-     * @param tailMargin angle left before the tail stalls, at approach, rad
      * @param why the elevator's change against the reference at equal speed, by cause; empty for the reference itself
      */
     public record Balance(
             Optional<Double> stabilityMargin,
             Optional<Double> neutralPoint,
-            double cruiseSpeed,
-            Headline elevatorAtCruise,
+
+            @Key("tailStallMargin") @Measure(Dimension.ANGLE)
             double tailMargin,
-            Optional<Why> why) {}
+
+            double cruiseSpeed,
+            @Measure(Dimension.ANGLE) Headline elevatorAtCruise,
+            @Key("elevatorChangeWhy") Optional<Why> why) {}
 
     /**
      * Causes of the elevator's change, each in rad of elevator, trailing edge down positive.
@@ -75,7 +81,13 @@ public record FlyResult(
      * @param attitude the body flies at another angle
      * @param rest what these leave
      */
-    public record Why(double camber, double downwash, double dragArm, double wake, double attitude, double rest) {}
+    public record Why(
+            @Measure(Dimension.ANGLE) double camber,
+            @Measure(Dimension.ANGLE) double downwash,
+            @Measure(Dimension.ANGLE) double dragArm,
+            @Measure(Dimension.ANGLE) double wake,
+            @Measure(Dimension.ANGLE) double attitude,
+            @Measure(Dimension.ANGLE) double rest) {}
 
     /**
      * Slowest flight in a turn without losing speed in it.
@@ -84,7 +96,7 @@ public record FlyResult(
      * @param stallSpeed m/s
      * @param heldByElevator true where the elevator's travel ends before the wing lets go
      */
-    public record Turn(double bank, Headline stallSpeed, boolean heldByElevator) {}
+    public record Turn(@Measure(Dimension.ANGLE) double bank, Headline stallSpeed, boolean heldByElevator) {}
 
     /**
      * Full stick to the right at approach speed.
@@ -99,7 +111,7 @@ public record FlyResult(
      */
     public record RollDetail(
             String stick,
-            Headline rate,
+            @Measure(Dimension.ANGULAR_RATE) Headline rate,
             Optional<Double> timeToNinety,
             Optional<Double> yawing,
             boolean atItsStop,
@@ -120,11 +132,11 @@ public record FlyResult(
      */
     public record Descents(
             double wind,
-            Optional<Double> overGround,
+            @Measure(Dimension.ANGLE) Optional<Double> overGround,
             double limitSpeed,
-            Optional<Double> steepest,
+            @Measure(Dimension.ANGLE) Optional<Double> steepest,
             Optional<Double> steepestSpeed,
-            List<OtherPropeller> propellers) {
+            @Key("otherPropellers") List<OtherPropeller> propellers) {
         public Descents {
             propellers = List.copyOf(propellers);
         }
@@ -136,7 +148,9 @@ public record FlyResult(
      * @param shut what it does
      * @param descentAngle at approach speed, rad
      */
-    public record OtherPropeller(Propeller.Shut shut, Headline descentAngle) {}
+    public record OtherPropeller(
+            @Key("throttleShut") Propeller.Shut shut,
+            @Measure(Dimension.ANGLE) Headline descentAngle) {}
 
     /**
      * Roll rate at a speed.
@@ -144,7 +158,8 @@ public record FlyResult(
      * @param speed m/s
      * @param rate rad/s
      */
-    public record RollPoint(double speed, double rate) {}
+    public record RollPoint(
+            double speed, @Measure(Dimension.ANGULAR_RATE) double rate) {}
 
     /**
      * Something that the owner does not know exactly, and the number that it moves most in terms of that number's band.

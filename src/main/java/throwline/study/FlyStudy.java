@@ -195,11 +195,11 @@ public final class FlyStudy {
             return new Balance(
                     stability.map(Stability::margin),
                     stability.map(Stability::neutralPoint),
+                    attitude.tailMargin(),
                     cruise,
                     atCruise.steady()
                             .<Headline>map(a -> bands.around("elevator", a.elevator()))
                             .orElseGet(() -> SetUpAnswer.why(atCruise)),
-                    attitude.tailMargin(),
                     why);
         }
 

@@ -2,6 +2,9 @@ package throwline.study;
 
 import java.util.List;
 import throwline.section.Basis;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * One section with its surface at one deflection over angle of attack.
@@ -17,12 +20,12 @@ import throwline.section.Basis;
  */
 public record SectionSweep(
         String airfoil,
-        double reynolds,
-        double flap,
+        @Key("re") double reynolds,
+        @Measure(Dimension.ANGLE) double flap,
         double flapChord,
         double maxLift,
         double minLift,
-        double stallAngle,
+        @Measure(Dimension.ANGLE) double stallAngle,
         List<Point> points) {
 
     public SectionSweep {
@@ -39,5 +42,11 @@ public record SectionSweep(
      * @param hinge hinge moment coefficient
      * @param basis what these rest on
      */
-    public record Point(double angle, double lift, double drag, double moment, double hinge, Basis basis) {}
+    public record Point(
+            @Measure(Dimension.ANGLE) double angle,
+            double lift,
+            double drag,
+            double moment,
+            double hinge,
+            Basis basis) {}
 }

@@ -3,6 +3,8 @@ package throwline.study;
 import java.util.List;
 import throwline.model.SetUp;
 import throwline.study.HeadlineNumbers.RollRate;
+import throwline.units.Dimension;
+import throwline.units.Measure;
 import throwline.words.Message;
 
 /**
@@ -128,7 +130,12 @@ public record SetUpResult(
      * @param elevator rad, trailing edge down positive
      */
     public record SpeedPoint(
-            double speed, double descentAngle, double sinkRate, double lift, double drag, double elevator) {}
+            double speed,
+            @Measure(Dimension.ANGLE) double descentAngle,
+            double sinkRate,
+            double lift,
+            double drag,
+            @Measure(Dimension.ANGLE) double elevator) {}
 
     /**
      * One strip of the wing.

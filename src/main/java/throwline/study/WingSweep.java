@@ -2,6 +2,9 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 import throwline.words.Message;
 
 /**
@@ -17,14 +20,14 @@ import throwline.words.Message;
  * @param warnings what holds for the whole sweep
  */
 public record WingSweep(
-        String setUp,
+        @Key(Key.NONE) String setUp,
         double area,
         double span,
         double meanChord,
-        double speed,
+        @Key(Key.NONE) double speed,
         List<Point> points,
-        Optional<Stall> stall,
-        List<Message> warnings) {
+        @Key(Key.NONE) Optional<Stall> stall,
+        @Key(Key.NONE) List<Message> warnings) {
 
     public WingSweep {
         points = List.copyOf(points);
@@ -39,7 +42,7 @@ public record WingSweep(
      * @param checkedMaximum largest lift with the sections' falling curves
      * @param plateau half of the area past its stall angle
      */
-    public record Stall(Mark onset, double at, Mark checkedMaximum, Mark plateau) {}
+    public record Stall(Mark onset, @Key("onsetAt") double at, Mark checkedMaximum, Mark plateau) {}
 
     /**
      * One mark.
@@ -47,7 +50,7 @@ public record WingSweep(
      * @param incidence of the root chord, rad
      * @param lift lift coefficient
      */
-    public record Mark(double incidence, double lift) {}
+    public record Mark(@Measure(Dimension.ANGLE) double incidence, double lift) {}
 
     /**
      * One incidence.
@@ -65,7 +68,7 @@ public record WingSweep(
      * @param strips left tip to right tip
      */
     public record Point(
-            double incidence,
+            @Measure(Dimension.ANGLE) double incidence,
             double lift,
             double drag,
             double inducedDrag,
@@ -101,8 +104,8 @@ public record WingSweep(
             double chord,
             double lift,
             double limit,
-            double localIncidence,
-            double deflection,
-            double margin,
+            @Measure(Dimension.ANGLE) double localIncidence,
+            @Measure(Dimension.ANGLE) double deflection,
+            @Measure(Dimension.ANGLE) double margin,
             double hinge) {}
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -24,8 +25,7 @@ import throwline.model.Stick;
 class ModelCopyTest {
 
     private static final double DEGREE = Math.toRadians(1);
-    private static final SetUp SET_UP =
-            new SetUp("steep: \"new\"", Map.of("flaps", 41.26 * DEGREE, "ailerons", -3 * DEGREE), 2.5 * DEGREE);
+    private static final SetUp SET_UP = new SetUp("steep: \"new\"", flapsThenAilerons(), 2.5 * DEGREE);
     private static final Stick.Roll STICK =
             new Stick.Roll("half", Map.of("ailerons", new Stick.Throws(8 * DEGREE, 6.5 * DEGREE)), List.of("clean"));
 
@@ -53,6 +53,13 @@ class ModelCopyTest {
                 s -> s.replaceAll("(?s)sticks:.*", "").stripTrailing(),
                 s -> s.replaceAll("(?s)sticks:.*", "sticks: {low: {does: roll, ailerons: 9 deg}}\n"),
                 s -> s.replaceAll("(?s)(set-ups:.*?\n)\n(sticks:.*)", "$2\n$1"));
+    }
+
+    private static Map<String, Double> flapsThenAilerons() {
+        Map<String, Double> deflections = new LinkedHashMap<>();
+        deflections.put("flaps", 41.26 * DEGREE);
+        deflections.put("ailerons", -3 * DEGREE);
+        return deflections;
     }
 
     @ParameterizedTest
@@ -107,7 +114,7 @@ class ModelCopyTest {
                 .orElseThrow();
         List<String> lines = copy.text().lines().toList();
         int at = lines.indexOf(
-                "  \"steep: \\\"new\\\"\": {ailerons: 3 deg up, flaps: 41.3 deg down, elevator: 2.5 deg down}"
+                "  \"steep: \\\"new\\\"\": {flaps: 41.3 deg down, ailerons: 3 deg up, elevator: 2.5 deg down}"
                         + "   # found, an estimate");
         assertThat(at).isPositive();
         assertThat(lines.get(at - 1)).startsWith("  airbrake:");

@@ -103,9 +103,9 @@ public final class FlyFixture {
                 Optional.of(new FlyResult.Balance(
                         Optional.of(clean ? -0.02 : 0.11),
                         Optional.of(0.117),
+                        5.7 * DEG,
                         19,
                         known(3 * DEG, 2 * DEG),
-                        5.7 * DEG,
                         clean
                                 ? Optional.empty()
                                 : Optional.of(new FlyResult.Why(-6 * DEG, 2 * DEG, DEG, 0, 7 * DEG, 0.3 * DEG)))),

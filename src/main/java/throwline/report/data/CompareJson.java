@@ -13,12 +13,11 @@ import throwline.study.Headline;
 import throwline.study.HeadlineNumbers;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.FirstStall;
-import throwline.words.Message;
+import throwline.units.Dimension;
 
 /** Comparisons as JSON, format {@code compare/1}: SI units, angles in degrees. */
 public final class CompareJson {
 
-    /** Numbers that the format has and that no study works out. */
     private final Sentences sentences;
 
     /** A writer with these words. */
@@ -56,8 +55,7 @@ public final class CompareJson {
             json.end();
         }
         json.end();
-        json.key("warnings");
-        notes(json, answer.comparison().warnings());
+        new RecordWriter(json, sentences).write("warnings", answer.comparison().warnings());
         json.end();
     }
 
@@ -83,19 +81,18 @@ public final class CompareJson {
         json.key("firstStall");
         firstStall(json, result.firstStall());
         new ServoJson(this).write(json, result.servos(), result.elevator());
-        json.key("notes");
-        notes(json, result.notes());
+        new RecordWriter(json, sentences).write("notes", result.notes());
         json.end();
     }
 
     private void quantity(JsonWriter json, FlightQuantity quantity, HeadlineNumbers numbers) {
-        double unit = DataUnit.of(quantity.dimension()).factor();
+        RecordWriter records = new RecordWriter(json, sentences);
         if (quantity == FlightQuantity.ROLL_RATE) {
             json.key(quantity.key()).object();
-            numbers.of(quantity).forEach(entry -> headline(json, entry.stick(), entry.number(), unit));
+            numbers.of(quantity).forEach(entry -> records.write(entry.stick(), entry.number(), quantity.dimension()));
             json.end();
         } else {
-            headline(json, quantity.key(), numbers.number(quantity), unit);
+            records.write(quantity.key(), numbers.number(quantity), quantity.dimension());
         }
     }
 
@@ -116,36 +113,11 @@ public final class CompareJson {
         json.end();
     }
 
-    private void notes(JsonWriter json, List<Message> notes) {
-        json.array();
-        for (Message note : notes) {
-            json.shortObject();
-            json.key("code").value(note.code());
-            json.key("text").value(sentences.say(note));
-            json.end();
-        }
-        json.end();
-    }
-
     void plain(JsonWriter json, String key, Headline headline) {
-        headline(json, key, headline, 1);
+        new RecordWriter(json, sentences).write(key, headline);
     }
 
     void angle(JsonWriter json, String key, Headline headline) {
-        headline(json, key, headline, Math.toDegrees(1));
-    }
-
-    private void headline(JsonWriter json, String key, Headline headline, double unit) {
-        json.key(key).shortObject();
-        if (headline instanceof Headline.Known known) {
-            json.key("value").value(known.value() * unit);
-            json.key("low").value(known.low() * unit);
-            json.key("high").value(known.high() * unit);
-            json.key("basis").value(Codes.of(known.basis()));
-        } else if (headline instanceof Headline.Unknown unknown) {
-            json.key("value").nothing();
-            json.key("why").value(sentences.why(unknown));
-        }
-        json.end();
+        new RecordWriter(json, sentences).write(key, headline, Dimension.ANGLE);
     }
 }

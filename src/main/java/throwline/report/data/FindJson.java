@@ -1,8 +1,8 @@
 package throwline.report.data;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Stick;
 import throwline.model.Surface;
@@ -12,7 +12,6 @@ import throwline.report.Sentences;
 import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
-import throwline.sizing.Limit;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
@@ -23,6 +22,7 @@ import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.ThrowBand;
 import throwline.study.FindResult.TrimFound;
+import throwline.units.Dimension;
 import throwline.words.Message;
 
 /** What must stand where, as JSON, format {@code find/1}: SI units, angles in degrees, trailing edge down positive. */
@@ -64,11 +64,10 @@ public final class FindJson {
         json.key("flown").array();
         result.flown().ifPresent(f -> f.packs().get(0).setUps().forEach(setUp -> compare.setUp(json, setUp)));
         json.end();
-        json.key("warnings").array();
-        result.notes().forEach(note -> note(json, note));
-        note(json, Message.of("note.assumed-bands"));
-        result.beyondMeasured().forEach(note -> note(json, note));
-        json.end();
+        List<Message> warnings = new ArrayList<>(result.notes());
+        warnings.add(Message.of("note.assumed-bands"));
+        warnings.addAll(result.beyondMeasured());
+        records(json).write("warnings", warnings);
         json.end();
         return json.toString();
     }
@@ -78,7 +77,7 @@ public final class FindJson {
         json.object();
         json.key("name").value(found.trial().setUp().name());
         json.key("met").value(found.met());
-        codes(json, "why", found.why());
+        records(json).write("why", found.why());
         json.key("surfaces").array();
         for (Surface surface : result.model().wing().surfaces()) {
             bench(
@@ -87,15 +86,15 @@ public final class FindJson {
         }
         json.end();
         compare.plain(json, "stallSpeed", answer.stallSpeed());
-        headline(json, "descentAngle", answer.descentAngle());
-        headline(json, "elevatorChange", answer.elevatorChange());
+        records(json).write("descentAngle", answer.descentAngle(), Dimension.ANGLE);
+        records(json).write("elevatorChange", answer.elevatorChange(), Dimension.ANGLE);
         json.key("oneDegree").array();
         for (FoundSetUp.OneDegree one : found.oneDegree()) {
             json.shortObject();
             json.key("surface").value(one.flaps() ? "flaps" : "ailerons");
             json.key("step").value(one.step() * DEGREE);
             json.key("stallSpeed").value(one.stallSpeed());
-            number(json, "descentAngle", one.angle().map(a -> a * DEGREE));
+            records(json).write("descentAngle", one.angle().map(a -> a * DEGREE));
             json.end();
         }
         json.end();
@@ -103,7 +102,7 @@ public final class FindJson {
         answer.throwBand().ifPresentOrElse(b -> band(json, found, b), json::nothing);
         trial(json, "least", found.least());
         trial(json, "most", found.most());
-        codes(json, "stoppedBy", found.stoppedBy());
+        records(json).write("stoppedBy", found.stoppedBy());
         json.end();
     }
 
@@ -130,14 +129,14 @@ public final class FindJson {
         json.object();
         json.key("setup").value(answer.in().name());
         json.key("met").value(answer.found().map(FoundThrow::met).orElse(false));
-        codes(json, "why", answer.found().map(FoundThrow::why).orElse(List.of()));
+        records(json).write("why", answer.found().map(FoundThrow::why).orElse(List.of()));
         json.key("throws").array();
         answer.found().ifPresent(f -> moves(json, model, f.stick()));
         json.end();
         compare.angle(json, "rate", answer.rate());
-        number(json, "rateAtStops", answer.found().map(f -> f.rateAtStops() * DEGREE));
-        number(json, "oneDegree", answer.found().map(f -> f.perDegree() * DEGREE));
-        number(json, "yawing", answer.found().map(FoundThrow::yawing));
+        records(json).write("rateAtStops", answer.found().map(f -> f.rateAtStops() * DEGREE));
+        records(json).write("oneDegree", answer.found().map(f -> f.perDegree() * DEGREE));
+        records(json).write("yawing", answer.found().map(FoundThrow::yawing));
         json.end();
     }
 
@@ -166,10 +165,13 @@ public final class FindJson {
         json.object();
         json.key("setup").value(answer.in().name());
         json.key("stick").value(answer.helped().name());
-        number(json, "speed", answer.help().map(RollHelp::speed));
+        records(json).write("speed", answer.help().map(RollHelp::speed));
         compare.angle(json, "without", answer.without());
         compare.angle(json, "with", answer.with());
-        codes(json, "stoppedBy", answer.help().map(RollHelp::stoppedBy).stream().toList());
+        records(json)
+                .write(
+                        "stoppedBy",
+                        answer.help().map(RollHelp::stoppedBy).stream().toList());
         json.key("points").array();
         for (RollHelp.Point point : answer.help().map(RollHelp::points).orElse(List.of())) {
             json.shortObject();
@@ -186,10 +188,10 @@ public final class FindJson {
     private void loop(JsonWriter json, LoopFound answer) {
         json.object();
         json.key("setup").value(answer.in().name());
-        number(json, "speed", answer.help().map(LoopHelp::speed));
+        records(json).write("speed", answer.help().map(LoopHelp::speed));
         compare.plain(json, "without", answer.without());
         compare.plain(json, "radius", answer.radius());
-        codes(json, "stoppedBy", answer.help().map(LoopHelp::stoppedBy).orElse(List.of()));
+        records(json).write("stoppedBy", answer.help().map(LoopHelp::stoppedBy).orElse(List.of()));
         answer.help().ifPresent(help -> {
             json.key("own");
             pull(json, help.own());
@@ -198,7 +200,7 @@ public final class FindJson {
             json.key("points").array();
             help.points().forEach(p -> pull(json, p));
             json.end();
-            number(json, "stallsBelow", help.stallsBelow());
+            records(json).write("stallsBelow", help.stallsBelow());
             json.key("atSpeeds").array();
             for (LoopHelp.AtSpeed at : help.atSpeeds()) {
                 json.object();
@@ -229,7 +231,7 @@ public final class FindJson {
         json.object();
         json.key("from").value(answer.from().name());
         json.key("to").value(answer.to().name());
-        number(json, "speed", answer.curve().map(MixCurve::speed));
+        records(json).write("speed", answer.curve().map(MixCurve::speed));
         compare.angle(json, "whole", answer.whole());
         boolean eitherWay =
                 Headlines.known(answer.whole()).map(Headlines::eitherWay).orElse(true);
@@ -245,7 +247,7 @@ public final class FindJson {
             json.end();
         }
         json.end();
-        number(json, "straightError", answer.curve().map(c -> c.straightError() * DEGREE));
+        records(json).write("straightError", answer.curve().map(c -> c.straightError() * DEGREE));
         json.key("otherSpeeds").array();
         for (MixCurve.AtSpeed other : answer.curve().map(MixCurve::otherSpeeds).orElse(List.of())) {
             json.shortObject();
@@ -254,8 +256,7 @@ public final class FindJson {
             json.end();
         }
         json.end();
-        json.key("shortOf");
-        answer.shortOf().ifPresentOrElse(note -> note(json, note), json::nothing);
+        records(json).write("shortOf", answer.shortOf());
         json.end();
     }
 
@@ -268,26 +269,7 @@ public final class FindJson {
         json.end();
     }
 
-    private void headline(JsonWriter json, String key, Optional<throwline.study.Headline> headline) {
-        headline.ifPresentOrElse(
-                h -> compare.angle(json, key, h), () -> json.key(key).nothing());
-    }
-
-    private static void number(JsonWriter json, String key, Optional<Double> number) {
-        json.key(key);
-        number.ifPresentOrElse(json::value, json::nothing);
-    }
-
-    private static void codes(JsonWriter json, String key, List<Limit> limits) {
-        json.key(key).array();
-        limits.forEach(limit -> json.value(Codes.of(limit)));
-        json.end();
-    }
-
-    private void note(JsonWriter json, Message note) {
-        json.shortObject();
-        json.key("code").value(note.code());
-        json.key("text").value(sentences.say(note));
-        json.end();
+    private RecordWriter records(JsonWriter json) {
+        return new RecordWriter(json, sentences);
     }
 }

@@ -10,12 +10,10 @@ import throwline.study.FlyResult;
 import throwline.study.Handling;
 import throwline.study.Handling.Gain;
 import throwline.study.Handling.Loop;
-import throwline.study.Handling.Moment;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
 import throwline.study.Handling.Rank;
 import throwline.study.Handling.Suggested;
-import throwline.words.Message;
 
 /** Landings, gust margins, pulls and moving surfaces of one set-up as JSON: SI units, angles in degrees, loads in g. */
 final class HandlingJson {
@@ -23,26 +21,24 @@ final class HandlingJson {
     private static final double DEGREE = Math.toDegrees(1);
 
     private final JsonWriter json;
-    private final Sentences sentences;
+    private final RecordWriter records;
 
     HandlingJson(JsonWriter json, Sentences sentences) {
         this.json = json;
-        this.sentences = sentences;
+        records = new RecordWriter(json, sentences);
     }
 
     void write(FlyResult result) {
         landing(result.glance().field());
         ranking(result.handling().ranking());
-        margins(result.glance().field());
+        records.write("gusts", result.glance().field().margins());
         json.key("pulls").array();
         result.handling().loops().forEach(this::pull);
         json.end();
         json.key("pullGains").array();
         result.handling().gains().forEach(this::gain);
         json.end();
-        json.key("noPulls").array();
-        result.handling().noLoops().forEach(this::note);
-        json.end();
+        records.write("noPulls", result.handling().noLoops());
         moves(result.handling());
     }
 
@@ -50,18 +46,7 @@ final class HandlingJson {
         json.key("landing").object();
         legs("stillAir", field.stillAir());
         legs("inWind", field.inWind());
-        json.key("elevator");
-        if (field.elevator().isPresent()) {
-            FieldAnswer.FlareElevator e = field.elevator().get();
-            json.shortObject();
-            json.key("roundOut").value(e.roundOut() * DEGREE);
-            json.key("touchdown").value(e.touchdown() * DEGREE);
-            json.key("left").value(e.left() * DEGREE);
-            json.key("endsBeforeWing").value(e.endsFirst());
-            json.end();
-        } else {
-            json.nothing();
-        }
+        records.write("elevator", field.elevator());
         json.end();
     }
 
@@ -114,23 +99,6 @@ final class HandlingJson {
         json.end();
     }
 
-    private void margins(FieldAnswer field) {
-        json.key("gusts");
-        if (field.margins().isEmpty()) {
-            json.nothing();
-            return;
-        }
-        FieldAnswer.Margins margins = field.margins().get();
-        json.shortObject();
-        json.key("speedLeft").value(margins.speed());
-        json.key("angleLeft").value(margins.angle() * DEGREE);
-        json.key("firstGust").value(margins.firstGust());
-        json.key("loadOfTwoMetres").value(margins.usualLoad());
-        json.key("headwindLimit").value(margins.headwindLimit());
-        json.key("goodFor").value(Codes.of(margins.fitFor()));
-        json.end();
-    }
-
     private void pull(Loop loop) {
         json.object();
         json.key("stick").value(loop.stick());
@@ -139,14 +107,14 @@ final class HandlingJson {
         json.key("load").value(loop.load());
         json.key("limit").value(Codes.of(loop.limit()));
         json.key("wingLoad").value(loop.wingLoad());
-        number("stickLoad", loop.elevatorLoad());
-        number("tailLoad", loop.tailLoad());
+        records.write("stickLoad", loop.elevatorLoad());
+        records.write("tailLoad", loop.tailLoad());
         json.key("radius").value(loop.radius());
         json.key("turnRadius").value(loop.turnRadius());
         json.key("angleLeft").value(loop.angleLeft() * DEGREE);
-        number("stallsAtStick", loop.stallShare());
-        number("topSpeed", loop.topSpeed());
-        number("endSpeed", loop.endSpeed());
+        records.write("stallsAtStick", loop.stallShare());
+        records.write("topSpeed", loop.topSpeed());
+        records.write("endSpeed", loop.endSpeed());
         json.key("height").value(loop.height());
         json.end();
     }
@@ -161,13 +129,6 @@ final class HandlingJson {
         json.end();
     }
 
-    private void note(Message note) {
-        json.shortObject();
-        json.key("code").value(note.code());
-        json.key("text").value(sentences.say(note));
-        json.end();
-    }
-
     private void moves(Handling handling) {
         json.key("moves");
         if (handling.moves().isPresent()) {
@@ -175,8 +136,7 @@ final class HandlingJson {
         } else {
             json.nothing();
         }
-        json.key("noMoves");
-        handling.noMoves().ifPresentOrElse(this::note, json::nothing);
+        records.write("noMoves", handling.noMoves());
     }
 
     private void moves(Moves moves) {
@@ -185,13 +145,13 @@ final class HandlingJson {
                 .filter(suggested -> suggested.mix().share() == 0)
                 .findFirst()
                 .flatMap(Suggested::time);
-        number("suggestedTime", withoutMix);
+        records.write("suggestedTime", withoutMix);
         json.key("suggestedTimes").array();
         for (Suggested suggested : moves.suggested()) {
             json.shortObject();
             json.key("mix").value(suggested.mix().share());
             json.key("elevator").value(suggested.mix().elevator() * DEGREE);
-            number("time", suggested.time());
+            records.write("time", suggested.time());
             json.end();
         }
         json.end();
@@ -213,26 +173,15 @@ final class HandlingJson {
             json.key("elevator").value(run.mix().elevator() * DEGREE);
             json.key("asked").value(run.mix().own());
             json.key("end").value(Codes.of(run.end()));
-            number("rise", known(run, run.balloon()));
-            number("drop", known(run, run.drop()));
-            number("mostLoad", known(run, run.mostLoad()));
-            number("leastLoad", known(run, run.leastLoad()));
-            number("slowest", known(run, run.slowest()));
-            number("fastest", known(run, run.fastest()));
+            records.write("rise", known(run, run.balloon()));
+            records.write("drop", known(run, run.drop()));
+            records.write("mostLoad", known(run, run.mostLoad()));
+            records.write("leastLoad", known(run, run.leastLoad()));
+            records.write("slowest", known(run, run.slowest()));
+            records.write("fastest", known(run, run.fastest()));
             json.key("comesBack").value(Codes.of(run.comesBack()));
-            number("heightLost", run.heightLost());
-            json.key("history").array();
-            for (Moment moment : run.history()) {
-                json.shortObject();
-                json.key("time").value(moment.time());
-                json.key("moved").value(moment.moved());
-                json.key("height").value(moment.height());
-                json.key("offPath").value(moment.offPath());
-                json.key("speed").value(moment.speed());
-                json.key("load").value(moment.load());
-                json.end();
-            }
-            json.end();
+            records.write("heightLost", run.heightLost());
+            records.write("history", run.history());
             json.end();
         }
         json.end();
@@ -240,14 +189,5 @@ final class HandlingJson {
 
     private static Optional<Double> known(Move run, double number) {
         return run.followed() ? Optional.of(number) : Optional.empty();
-    }
-
-    private void number(String key, Optional<Double> number) {
-        json.key(key);
-        if (number.isPresent()) {
-            json.value(number.get());
-        } else {
-            json.nothing();
-        }
     }
 }

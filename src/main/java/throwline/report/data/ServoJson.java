@@ -41,11 +41,7 @@ final class ServoJson {
         answer.positions().forEach(position -> position(json, position));
         json.end();
         json.key("mix");
-        if (answer.mix().isPresent()) {
-            position(json, answer.mix().get());
-        } else {
-            json.nothing();
-        }
+        answer.mix().ifPresentOrElse(mix -> position(json, mix), json::nothing);
     }
 
     /** The key {@code mixes} of a pack: the elevator at three speeds. */

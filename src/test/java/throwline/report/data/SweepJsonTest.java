@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import throwline.Parsed;
+import throwline.report.Sentences;
 import throwline.section.Basis;
 import throwline.study.SectionSweep;
 import throwline.study.WingSweep;
+import throwline.units.Display;
+import throwline.words.Words;
 
 /** The keys and their order are a contract with scripts. Numbers are invented. */
 class SweepJsonTest {
@@ -25,7 +28,7 @@ class SweepJsonTest {
                 new WingSweep.Mark(Math.toRadians(14), 1.25),
                 new WingSweep.Mark(Math.toRadians(16), 1.28));
         WingSweep sweep = new WingSweep("clean", 0.4, 1.8, 0.23, 12, List.of(point), Optional.of(stall), List.of());
-        Parsed json = Parsed.of(new WingJson().write(sweep));
+        Parsed json = Parsed.of(new WingJson(new Sentences(Words.load(), Display.metric())).write(sweep));
         assertThat(json.keys()).containsExactly("format", "area", "span", "meanChord", "points", "stall");
         assertThat(json.at("format").text()).isEqualTo("wing/1");
         Parsed written = json.at("points").at(0);
@@ -64,7 +67,7 @@ class SweepJsonTest {
                 -0.8,
                 Math.toRadians(11.5),
                 List.of(new SectionSweep.Point(Math.toRadians(-90), -0.1, 1.9, 0.2, 0.3, Basis.PLATE)));
-        Parsed json = Parsed.of(new SectionJson().write(sweep));
+        Parsed json = Parsed.of(new SectionJson(new Sentences(Words.load(), Display.metric())).write(sweep));
         assertThat(json.keys())
                 .containsExactly(
                         "format", "airfoil", "re", "flap", "flapChord", "maxLift", "minLift", "stallAngle", "points");

@@ -1,0 +1,15 @@
+package throwline.units;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** Kind of quantity of a record's component, where its unit in a data file is not the SI unit that it has inside. */
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.RECORD_COMPONENT)
+public @interface Measure {
+
+    /** The kind. */
+    Dimension value();
+}
