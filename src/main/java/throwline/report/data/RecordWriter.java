@@ -86,7 +86,8 @@ final class RecordWriter {
         boolean nested = Arrays.stream(record.getClass().getRecordComponents())
                 .map(component -> value(record, component))
                 .flatMap(value -> value instanceof Optional<?> optional ? optional.stream() : Stream.of(value))
-                .anyMatch(value -> value instanceof List<?> || (value instanceof Record && !(value instanceof Quantity)));
+                .anyMatch(
+                        value -> value instanceof List<?> || (value instanceof Record && !(value instanceof Quantity)));
         if (nested) {
             json.object();
         } else {
