@@ -173,7 +173,7 @@ public final class NewModelFile {
                 .filter(row -> row.get(0).replace(';', ',').equals(shape))
                 .min(Comparator.comparingDouble(row -> Math.abs(Double.parseDouble(row.get(2)) / 100 - thickness)))
                 .map(row -> row.get(1))
-                .orElse("clarky");
+                .orElse("clark-y");
     }
 
     /** Usual travels, set-ups and sticks, for the form that nobody answered. */

@@ -16,38 +16,48 @@ import throwline.section.AirfoilLibrary;
 import throwline.section.PolarRun;
 
 /**
- * The airfoils inside the jar: {@code airfoils.csv} lists them, {@code files.txt} the runs. An airfoil's runs are read when
+ * The airfoils inside the jar: {@code airfoils.csv} lists them with their other names, {@code files.txt} the runs. An airfoil's runs are read when
  * it is first asked for. Safe for several threads.
  */
 public final class PackedAirfoils implements AirfoilLibrary {
 
     private static final String ROOT = "/throwline/airfoils/";
+    private static final int COLUMNS = 9;
 
     private final Map<String, Entry> byKey = new TreeMap<>();
     private final List<String> files;
     private final Map<String, Airfoil> read = new ConcurrentHashMap<>();
 
     private record Entry(
-            String name, double thickness, double camber, double moment, List<String> folders, String description) {}
+            String name,
+            double thickness,
+            double camber,
+            double moment,
+            List<String> folders,
+            List<String> also,
+            String description) {}
 
     /** Opens the library of the jar. */
     public PackedAirfoils() {
         files = lines("files.txt");
-        lines("airfoils.csv").stream()
-                .skip(1)
-                .map(PackedAirfoils::entry)
-                .forEach(entry -> byKey.put(new AirfoilName(entry.name()).key(), entry));
+        lines("airfoils.csv").stream().skip(1).map(PackedAirfoils::entry).forEach(this::add);
+    }
+
+    private void add(Entry entry) {
+        byKey.put(new AirfoilName(entry.name()).key(), entry);
+        entry.also().forEach(name -> byKey.put(new AirfoilName(name).key(), entry));
     }
 
     private static Entry entry(String line) {
-        String[] cells = line.split(",", 8);
+        String[] cells = line.split(",", COLUMNS);
         return new Entry(
                 cells[0],
                 Double.parseDouble(cells[1]) / 100,
                 Double.parseDouble(cells[2]) / 100,
                 Double.parseDouble(cells[4]),
                 List.of(cells[6].split(" ")),
-                cells[7]);
+                cells[7].isEmpty() ? List.of() : List.of(cells[7].split(" ")),
+                cells[8]);
     }
 
     private static List<String> lines(String name) {
@@ -76,7 +86,7 @@ public final class PackedAirfoils implements AirfoilLibrary {
 
     @Override
     public List<String> names() {
-        return byKey.values().stream().map(Entry::name).sorted().toList();
+        return byKey.values().stream().map(Entry::name).distinct().sorted().toList();
     }
 
     private Airfoil airfoil(Entry entry) {

@@ -264,9 +264,6 @@ public final class PolarFile {
     private Kind kind() {
         String said = header.getOrDefault("run kind", "").toLowerCase(Locale.ROOT);
         String name = file.toLowerCase(Locale.ROOT);
-        if (name.contains("table")) {
-            return Kind.TABLE;
-        }
         if (said.startsWith("lift run") || (said.isEmpty() && name.contains("lift"))) {
             String tells = said.isEmpty() ? name : said;
             return tells.contains("falling") || tells.contains("down") ? Kind.LIFT_DOWN : Kind.LIFT_UP;

@@ -39,7 +39,7 @@ final class AirfoilPolars {
      */
     static AirfoilPolars of(Airfoil airfoil, FlapMethod method) {
         Map<Double, List<PolarRun>> byDeflection = new TreeMap<>();
-        for (PolarRun run : airfoil.runs().stream().map(AirfoilPolars::trusted).toList()) {
+        for (PolarRun run : airfoil.runs()) {
             byDeflection
                     .computeIfAbsent(run.deflection() + 0.0, d -> new ArrayList<>())
                     .add(run);
@@ -65,17 +65,6 @@ final class AirfoilPolars {
                 method,
                 deflections.stream().mapToDouble(Double::doubleValue).toArray(),
                 sets);
-    }
-
-    /** A table up to its peak: between there and the plate it was not measured (SAND80-2114 at low Reynolds numbers). */
-    private static PolarRun trusted(PolarRun run) {
-        if (run.kind() != PolarRun.Kind.TABLE) {
-            return run;
-        }
-        double peak = LiftRun.of(run).peak().alpha();
-        List<PolarRun.Point> attached =
-                run.points().stream().filter(point -> point.alpha() <= peak).toList();
-        return new PolarRun(run.kind(), run.reynolds(), run.deflection(), run.source(), run.mark(), attached);
     }
 
     TabulatedCurve curve(SurfaceState surface, double reynolds) {

@@ -3,17 +3,17 @@ package throwline.section;
 /**
  * A section with its flow off, as a plate with a nose, for angles far past the stall. The normal force follows the
  * free-streamline plate (Kirchhoff, Rayleigh: 2 pi sin a / (4 + pi sin a)) scaled to the drag measured square to the flow;
- * its centre of pressure is that of the same theory. A thick nose keeps some suction. Against the NACA 0015 table from 40
- * to 90 degrees within 10 % (a force in proportion to the sine lies 15 % low at 45).
+ * its centre of pressure is that of the same theory. A thick nose keeps some suction. At
+ * 31 degrees NACA 63-215 and 63-415 carry 0.9 and 0.65 of it, two states of one flow (Riso-R-1280, read; methods manual 5.1).
  */
 final class FlatPlate {
 
-    /** Drag coefficient at 90 degrees: Sheldahl and Klimas, SAND80-2114, NACA 0015 (read). */
+    /** Drag coefficient at 90 degrees of a 15 % section (MEMORY of tables of NACA 0015, SAND80-2114, which was not read). */
     static final double DRAG_SQUARE = 1.80;
 
     private static final double THEORY_SQUARE = 2 * Math.PI / (4 + Math.PI);
 
-    /** Force towards the nose of a 15 % section square to the flow: lift coefficient 0.09 at 90 degrees, same table. */
+    /** Force towards the nose of a 15 % section square to the flow: lift coefficient 0.09 at 90 degrees (MEMORY, same tables). */
     private static final double NOSE_SUCTION = 0.09;
 
     private FlatPlate() {}

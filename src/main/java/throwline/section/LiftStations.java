@@ -65,7 +65,7 @@ final class LiftStations {
 
     private static List<LiftRun> choose(List<PolarRun> runs) {
         List<PolarRun> kept = new ArrayList<>();
-        for (Kind kind : List.of(Kind.LIFT_UP, Kind.DRAG, Kind.TABLE)) {
+        for (Kind kind : List.of(Kind.LIFT_UP, Kind.DRAG)) {
             runs.stream()
                     .filter(run -> run.kind() == kind && run.points().size() >= 3)
                     .sorted(Comparator.comparingInt(

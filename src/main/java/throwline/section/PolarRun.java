@@ -25,9 +25,7 @@ public record PolarRun(Kind kind, double reynolds, double deflection, String sou
         /** Lift through the stall, angle rising. */
         LIFT_UP,
         /** Lift through the stall, angle falling. */
-        LIFT_DOWN,
-        /** A table far past the stall. */
-        TABLE
+        LIFT_DOWN
     }
 
     /**

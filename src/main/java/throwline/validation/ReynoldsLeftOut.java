@@ -59,9 +59,8 @@ final class ReynoldsLeftOut implements CaseKind {
 
     /** All pairs of one airfoil; none where it was measured at fewer than three speeds. */
     private Found of(Airfoil airfoil) {
-        List<PolarRun> clean = airfoil.runs().stream()
-                .filter(run -> run.deflection() == 0 && run.kind() != Kind.TABLE)
-                .toList();
+        List<PolarRun> clean =
+                airfoil.runs().stream().filter(run -> run.deflection() == 0).toList();
         List<Double> speeds = speeds(clean);
         List<Pair> pairs = new ArrayList<>();
         SectionTraces traces = new SectionTraces();

@@ -50,7 +50,7 @@ class CommandsIT {
         JarRun run = JarRun.of("section", "--list");
         assertThat(run.exitCode()).isZero();
         assertThat(run.out().lines().takeWhile(line -> !line.isBlank()).map(line -> line.split(" ", 2)[0]))
-                .contains("clarky")
+                .contains("clark-y")
                 .doesNotHaveDuplicates();
     }
 }

@@ -117,7 +117,7 @@ class CompareIT {
                 "compare " + ORCHARD + " --pack small",
                 "compare " + ORCHARD + " --pack small --json",
                 "wing " + ORCHARD + " --setup clean --incidence 4",
-                "section clarky --re 150000 --flap -6"
+                "section clark-y --re 150000 --flap -6"
             })
     void commands_that_draw_nothing_load_no_drawing_classes(String call) {
         JarRun run = JarRun.with(List.of("-Xlog:class+load:stdout"), "", call.split(" ", -1));

@@ -44,13 +44,13 @@ class WrongInputTest {
                     "--roll-rate",
                     "60deg/s"),
             List.of("section"),
-            List.of("section", "clarky"),
-            List.of("section", "clarky", "--re", "many"),
-            List.of("section", "clarky", "--re", "-100000"),
+            List.of("section", "clark-y"),
+            List.of("section", "clark-y", "--re", "many"),
+            List.of("section", "clark-y", "--re", "-100000"),
             List.of("section", "no-such-section", "--re", "100000"),
-            List.of("section", "clarky", "--re", "100000", "--flap", "95"),
-            List.of("section", "clarky", "--re", "100000", "--flap-chord", "0.25"),
-            List.of("section", "clarky", "--re", "100000", "--flap-chord", "60 %"));
+            List.of("section", "clark-y", "--re", "100000", "--flap", "95"),
+            List.of("section", "clark-y", "--re", "100000", "--flap-chord", "0.25"),
+            List.of("section", "clark-y", "--re", "100000", "--flap-chord", "60 %"));
 
     @Test
     void one_sentence_each() {

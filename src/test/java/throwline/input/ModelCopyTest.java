@@ -132,8 +132,8 @@ class ModelCopyTest {
                   "wing": {
                     "position": "high",
                     "sections": [
-                      {"at": "0 mm", "chord": "300 mm", "airfoil": "clarky"},
-                      {"at": "900 mm", "chord": "250 mm", "airfoil": "clarky"}
+                      {"at": "0 mm", "chord": "300 mm", "airfoil": "clark-y"},
+                      {"at": "900 mm", "chord": "250 mm", "airfoil": "clark-y"}
                     ],
                     "surfaces": {
                       "flaps": {"from": "80 mm", "to": "450 mm"},

@@ -62,7 +62,7 @@ class NamedAirfoilsTest {
     @Test
     void classics() {
         assertThat(airfoils().find(new AirfoilName("flat bottom")).orElseThrow().likeness())
-                .contains("clarky");
+                .contains("clark-y");
         Airfoil reflexed = airfoils().find(new AirfoilName("reflex")).orElseThrow();
         assertThat(reflexed.nominalMoment()).isBetween(-0.02, 0.0);
     }
@@ -133,8 +133,8 @@ class NamedAirfoilsTest {
     @Test
     void folderOfPolarsIsAnAirfoilOfItsOwn() throws IOException {
         Path own = Files.createDirectory(folder.resolve("mine"));
-        Files.copy(Path.of("airfoils/rg14/re100600_polar.csv"), own.resolve("a.csv"));
-        Files.copy(Path.of("airfoils/rg14/re199900_polar.csv"), own.resolve("b.csv"));
+        Files.copy(Path.of("airfoils/rg14/re100600.csv"), own.resolve("a.csv"));
+        Files.copy(Path.of("airfoils/rg14/re199900.csv"), own.resolve("b.csv"));
         Files.writeString(own.resolve("shape.dat"), FourDigit.lines(new FourDigit(0.016, 0.4, 0.085).loop(), 1));
         Airfoil airfoil = airfoils().find(new AirfoilName("mine")).orElseThrow();
         assertThat(airfoil.likeness()).isEmpty();

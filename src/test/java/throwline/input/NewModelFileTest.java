@@ -64,7 +64,7 @@ class NewModelFileTest {
         assertThat(model.name()).isEqualTo("Plum # 2: the \"best\"");
         assertThat(model.wing().span()).isCloseTo(1.8, within(1e-9));
         assertThat(model.wing().sections().get(1).setBack()).isCloseTo(0.06, within(1e-9));
-        assertThat(model.wing().sections().get(0).airfoil().text()).isEqualTo("clarky");
+        assertThat(model.wing().sections().get(0).airfoil().text()).isEqualTo("clark-y");
         assertThat(model.packs()).extracting(p -> p.name() + " " + p.mass()).containsExactly("large 3.2", "small 2.9");
         assertThat(model.propeller().map(Propeller::shut)).contains(Propeller.Shut.STOPPED);
         assertThat(model.setUps()).extracting(SetUp::name).containsExactly("clean", "landing flap", "airbrake");
@@ -84,7 +84,7 @@ class NewModelFileTest {
         assertThat(text.lines().count()).isLessThanOrEqualTo(40);
         assertThat(text)
                 .contains(
-                        "airfoil: clarky}   # assumed: airfoil\n",
+                        "airfoil: clark-y}   # assumed: airfoil\n",
                         "  airbrake: {flaps: 45 deg down, ailerons: 12 deg up}   # assumed: ailerons\n",
                         "wheels: {diameter: 80 mm}\n")
                 .doesNotContain("take-off flap");
@@ -262,7 +262,7 @@ class NewModelFileTest {
     void theFormHoldsEveryKeyOfTheTable() {
         StringBuilder filled = new StringBuilder();
         Map<String, String> examples =
-                Map.of("name", "Plum", "weight", "3 kg", "position", "high", "airfoil", "clarky");
+                Map.of("name", "Plum", "weight", "3 kg", "position", "high", "airfoil", "clark-y");
         for (String line : file.empty().lines().toList()) {
             String used = line.replaceFirst("^(\\s*)#(?=\\S)", "$1");
             boolean blank = used.matches("\\s*(- )?(name|weight|balance|position|at|chord|airfoil|from|to|span|arm):");

@@ -33,7 +33,7 @@ class FlappedWingTest {
 
     private static Peak peak(double deflection) {
         SectionPlace place = SectionPlace.of(
-                new PackedAirfoils().find(new AirfoilName("clarky")).orElseThrow());
+                new PackedAirfoils().find(new AirfoilName("clark-y")).orElseThrow());
         SurfaceState surface = new SurfaceState(Math.toRadians(deflection), 0.30, Hinge.TAPED);
         SectionCurve curve = new MeasuredSections().curve(place, surface, REYNOLDS);
         TheoryWing wing = new TheoryWing(

@@ -11,7 +11,7 @@ import throwline.section.SectionCurve;
 /** Hinge moments along the span. */
 class HingeMomentsTest {
 
-    private final MeasuredWing wing = new MeasuredWing(MeasuredWing.tapered("clarky-b", 7, 0.7, 0, 0.5), 8e5, 80);
+    private final MeasuredWing wing = new MeasuredWing(MeasuredWing.tapered("clark-y-b", 7, 0.7, 0, 0.5), 8e5, 80);
 
     private HingeMoments at(double flaps, double left, double right) {
         return HingeMoments.of(wing.at(wing.curves(flaps, left, right), Math.toRadians(2)), wing.strips());

@@ -16,7 +16,7 @@ class ShortReadingsTest {
 
     private static final double FLAP = 0.5;
 
-    private final MeasuredWing wing = new MeasuredWing(MeasuredWing.tapered("clarky-b", 7, 0.7, 0.03, 0.5), 8e5, 60);
+    private final MeasuredWing wing = new MeasuredWing(MeasuredWing.tapered("clark-y-b", 7, 0.7, 0.03, 0.5), 8e5, 60);
     private final SpanGrid grid = wing.grid();
     private final LiftingLineSolver solver = new LiftingLineSolver(
             new InfluenceMatrix(grid, Ground.none(), ChordCorrection.of(grid)), SolverSettings.standard());
@@ -129,7 +129,7 @@ class ShortReadingsTest {
         List<SectionCurve> shared = strips.curves(
                         (surface, side) -> surface.name().equals("flaps") ? FLAP : 0.2 * side, setUp)
                 .at(8e5);
-        List<SectionCurve> alone = new MeasuredWing(MeasuredWing.tapered("clarky-b", 7, 0.7, 0.03, 0.5), 8e5, 60)
+        List<SectionCurve> alone = new MeasuredWing(MeasuredWing.tapered("clark-y-b", 7, 0.7, 0.03, 0.5), 8e5, 60)
                 .strips()
                 .curves((surface, side) -> surface.name().equals("flaps") ? FLAP : 0.2 * side)
                 .at(8e5);

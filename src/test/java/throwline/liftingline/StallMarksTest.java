@@ -24,12 +24,12 @@ class StallMarksTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "clarky-b, 6, 1, 0, 0.5",
-        "clarky-b, 8, 0.5, 0, 0.5",
-        "clarky-b, 8, 0.5, 3, 0.5",
-        "clarky-b, 10, 0.6, 2, 0.35",
-        "clarky-b, 6, 1, 0, 0.85",
-        "clarky-b, 6, 1, 0, 0.2",
+        "clark-y-b, 6, 1, 0, 0.5",
+        "clark-y-b, 8, 0.5, 0, 0.5",
+        "clark-y-b, 8, 0.5, 3, 0.5",
+        "clark-y-b, 10, 0.6, 2, 0.35",
+        "clark-y-b, 6, 1, 0, 0.85",
+        "clark-y-b, 6, 1, 0, 0.2",
         "clark-y, 7, 0.8, 0, 0.55",
         "naca0009, 7, 0.7, 0, 0.5"
     })
@@ -60,7 +60,7 @@ class StallMarksTest {
     @ParameterizedTest
     @CsvSource({"0", "20", "35", "55"})
     void marksDoNotDriftWithTheNumberOfStrips(double flaps) {
-        Wing wing = MeasuredWing.tapered("clarky-b", 7, 0.7, 0, 0.5);
+        Wing wing = MeasuredWing.tapered("clark-y-b", 7, 0.7, 0, 0.5);
         StallMarks coarse = new MeasuredWing(wing, 8e5, 60).marks(Math.toRadians(flaps), 0, 0);
         StallMarks fine = new MeasuredWing(wing, 8e5, 240).marks(Math.toRadians(flaps), 0, 0);
         assertThat(coarse.onset().lift()).isCloseTo(fine.onset().lift(), withPercentage(1));
@@ -90,7 +90,7 @@ class StallMarksTest {
 
     private static MeasuredWing clarkYOfTheTunnel() {
         double inch = 0.0254;
-        AirfoilName name = new AirfoilName("clarky-b");
+        AirfoilName name = new AirfoilName("clark-y-b");
         List<WingSection> sections =
                 List.of(new WingSection(0, 10 * inch, name, 0, 0), new WingSection(30 * inch, 10 * inch, name, 0, 0));
         return new MeasuredWing(new Wing(0, 0, 0, sections, List.of()), 609_000 / (10 * inch), 80);
@@ -99,8 +99,8 @@ class StallMarksTest {
     /** Untwisted wings: the rectangle lets go in the middle, the sharply tapered one far out (cases S1 and S6, NACA TR 572). */
     @Test
     void taperMovesTheFirstStallOutwards() {
-        MeasuredWing rectangle = new MeasuredWing(MeasuredWing.tapered("clarky-b", 6, 1, 0, 0.5), 8e5, 80);
-        MeasuredWing taper = new MeasuredWing(MeasuredWing.tapered("clarky-b", 8, 0.3, 0, 0.5), 8e5, 80);
+        MeasuredWing rectangle = new MeasuredWing(MeasuredWing.tapered("clark-y-b", 6, 1, 0, 0.5), 8e5, 80);
+        MeasuredWing taper = new MeasuredWing(MeasuredWing.tapered("clark-y-b", 8, 0.3, 0, 0.5), 8e5, 80);
         double inner = rectangle.grid().control(rectangle.marks(0, 0, 0).strip());
         double outer = taper.grid().control(taper.marks(0, 0, 0).strip());
         assertThat(Math.abs(inner)).isLessThan(0.35);
@@ -113,7 +113,8 @@ class StallMarksTest {
      */
     @Test
     void fullAileronBringsTheStallInFrontOfIt() {
-        MeasuredWing wing = new MeasuredWing(MeasuredWing.tapered("clarky-b", 7, 0.7, Math.toRadians(2), 0.5), 8e5, 80);
+        MeasuredWing wing =
+                new MeasuredWing(MeasuredWing.tapered("clark-y-b", 7, 0.7, Math.toRadians(2), 0.5), 8e5, 80);
         double throwAngle = Math.toRadians(18);
         double centred = reserve(wing, 0, 0);
         double full = reserve(wing, throwAngle, -throwAngle);

@@ -58,7 +58,7 @@ class WingValidation {
     @Test
     void clarkYOfAspectRatioSix() throws IOException {
         double inch = 0.0254;
-        AirfoilName name = new AirfoilName("clarky-b");
+        AirfoilName name = new AirfoilName("clark-y-b");
         List<WingSection> sections =
                 List.of(new WingSection(0, 10 * inch, name, 0, 0), new WingSection(30 * inch, 10 * inch, name, 0, 0));
         MeasuredWing wing = new MeasuredWing(new Wing(0, 0, 0, sections, List.of()), 609_000 / (10 * inch), 80);
@@ -118,7 +118,7 @@ class WingValidation {
         List<double[]> onset = new ArrayList<>();
         List<double[]> checked = new ArrayList<>();
         List<double[]> plateau = new ArrayList<>();
-        Wing shape = MeasuredWing.tapered("clarky-b", 7, 0.7, 0, 0.5);
+        Wing shape = MeasuredWing.tapered("clark-y-b", 7, 0.7, 0, 0.5);
         for (int strips : new int[] {60, 120, 240}) {
             MeasuredWing wing = new MeasuredWing(shape, 8e5, strips);
             for (int flaps = 0; flaps <= 60; flaps += 5) {

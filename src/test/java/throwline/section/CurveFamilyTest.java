@@ -22,13 +22,13 @@ class CurveFamilyTest {
 
     @ParameterizedTest
     @CsvSource({
-        "clarky-b, clarky-b, 0, 0",
+        "clark-y-b, clark-y-b, 0, 0",
         "sd7037, sd7037, 0, 35",
         "s8036, s8036, 0, -14",
         "e214c, e214c, 0, 12",
         "clark-y, sd7037, 0.4, 55",
         "naca0009, naca0009, 0, 8",
-        "flatplate, flatplate, 0, -20"
+        "flat-plate, flat-plate, 0, -20"
     })
     void readsBetweenRungsWhatIsMadeThere(String inner, String outer, double weight, double deflection) {
         SectionPlace place = new SectionPlace(airfoil(inner), airfoil(outer), weight);
@@ -58,7 +58,7 @@ class CurveFamilyTest {
 
     @Test
     void slopeIsThatOfTheLift() {
-        SectionCurve curve = sections.family(SectionPlace.of(airfoil("clarky-b")), SurfaceState.none())
+        SectionCurve curve = sections.family(SectionPlace.of(airfoil("clark-y-b")), SurfaceState.none())
                 .at(137_000);
         double step = 1e-6;
         for (double degrees = -14; degrees < 20; degrees += 0.37) {

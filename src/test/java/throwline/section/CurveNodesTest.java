@@ -24,7 +24,7 @@ class CurveNodesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"clarky-b, 0", "clarky-b, 40", "sd7037, -14", "s8036, 12", "naca0009, 20", "flatplate, -20"})
+    @CsvSource({"clark-y-b, 0", "clark-y-b, 40", "sd7037, -14", "s8036, 12", "naca0009, 20", "flat-plate, -20"})
     void readsTheCubicThroughAllNodes(String airfoil, double deflection) {
         TabulatedCurve curve = curve(airfoil, deflection);
         AngleGrid grid = curve.grid();
@@ -44,7 +44,7 @@ class CurveNodesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"clarky-b, 0", "clarky-b, 40", "sd7037, -14", "s8036, 12", "naca0009, 0", "flatplate, -20"})
+    @CsvSource({"clark-y-b, 0", "clark-y-b, 40", "sd7037, -14", "s8036, 12", "naca0009, 0", "flat-plate, -20"})
     void hullVanishesAtTheAngleOfZeroLift(String airfoil, double deflection) {
         TabulatedCurve curve = curve(airfoil, deflection);
         assertThat(curve.risingLift(curve.zeroLiftAngle())).isCloseTo(0, within(1e-12));
@@ -53,8 +53,8 @@ class CurveNodesTest {
 
     @Test
     void manyThreadsReadWhatOneReads() {
-        TabulatedCurve shared = curve("clarky-b", 20);
-        TabulatedCurve own = curve("clarky-b", 20);
+        TabulatedCurve shared = curve("clark-y-b", 20);
+        TabulatedCurve own = curve("clark-y-b", 20);
         double[] read = IntStream.range(0, 40_000)
                 .parallel()
                 .mapToDouble(k -> shared.drag(-1.5 + (k % 400) * 0.0075))

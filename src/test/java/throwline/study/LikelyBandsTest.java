@@ -34,7 +34,7 @@ class LikelyBandsTest {
 
     /** The utility model of the examples, its airfoil given by name or by words. */
     private Model orchard(String airfoil) throws IOException {
-        String text = Files.readString(Path.of("examples", "orchard.yaml")).replace("clarky-b", airfoil);
+        String text = Files.readString(Path.of("examples", "orchard.yaml")).replace("clark-y-b", airfoil);
         Path file = Files.writeString(folder.resolve("orchard.yaml"), text);
         return ((ReadModel.Project) ModelFile.read(file, AIRFOILS)).model();
     }
@@ -60,7 +60,7 @@ class LikelyBandsTest {
     /** One per cent of weight is half a per cent of stall speed (V goes with the root of W; Reynolds number apart). */
     @Test
     void weightMovesTheStallByItsRoot() throws IOException {
-        Model model = orchard("clarky-b");
+        Model model = orchard("clark-y-b");
         List<InputUncertainty> unknowns = unknowns(model);
         LikelyBands bands = LikelyBands.of(trial(model), unknowns);
         double stall = trial(model).fly(Map.of())[PerturbedRun.STALL];
@@ -106,7 +106,7 @@ class LikelyBandsTest {
 
     @Test
     void anAirfoilInWordsMattersMost() throws IOException {
-        FlyResult known = fly(orchard("clarky-b"));
+        FlyResult known = fly(orchard("clark-y-b"));
         FlyResult said = fly(orchard("flat bottom 12 %"));
         assertThat(said.matters()).hasSize(3);
         assertThat(said.matters().get(0).what()).isEqualTo("airfoil");

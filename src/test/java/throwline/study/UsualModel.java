@@ -29,7 +29,7 @@ final class UsualModel {
     private UsualModel() {}
 
     static Model make() {
-        AirfoilName airfoil = new AirfoilName("clarky");
+        AirfoilName airfoil = new AirfoilName("clark-y");
         Wing wing = new Wing(
                 0.06,
                 0,

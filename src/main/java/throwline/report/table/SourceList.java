@@ -26,11 +26,9 @@ final class SourceList {
         return text.toString();
     }
 
-    /** The work that was cited, without page, figure and copy. */
+    /** The work that was cited, without figure and name of the section. */
     private static String work(String source) {
-        return source.split(";|, polar figure|, NACA 0015 Re", 2)[0]
-                .strip()
-                .replaceFirst("(vol\\. \\d), \\d{4}$", "$1");
+        return source.split(";|, figure |(?<=, \\d{4}): ", 2)[0].strip();
     }
 
     /** One line a letter. */

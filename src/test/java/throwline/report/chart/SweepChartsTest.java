@@ -30,7 +30,7 @@ class SweepChartsTest {
     private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
 
     @ParameterizedTest
-    @ValueSource(strings = {"clarky-b", "e214c", "flatplate", "naca0015"})
+    @ValueSource(strings = {"clark-y-b", "e214c", "flat-plate", "naca2415"})
     void sections(String airfoil) {
         for (double flap : new double[] {0, 40}) {
             assertDrawn(new SectionCharts(Words.load())
