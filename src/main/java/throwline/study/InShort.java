@@ -1,0 +1,223 @@
+package throwline.study;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import throwline.model.Model;
+import throwline.study.Comparison.PackResult;
+import throwline.study.Danger.Use;
+import throwline.study.HeadlineNumbers.RollRate;
+
+/**
+ * What a flyer must take away from a comparison with one pack, decided once for every screen, page, sheet and card. No
+ * set-up is named for what one of its dangers rules it out for.
+ *
+ * @param dangers the dangers that hold, the worst first, each with the set-ups that it holds for
+ * @param slowest who lands slowest
+ * @param steeper set-ups that clearly come down steeper than the reference, the steepest first
+ * @param noSteeper set-ups of which that is too close to call
+ * @param elevators the elevator to program, a set-up that moves something each
+ * @param rollLost set-ups that clearly leave less of the first roll stick than the reference has
+ * @param sticks what other roll sticks bring over the first in the reference set-up
+ */
+public record InShort(
+        Map<Danger, List<String>> dangers,
+        Optional<Slowest> slowest,
+        List<Against> steeper,
+        List<Against> noSteeper,
+        List<Elevator> elevators,
+        List<Against> rollLost,
+        List<StickGain> sticks) {
+
+    /**
+     * Who lands slowest.
+     *
+     * @param setUps names of those that cannot be told apart, the slowest first
+     * @param speed a speed to come in at that serves each of them, m/s
+     * @param all true where no two set-ups can be told apart
+     */
+    public record Slowest(List<String> setUps, double speed, boolean all) {
+        public Slowest {
+            setUps = List.copyOf(setUps);
+        }
+    }
+
+    /**
+     * A number of a set-up against that of the reference.
+     *
+     * @param setUp name of the set-up
+     * @param own its number
+     * @param reference the reference's
+     */
+    public record Against(String setUp, Headline.Known own, Headline.Known reference) {}
+
+    /**
+     * The elevator that is programmed with a set-up.
+     *
+     * @param setUp name of the set-up
+     * @param change expected against the reference at the same speed, rad, trailing edge down positive
+     */
+    public record Elevator(String setUp, Headline.Known change) {
+
+        /** True where it could go either way, so that none is programmed. */
+        public boolean eitherWay() {
+            return change.low() <= 0 && change.high() >= 0;
+        }
+    }
+
+    /**
+     * What a roll stick brings over the first one.
+     *
+     * @param stick its name
+     * @param first name of the first one
+     * @param rate its roll rate, rad/s
+     * @param firstRate that of the first, rad/s
+     */
+    public record StickGain(String stick, String first, Headline.Known rate, Headline.Known firstRate) {}
+
+    /** What to take away from all set-ups with one pack. */
+    public static InShort of(Model model, PackResult result) {
+        return new Maker(model, result).make();
+    }
+
+    private static final class Maker {
+
+        private final Model model;
+        private final List<SetUpResult> setUps;
+        private final Map<SetUpResult, List<Danger>> dangers = new LinkedHashMap<>();
+        private final Optional<SetUpResult> reference;
+
+        Maker(Model model, PackResult result) {
+            this.model = model;
+            setUps = result.setUps();
+            setUps.forEach(setUp -> dangers.put(setUp, Danger.of(setUp, model.field())));
+            reference = setUps.stream()
+                    .filter(setUp -> setUp.setUp().equals(model.reference()))
+                    .findFirst();
+        }
+
+        InShort make() {
+            return new InShort(
+                    byDanger(),
+                    slowest(),
+                    steep(true),
+                    steep(false),
+                    moved().flatMap(s -> elevator(s).stream()).toList(),
+                    rollLost(),
+                    sticks());
+        }
+
+        private Stream<SetUpResult> moved() {
+            return setUps.stream().filter(setUp -> !setUp.setUp().equals(model.reference()));
+        }
+
+        private Map<Danger, List<String>> byDanger() {
+            Map<Danger, List<String>> found = new EnumMap<>(Danger.class);
+            dangers.forEach((setUp, all) -> all.forEach(danger -> found.computeIfAbsent(danger, d -> new ArrayList<>())
+                    .add(setUp.setUp().name())));
+            return Collections.unmodifiableMap(found);
+        }
+
+        private boolean mayBeNamed(SetUpResult setUp, Use use) {
+            return !Danger.anyRulesOut(dangers.getOrDefault(setUp, List.of()), use);
+        }
+
+        private static Optional<Headline.Known> known(Headline headline) {
+            return headline instanceof Headline.Known known ? Optional.of(known) : Optional.empty();
+        }
+
+        /** The slowest that may be named and whoever cannot be told apart from it, slowest first. */
+        private Optional<Slowest> slowest() {
+            record Speed(String name, Headline.Known speed) {}
+            List<Speed> speeds = setUps.stream()
+                    .filter(setUp -> mayBeNamed(setUp, Use.LANDING))
+                    .flatMap(setUp -> known(setUp.approachSpeed()).stream()
+                            .map(speed -> new Speed(setUp.setUp().name(), speed)))
+                    .sorted(Comparator.comparingDouble(s -> s.speed().value()))
+                    .toList();
+            if (speeds.isEmpty()) {
+                return Optional.empty();
+            }
+            Headline.Known first = speeds.get(0).speed();
+            List<Speed> like =
+                    speeds.stream().filter(s -> s.speed().tooCloseTo(first)).toList();
+            double serves =
+                    like.stream().mapToDouble(s -> s.speed().value()).max().orElseThrow();
+            boolean all = like.size() == setUps.size();
+            return Optional.of(new Slowest(like.stream().map(Speed::name).toList(), serves, all));
+        }
+
+        private List<Against> steep(boolean clearly) {
+            return against(
+                            SetUpResult::descentAngle,
+                            setUp -> mayBeNamed(setUp, Use.DESCENT),
+                            (own, other) -> clearly
+                                    ? !own.tooCloseTo(other) && own.value() > other.value() && other.value() > 0
+                                    : own.tooCloseTo(other))
+                    .stream()
+                    .sorted(Comparator.comparingDouble((Against a) -> a.own().value())
+                            .reversed())
+                    .toList();
+        }
+
+        private Optional<Elevator> elevator(SetUpResult setUp) {
+            return known(setUp.elevatorChange())
+                    .map(change -> new Elevator(setUp.setUp().name(), change));
+        }
+
+        private List<Against> rollLost() {
+            return against(
+                    this::firstRate,
+                    setUp -> true,
+                    (own, other) -> !own.tooCloseTo(other) && own.value() < other.value());
+        }
+
+        /** The rate of the first roll stick of the model. */
+        private Headline firstRate(SetUpResult setUp) {
+            Optional<String> stick = reference.flatMap(
+                    r -> r.rollRates().stream().map(RollRate::stick).findFirst());
+            return setUp.rollRates().stream()
+                    .filter(roll -> stick.filter(roll.stick()::equals).isPresent())
+                    .map(RollRate::rate)
+                    .findFirst()
+                    .orElse(new Headline.Unknown("why.no-roll"));
+        }
+
+        private List<Against> against(
+                Function<SetUpResult, Headline> number,
+                Predicate<SetUpResult> named,
+                BiPredicate<Headline.Known, Headline.Known> holds) {
+            Optional<Headline.Known> other = reference.flatMap(r -> known(number.apply(r)));
+            return other.isEmpty()
+                    ? List.of()
+                    : moved().filter(named)
+                            .flatMap(setUp -> known(number.apply(setUp)).stream()
+                                    .filter(own -> holds.test(own, other.get()))
+                                    .map(own -> new Against(setUp.setUp().name(), own, other.get())))
+                            .toList();
+        }
+
+        private List<StickGain> sticks() {
+            List<RollRate> rolls = reference.map(SetUpResult::rollRates).orElse(List.of());
+            if (rolls.isEmpty() || known(rolls.get(0).rate()).isEmpty()) {
+                return List.of();
+            }
+            Headline.Known first = known(rolls.get(0).rate()).get();
+            return rolls.stream()
+                    .skip(1)
+                    .flatMap(roll -> known(roll.rate()).stream()
+                            .map(rate ->
+                                    new StickGain(roll.stick(), rolls.get(0).stick(), rate, first)))
+                    .toList();
+        }
+    }
+}
