@@ -9,7 +9,6 @@ import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
-import throwline.report.Headlines;
 import throwline.section.AirfoilLibrary;
 import throwline.sizing.MixCurve;
 import throwline.study.FindResult;
@@ -108,10 +107,8 @@ final class FoundModel {
     }
 
     private static double half(TrimFound trim) {
-        boolean eitherWay =
-                Headlines.known(trim.whole()).map(Headlines::eitherWay).orElse(true);
         List<MixCurve.Point> points = trim.curve().orElseThrow().points();
-        return eitherWay ? 0 : points.get(points.size() - 1).elevator() / 2;
+        return trim.start(points.get(points.size() - 1));
     }
 
     private String say(String key, Object... arguments) {

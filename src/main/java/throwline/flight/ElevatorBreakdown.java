@@ -2,6 +2,8 @@ package throwline.flight;
 
 import throwline.flight.Trimmer.TailPower;
 import throwline.model.Pack;
+import throwline.units.Dimension;
+import throwline.units.Measure;
 
 /**
  * Why the elevator stands elsewhere than in the reference set-up at the same speed: the change by its causes, each in rad
@@ -15,7 +17,12 @@ import throwline.model.Pack;
  * @param rest what the causes taken one by one leave
  */
 public record ElevatorBreakdown(
-        double camber, double downwash, double dragArm, double wake, double attitude, double rest) {
+        @Measure(Dimension.ANGLE) double camber,
+        @Measure(Dimension.ANGLE) double downwash,
+        @Measure(Dimension.ANGLE) double dragArm,
+        @Measure(Dimension.ANGLE) double wake,
+        @Measure(Dimension.ANGLE) double attitude,
+        @Measure(Dimension.ANGLE) double rest) {
 
     /** The whole change, rad. */
     public double total() {

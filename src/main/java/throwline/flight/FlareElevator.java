@@ -3,6 +3,9 @@ package throwline.flight;
 import throwline.flight.Trimmer.TailPower;
 import throwline.model.Model;
 import throwline.model.Pack;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * What the elevator has to do close to the ground, where the wing's downwash at the tail is less: to round out, which turns
@@ -31,7 +34,11 @@ public final class FlareElevator {
      * @param left travel left beyond the larger of the two, rad; not positive where it does not suffice
      * @param endsFirst true where with the wheels at the ground the elevator's travel ends before the wing lets go
      */
-    public record Demand(double roundOut, double touchdown, double left, boolean endsFirst) {}
+    public record Demand(
+            @Measure(Dimension.ANGLE) double roundOut,
+            @Measure(Dimension.ANGLE) double touchdown,
+            @Measure(Dimension.ANGLE) double left,
+            @Key("endsBeforeWing") boolean endsFirst) {}
 
     /** The demand of one landing; {@code touchdownLift} is the lift coefficient with which it touches. */
     Demand demand(Landing landing, double touchdownLift) {

@@ -20,4 +20,13 @@ public record Stall(
         boolean elevatorLimited,
         Attitude attitude,
         int firstStrip,
-        double aileronReserve) {}
+        double aileronReserve) {
+
+    /** Speed to come in at over the stall speed: as full-size rules and glider training have it (PRACTICE, methods manual 10.1). */
+    public static final double APPROACH = 1.3;
+
+    /** Speed to come in at, m/s. */
+    public double approachSpeed() {
+        return APPROACH * speed;
+    }
+}

@@ -24,6 +24,9 @@ import throwline.numerics.Interpolation;
 public record ControlRun(
         String surface, Linkage linkage, OptionalDouble rating, double swing, double offset, boolean assumed) {
 
+    /** Below this share of the neutral ratio the servo's last degrees hardly move the surface (common practice, no source). */
+    private static final double HARDLY = 0.25;
+
     /** Usual swing to each side, rad (PRACTICE, methods manual 17.5). */
     private static final double USUAL_SWING = Math.toRadians(45);
 
@@ -66,7 +69,15 @@ public record ControlRun(
         /** The linkage locks, or turns back, before. */
         LOCKED,
         /** The servo's swing ends before. */
-        BEYOND_SWING
+        BEYOND_SWING,
+        /** It does, but the servo's last degrees hardly move the surface. */
+        SLACKENING
+    }
+
+    /** Whether the servo gets the surface to an angle, rad, and whether its last degrees still move it. */
+    public Reach reach(double angle) {
+        Reach reach = at(angle).reach();
+        return reach == Reach.FREE && evenness(angle) < HARDLY ? Reach.SLACKENING : reach;
     }
 
     /**

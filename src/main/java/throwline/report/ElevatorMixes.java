@@ -2,6 +2,7 @@ package throwline.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import throwline.flight.StartingMix;
 import throwline.model.Model;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
@@ -77,7 +78,7 @@ public final class ElevatorMixes {
 
     private static Mix mix(SetUpResult result, SpeedPoint here, SpeedPoint there, EdgeThrow edge) {
         double change = here.elevator() - there.elevator();
-        double half = Math.abs(change) < TOO_LITTLE ? 0 : change / 2;
+        double half = Math.abs(change) < TOO_LITTLE ? 0 : StartingMix.of(change);
         return new Mix(result.setUp().name(), here.speed(), here.elevator(), change, half, edge);
     }
 }

@@ -15,7 +15,7 @@ public final class Headlines {
 
     /** True where a change may go either way: its band holds zero. */
     public static boolean eitherWay(Headline.Known change) {
-        return change.low() <= 0 && change.high() >= 0;
+        return change.mayGoEitherWay();
     }
 
     /** True where two numbers cannot be told apart: the band of their difference holds zero. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.linkage.ServoBlowBack.Hold;
 import throwline.study.SetUpResult.Side;
 
 /**
@@ -96,14 +97,4 @@ public record BlowBackResult(double comeIn, double fast, boolean fastIsLimit, Li
      * @param hold how the servo holds it
      */
     public record Point(double speed, double angle, Optional<Double> perhaps, Hold hold) {}
-
-    /** How a servo holds a surface. */
-    public enum Hold {
-        /** Within its torque. */
-        HELD,
-        /** With all of its torque, pushed back further than it gives. */
-        OVERPOWERED,
-        /** Not: the air takes it to the end of the servo's swing or of the linkage. */
-        BLOWN
-    }
 }

@@ -22,7 +22,6 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.section.HingeGap;
-import throwline.study.BlowBackResult.Hold;
 import throwline.study.BlowBackResult.Point;
 import throwline.study.BlowBackResult.Row;
 import throwline.study.SetUpResult.Side;
@@ -31,7 +30,7 @@ import throwline.study.SetUpResult.Side;
 final class BlowBackStudy {
 
     /** Speeds that are looked at over the stall speed, as for the loads of the servos with more between. */
-    private static final double[] SPEEDS = {SetUpAnswer.APPROACH_OVER_STALL, 1.6, 2, 2.4, Servos.FASTEST};
+    private static final double[] SPEEDS = {Stall.APPROACH, 1.6, 2, 2.4, Servos.FASTEST};
 
     /** A speed limit is worth a column of its own from this far above the speed to come in at. */
     private static final double APART = 1.02;
@@ -111,7 +110,7 @@ final class BlowBackStudy {
                             s.speed(),
                             rest.angle(),
                             s.pushedHarder().flatMap(Standing::inAir).map(ServoBlowBack.Rest::angle),
-                            hold(rest.hold()))));
+                            rest.hold())));
         }
         Side side = key.side() == 0 ? Side.BOTH : key.side() < 0 ? Side.LEFT : Side.RIGHT;
         return new Row(
@@ -124,14 +123,6 @@ final class BlowBackStudy {
                 gapShare(key.surface()),
                 model.servo(key.surface()).torque().isPresent(),
                 points);
-    }
-
-    private static Hold hold(ServoBlowBack.Hold hold) {
-        return switch (hold) {
-            case HELD -> Hold.HELD;
-            case OVERPOWERED -> Hold.OVERPOWERED;
-            case BLOWN -> Hold.BLOWN;
-        };
     }
 
     private double gapShare(String name) {

@@ -89,8 +89,7 @@ public final class ComparisonStudy {
 
         private Approach approach(Pack pack) {
             Optional<Stall> stall = flight.stall(pack);
-            return new Approach(
-                    pack, stall, stall.map(s -> flight.descent(pack, s, SetUpAnswer.APPROACH_OVER_STALL * s.speed())));
+            return new Approach(pack, stall, stall.map(s -> flight.descent(pack, s, s.approachSpeed())));
         }
 
         /** How the reference set-up comes down at this one's speeds. */
@@ -104,8 +103,7 @@ public final class ComparisonStudy {
         }
 
         private Optional<Descent> descent(Approach own, Stall other) {
-            return own.stall.map(
-                    stall -> flight.descent(own.pack, stall, SetUpAnswer.APPROACH_OVER_STALL * other.speed()));
+            return own.stall.map(stall -> flight.descent(own.pack, stall, other.approachSpeed()));
         }
 
         List<Optional<HeadlineNumbers>> inFlight() {

@@ -2,6 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.flight.FlareElevator;
 import throwline.flight.GustMargin;
 import throwline.units.Dimension;
 import throwline.units.Key;
@@ -17,7 +18,10 @@ import throwline.units.Measure;
  * @param margins what is left before the stall at approach speed; empty where it was not found
  */
 public record FieldAnswer(
-        Optional<Legs> stillAir, Optional<Legs> inWind, Optional<FlareElevator> elevator, Optional<Margins> margins) {
+        Optional<Legs> stillAir,
+        Optional<Legs> inWind,
+        Optional<FlareElevator.Demand> elevator,
+        Optional<Margins> margins) {
 
     /** No answer to any of it. */
     public static FieldAnswer none() {
@@ -86,20 +90,6 @@ public record FieldAnswer(
      * @param height of the wheels, m
      */
     public record Spot(double along, double height) {}
-
-    /**
-     * What the elevator has to do near the ground, rad, trailing edge down positive.
-     *
-     * @param roundOut most up elevator in the round-out
-     * @param touchdown where it stands at touch-down
-     * @param left travel left beyond the larger of the two, rad; not positive where the travel does not suffice
-     * @param endsFirst true where with the wheels at the ground its travel ends before the wing lets go
-     */
-    public record FlareElevator(
-            @Measure(Dimension.ANGLE) double roundOut,
-            @Measure(Dimension.ANGLE) double touchdown,
-            @Measure(Dimension.ANGLE) double left,
-            @Key("endsBeforeWing") boolean endsFirst) {}
 
     /** Gust from below, m/s, that {@link Margins#usualLoad} is given for. */
     public static final double USUAL_GUST = GustMargin.USUAL;

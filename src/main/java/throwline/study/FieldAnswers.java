@@ -72,9 +72,7 @@ final class FieldAnswers {
         return new FieldAnswer(
                 calm.map(landing -> legs(lander, landing, 0)),
                 windy.map(landing -> legs(lander, landing, field.wind())),
-                calm.map(lander::elevator)
-                        .map(demand -> new FieldAnswer.FlareElevator(
-                                demand.roundOut(), demand.touchdown(), demand.left(), demand.endsFirst())),
+                calm.map(lander::elevator),
                 margins);
     }
 

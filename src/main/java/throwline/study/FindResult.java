@@ -3,6 +3,7 @@ package throwline.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import throwline.flight.StartingMix;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -117,8 +118,14 @@ public record FindResult(
      * @param whole elevator change with the lever at its end, rad
      * @param shortOf why this is not quite what was asked for; empty where it is
      */
-    public record TrimFound(
-            SetUp from, SetUp to, Optional<MixCurve> curve, Headline whole, Optional<Message> shortOf) {}
+    public record TrimFound(SetUp from, SetUp to, Optional<MixCurve> curve, Headline whole, Optional<Message> shortOf) {
+
+        /** The mix to start with at a point of the curve, rad; none where the whole change may go either way. */
+        public double start(MixCurve.Point point) {
+            boolean sure = whole instanceof Headline.Known known && !known.mayGoEitherWay();
+            return sure ? StartingMix.of(point.elevator()) : 0;
+        }
+    }
 
     /**
      * Flaps with the ailerons.

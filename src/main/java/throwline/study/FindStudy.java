@@ -116,7 +116,7 @@ public final class FindStudy {
         }
 
         private PitchBalance balance(Stall stall) {
-            double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+            double speed = stall.approachSpeed();
             return PitchBalance.of(reference, question.pack(), stall, reference.descent(question.pack(), stall, speed));
         }
 
@@ -168,7 +168,7 @@ public final class FindStudy {
 
         /** A word where the wanted speed is nearer to the stall than usual. */
         private void margin(double speed, CandidateFlight trial) {
-            if (trial.stall().isPresent() && speed < SetUpAnswer.APPROACH_OVER_STALL * trial.stallSpeed()) {
+            if (trial.stall().isPresent() && speed < Stall.APPROACH * trial.stallSpeed()) {
                 notes.add(Message.of(
                         "note.find.near-stall",
                         new Quantity(speed, Dimension.SPEED),
@@ -276,9 +276,7 @@ public final class FindStudy {
         }
 
         private Optional<Double> comeInAt(SetUp in) {
-            return new Flight(airframe, in)
-                    .stall(question.pack())
-                    .map(s -> SetUpAnswer.APPROACH_OVER_STALL * s.speed());
+            return new Flight(airframe, in).stall(question.pack()).map(s -> s.approachSpeed());
         }
 
         private TrimFound trim(FindQuestion.LevelTrim wanted, SetUp to) {
@@ -286,7 +284,7 @@ public final class FindStudy {
                     new Flight(airframe, to).stall(question.pack()).map(Stall::speed);
             double slowest =
                     Math.max(stall.orElse(0.0), referenceStall.map(Stall::speed).orElse(0.0));
-            Optional<Double> speed = wanted.speed().or(() -> stall.map(s -> SetUpAnswer.APPROACH_OVER_STALL * s));
+            Optional<Double> speed = wanted.speed().or(() -> stall.map(s -> Stall.APPROACH * s));
             if (speed.isEmpty()) {
                 return new TrimFound(
                         model.reference(),

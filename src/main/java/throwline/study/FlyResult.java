@@ -2,6 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.flight.ElevatorBreakdown;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Propeller;
@@ -69,25 +70,7 @@ public record FlyResult(
 
             double cruiseSpeed,
             @Measure(Dimension.ANGLE) Headline elevatorAtCruise,
-            @Key("elevatorChangeWhy") Optional<Why> why) {}
-
-    /**
-     * Causes of the elevator's change, each in rad of elevator, trailing edge down positive.
-     *
-     * @param camber the moved sections turn the nose by themselves
-     * @param downwash the wing's wake blows the tail down more, or less
-     * @param dragArm drag above or below the balance point
-     * @param wake speed lost in the wake at the tail
-     * @param attitude the body flies at another angle
-     * @param rest what these leave
-     */
-    public record Why(
-            @Measure(Dimension.ANGLE) double camber,
-            @Measure(Dimension.ANGLE) double downwash,
-            @Measure(Dimension.ANGLE) double dragArm,
-            @Measure(Dimension.ANGLE) double wake,
-            @Measure(Dimension.ANGLE) double attitude,
-            @Measure(Dimension.ANGLE) double rest) {}
+            @Key("elevatorChangeWhy") Optional<ElevatorBreakdown> why) {}
 
     /**
      * Slowest flight in a turn without losing speed in it.

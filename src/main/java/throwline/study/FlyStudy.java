@@ -32,7 +32,6 @@ import throwline.study.FlyResult.OtherPropeller;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.RollPoint;
 import throwline.study.FlyResult.Turn;
-import throwline.study.FlyResult.Why;
 import throwline.words.Message;
 
 /** "How does this one set-up fly, in depth?" */
@@ -117,7 +116,7 @@ public final class FlyStudy {
                         List.of(),
                         glance.notes());
             }
-            double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed();
+            double speed = stall.get().approachSpeed();
             Descent approach = flight.descent(pack, stall.get(), speed);
             Optional<Descent> there =
                     isReference ? Optional.of(approach) : referenceStall.map(s -> reference.descent(pack, s, speed));
@@ -189,9 +188,9 @@ public final class FlyStudy {
             Optional<Stability> stability = flight.stability(pack, attitude);
             double cruise = CRUISE * referenceStall.orElse(stall).speed();
             Descent atCruise = flight.descent(pack, stall, cruise);
-            Optional<Why> why = isReference
+            Optional<ElevatorBreakdown> why = isReference
                     ? Optional.empty()
-                    : there.flatMap(Descent::steady).map(r -> why(attitude, r));
+                    : there.flatMap(Descent::steady).map(r -> reference.sharesTo(attitude, r, pack));
             return new Balance(
                     stability.map(Stability::margin),
                     stability.map(Stability::neutralPoint),
@@ -201,11 +200,6 @@ public final class FlyStudy {
                             .<Headline>map(a -> bands.around("elevator", a.elevator()))
                             .orElseGet(() -> SetUpAnswer.why(atCruise)),
                     why);
-        }
-
-        private Why why(Attitude attitude, Attitude there) {
-            ElevatorBreakdown s = reference.sharesTo(attitude, there, pack);
-            return new Why(s.camber(), s.downwash(), s.dragArm(), s.wake(), s.attitude(), s.rest());
         }
 
         private static Headline slowest(Headline straight, Optional<Double> factor) {

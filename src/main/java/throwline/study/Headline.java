@@ -1,5 +1,8 @@
 package throwline.study;
 
+import java.util.Optional;
+import throwline.flight.StartingMix;
+
 /** A number that a person reads first, with its band; or the reason why there is none. */
 public sealed interface Headline permits Headline.Known, Headline.Unknown {
 
@@ -39,6 +42,16 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
         /** This number and its band times a positive factor. */
         public Known times(double factor) {
             return new Known(factor * value, factor * low, factor * high, basis, shared);
+        }
+
+        /** True where a change may go either way: its band holds zero. */
+        public boolean mayGoEitherWay() {
+            return low <= 0 && high >= 0;
+        }
+
+        /** The elevator mix to start with for this change; empty where it may go either way. */
+        public Optional<Double> startingMix() {
+            return mayGoEitherWay() ? Optional.empty() : Optional.of(StartingMix.of(value));
         }
 
         /** This number with a band wider by a factor, at least 1. */

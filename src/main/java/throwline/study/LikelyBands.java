@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
+import throwline.flight.Stall;
 import throwline.study.FlyResult.Sensitivity;
 import throwline.study.HeadlineNumbers.RollRate;
 import throwline.units.Dimension;
@@ -84,7 +85,7 @@ final class LikelyBands {
     SetUpResult widened(SetUpResult result) {
         Map<FlightQuantity, Headline> wider = new EnumMap<>(FlightQuantity.class);
         wider.put(STALL_SPEED, widened(result.number(STALL_SPEED), PerturbedRun.STALL, 1));
-        Headline approach = widened(result.number(APPROACH_SPEED), PerturbedRun.STALL, SetUpAnswer.APPROACH_OVER_STALL);
+        Headline approach = widened(result.number(APPROACH_SPEED), PerturbedRun.STALL, Stall.APPROACH);
         wider.put(APPROACH_SPEED, approach);
         wider.put(ELEVATOR, widened(result.number(ELEVATOR), PerturbedRun.ELEVATOR, 1));
         if (approach instanceof Headline.Known speed

@@ -92,7 +92,7 @@ final class MoveStudy {
                 .toList();
         double time = question.flapTime().orElseGet(() -> time(suggested));
         List<Move> lowering = runs(mixes, mix -> mover.lower(speed, time, mix.elevator()));
-        double raiseSpeed = SetUpAnswer.APPROACH_OVER_STALL * other.stall.speed();
+        double raiseSpeed = other.stall.approachSpeed();
         // Far from the speed of an approach the angles solved are others: going back is worked out near its own speed.
         Optional<SurfaceMover> back = speed == usual ? found : mover(usual);
         List<Move> raising = back.map(m -> runs(mixes, mix -> m.raise(raiseSpeed, time, mix.elevator())))

@@ -94,9 +94,7 @@ final class PerturbedRun {
         }
         numbers[STALL] = stall.get().speed();
         Optional<Attitude> steady = flight.descent(
-                        weighed,
-                        stall.get(),
-                        SetUpAnswer.APPROACH_OVER_STALL * stall.get().speed())
+                        weighed, stall.get(), stall.get().approachSpeed())
                 .steady();
         if (steady.isPresent()) {
             numbers[DESCENT] = steady.get().descentAngle();

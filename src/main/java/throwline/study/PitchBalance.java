@@ -26,8 +26,7 @@ record PitchBalance(Optional<Double> margin) {
      * wing and tail are far from their stalls then, and the sign is what counts.
      */
     static PitchBalance of(Flight flight, Pack pack, Stall stall, Descent approach) {
-        Attitude attitude = approach.attitude()
-                .orElseGet(() -> flight.held(pack, SetUpAnswer.APPROACH_OVER_STALL * stall.speed(), 0, 0));
+        Attitude attitude = approach.attitude().orElseGet(() -> flight.held(pack, stall.approachSpeed(), 0, 0));
         return new PitchBalance(flight.stability(pack, attitude).map(Stability::margin));
     }
 

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import throwline.flight.Deflections;
 import throwline.linkage.ControlRun;
+import throwline.linkage.ControlRun.Reach;
 import throwline.model.Elevator;
 import throwline.model.Model;
 import throwline.model.Servo;
@@ -14,14 +15,10 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.study.ServoAnswer.Position;
-import throwline.study.ServoAnswer.Reach;
 import throwline.study.SetUpResult.Side;
 
 /** Where every surface of a model and its servo stand in a set-up, alone and with each stick at full. */
 final class Positions {
-
-    /** Below this share of the neutral ratio the servo's last degrees hardly move the surface (common practice, no source). */
-    private static final double HARDLY = 0.25;
 
     private final Model model;
     private final Map<String, ControlRun> runs;
@@ -115,12 +112,7 @@ final class Positions {
         ControlRun run = Objects.requireNonNull(runs.get(surface));
         ControlRun.Position there = run.at(angle);
         Optional<Double> servo = there.servo().stream().boxed().findFirst();
-        Reach reach =
-                switch (there.reach()) {
-                    case LOCKED -> Reach.LOCKED;
-                    case BEYOND_SWING -> Reach.BEYOND_SWING;
-                    case FREE -> run.evenness(angle) < HARDLY ? Reach.SLACKENING : Reach.FREE;
-                };
+        Reach reach = run.reach(angle);
         return new Position(
                 surface,
                 stick,

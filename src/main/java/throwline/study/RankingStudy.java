@@ -51,7 +51,7 @@ final class RankingStudy {
         FieldAnswers answers = new FieldAnswers(ladder, model.field(), setUp, bands);
         return flight.stall(pack)
                 .flatMap(stall -> {
-                    Descent approach = flight.descent(pack, stall, SetUpAnswer.APPROACH_OVER_STALL * stall.speed());
+                    Descent approach = flight.descent(pack, stall, stall.approachSpeed());
                     return approach.steady().map(a -> answers.numbers(answers.of(flight, pack, stall, approach), a));
                 })
                 .orElse(Map.of());

@@ -2,6 +2,7 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.linkage.ControlRun.Reach;
 
 /**
  * What the servos have to do in one set-up with one pack.
@@ -107,16 +108,4 @@ public record ServoAnswer(
             Optional<Double> swingShare,
             Reach reach,
             boolean assumedLinkage) {}
-
-    /** Whether a servo gets a surface where it should stand. */
-    public enum Reach {
-        /** It does. */
-        FREE,
-        /** The linkage locks or turns back before. */
-        LOCKED,
-        /** The servo's swing ends before. */
-        BEYOND_SWING,
-        /** It does, but the servo's last degrees hardly move the surface. */
-        SLACKENING
-    }
 }

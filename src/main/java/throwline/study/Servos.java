@@ -16,6 +16,7 @@ import throwline.flight.ServoLoad;
 import throwline.flight.Stall;
 import throwline.flight.Standing;
 import throwline.linkage.ControlRun;
+import throwline.linkage.ControlRun.Reach;
 import throwline.linkage.ServoBlowBack;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -23,7 +24,6 @@ import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.Position;
-import throwline.study.ServoAnswer.Reach;
 import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.study.ServoAnswer.Yield;
 import throwline.units.Dimension;
@@ -34,7 +34,7 @@ import throwline.words.Message;
 final class Servos {
 
     /** Speeds at which loads are looked at, over the stall speed; the first is the speed to come in at. */
-    private static final double[] SPEEDS = {SetUpAnswer.APPROACH_OVER_STALL, 2, 2.8};
+    private static final double[] SPEEDS = {Stall.APPROACH, 2, 2.8};
 
     /** The last of them: a limit beyond it is said to be none. */
     static final double FASTEST = SPEEDS[SPEEDS.length - 1];
@@ -88,7 +88,7 @@ final class Servos {
     ServoAnswer answer(
             Flight flight, Pack pack, Stall stall, Descent approach, Optional<ServoLimit> limit, Headline change) {
         String by = suffices(limit, stall) ? "" : limit.map(ServoLimit::surface).orElse("");
-        double comingIn = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+        double comingIn = stall.approachSpeed();
         List<ServoLoad> first = flight.servoLoads(pack, stall, comingIn, approach.steady());
         return new ServoAnswer(
                 by,
@@ -104,10 +104,9 @@ final class Servos {
     }
 
     private Optional<Position> mix(Headline change) {
-        boolean reference = setUp.equals(model.reference());
-        return reference || !(change instanceof Headline.Known known) || (known.low() <= 0 && known.high() >= 0)
+        return setUp.equals(model.reference()) || !(change instanceof Headline.Known known)
                 ? Optional.empty()
-                : Optional.of(new Positions(model).mix(known.value() / 2));
+                : known.startingMix().map(new Positions(model)::mix);
     }
 
     private List<Position> positions() {
@@ -171,7 +170,7 @@ final class Servos {
             }
         }
         List<SurfaceLoad> loads = new ArrayList<>();
-        double approach = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+        double approach = stall.approachSpeed();
         bySurface.forEach((surface, points) -> loads.add(load(surface, points, approach)));
         return loads;
     }
@@ -186,7 +185,7 @@ final class Servos {
         if (sticks.isEmpty()) {
             return List.of();
         }
-        double speed = SetUpAnswer.APPROACH_OVER_STALL * stall.speed();
+        double speed = stall.approachSpeed();
         Map<String, Yield> worst = new LinkedHashMap<>();
         for (Standing s : flight.standing(pack, stall, speed, comingIn.steady(), 1, sticks)) {
             s.inAir()

@@ -46,9 +46,6 @@ import throwline.words.Message;
 /** Turns what one set-up does in flight into the numbers, bands and notes that a person reads. */
 final class SetUpAnswer {
 
-    /** Approach speed over stall speed: 1.3, as full-size rules (FAR 23.73) and glider training have it (methods manual 9.4). */
-    static final double APPROACH_OVER_STALL = 1.3;
-
     /** The sweep of speeds: from this over the stall speed up to that, each rung faster than the last by this ratio. */
     private static final double SLOWEST = 1.02;
 
@@ -137,7 +134,7 @@ final class SetUpAnswer {
             Optional<Descent> reference,
             PitchBalance balance,
             List<SpeedPoint> sweep) {
-        double speed = APPROACH_OVER_STALL * stall.speed();
+        double speed = stall.approachSpeed();
         Optional<Attitude> steady = approach.steady();
         Headline.Unknown why = steady.isPresent() ? new Headline.Unknown("why.not-found") : balance.why(approach);
         Map<FlightQuantity, Headline> numbers = new EnumMap<>(FlightQuantity.class);
@@ -147,8 +144,8 @@ final class SetUpAnswer {
                 around(
                         APPROACH_SPEED,
                         speed,
-                        APPROACH_OVER_STALL * stall.plateauSpeed(),
-                        APPROACH_OVER_STALL * stall.onsetSpeed()));
+                        Stall.APPROACH * stall.plateauSpeed(),
+                        Stall.APPROACH * stall.onsetSpeed()));
         steady.ifPresent(a -> {
             numbers.putAll(ofDescent(speed, around(DESCENT_ANGLE, a.descentAngle())));
             numbers.put(ELEVATOR, around(ELEVATOR, a.elevator()));

@@ -23,7 +23,6 @@ import throwline.section.SectionAerodynamics;
 /** Reads the quantity that a row of an aircraft case names. */
 final class AircraftReading {
 
-    private static final double APPROACH_OVER_STALL = 1.3;
     private static final double STEP = Math.toRadians(1);
     private static final double MODEST_SPEED = 10;
 
@@ -162,9 +161,7 @@ final class AircraftReading {
 
     private double approach(CaseRow row, String column) throws UnreadableCase {
         Optional<Stall> stall = stall(row, column);
-        return stall.isEmpty()
-                ? Double.NaN
-                : descent(row, column, APPROACH_OVER_STALL * stall.get().speed());
+        return stall.isEmpty() ? Double.NaN : descent(row, column, stall.get().approachSpeed());
     }
 
     private double descent(CaseRow row, String column, double speed) throws UnreadableCase {

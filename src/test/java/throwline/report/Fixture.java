@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import throwline.flight.FlareElevator;
 import throwline.model.AirfoilName;
 import throwline.model.Assumption;
 import throwline.model.Body;
@@ -252,7 +253,7 @@ public final class Fixture {
         return new FieldAnswer(
                 Optional.of(still),
                 Optional.of(windy),
-                Optional.of(new FieldAnswer.FlareElevator(-9 * DEG, -11 * DEG, 9 * DEG, false)),
+                Optional.of(new FlareElevator.Demand(-9 * DEG, -11 * DEG, 9 * DEG, false)),
                 Optional.of(new Margins(
                         0.23 * approach,
                         8 * DEG,

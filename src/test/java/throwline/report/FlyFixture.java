@@ -3,6 +3,8 @@ package throwline.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import throwline.flight.ElevatorBreakdown;
+import throwline.linkage.ServoBlowBack.Hold;
 import throwline.model.Model;
 import throwline.model.Propeller;
 import throwline.study.BlowBackResult;
@@ -86,8 +88,8 @@ public final class FlyFixture {
                 1,
                 true,
                 List.of(
-                        new BlowBackResult.Point(11.5, 34 * DEG, Optional.of(33.5 * DEG), BlowBackResult.Hold.HELD),
-                        new BlowBackResult.Point(15.8, 33 * DEG, Optional.of(32.2 * DEG), BlowBackResult.Hold.HELD)));
+                        new BlowBackResult.Point(11.5, 34 * DEG, Optional.of(33.5 * DEG), Hold.HELD),
+                        new BlowBackResult.Point(15.8, 33 * DEG, Optional.of(32.2 * DEG), Hold.HELD)));
     }
 
     private static FlyResult of(CompareAnswer answer, int setUp, Handling handling) {
@@ -108,7 +110,7 @@ public final class FlyFixture {
                         known(3 * DEG, 2 * DEG),
                         clean
                                 ? Optional.empty()
-                                : Optional.of(new FlyResult.Why(-6 * DEG, 2 * DEG, DEG, 0, 7 * DEG, 0.3 * DEG)))),
+                                : Optional.of(new ElevatorBreakdown(-6 * DEG, 2 * DEG, DEG, 0, 7 * DEG, 0.3 * DEG)))),
                 List.of(new FlyResult.Turn(45 * DEG, known(10.2, 0.6), clean)),
                 List.of(new FlyResult.RollDetail(
                         "low rates",

@@ -3,6 +3,7 @@ package throwline.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import throwline.linkage.ControlRun.Reach;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Surface;
@@ -11,7 +12,6 @@ import throwline.study.Headline.Basis;
 import throwline.study.ServoAnswer;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.Position;
-import throwline.study.ServoAnswer.Reach;
 import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.study.SetUpResult.Side;
 

@@ -33,12 +33,12 @@ import throwline.liftingline.Motion;
 import throwline.liftingline.SolverSettings;
 import throwline.liftingline.StripForces;
 import throwline.linkage.ControlRun;
+import throwline.linkage.ServoBlowBack.Hold;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.Servo;
 import throwline.section.MeasuredSections;
 import throwline.section.SectionAerodynamics;
-import throwline.study.BlowBackResult.Hold;
 import throwline.study.ServoAnswer.Yield;
 
 /** Where surfaces stand in the air, with whole models: closed forms, other numerics, and what must not happen. */

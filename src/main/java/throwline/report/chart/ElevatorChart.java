@@ -60,8 +60,8 @@ final class ElevatorChart {
         }
         List<Row.Value> numbers = new ArrayList<>();
         Headlines.known(setUp.elevatorChange()).ifPresent(known -> {
-            double start = Headlines.eitherWay(known) ? 0 : known.value() / 2;
-            String label = Headlines.eitherWay(known)
+            double start = known.startingMix().orElse(0.0);
+            String label = known.mayGoEitherWay()
                     ? words.say("chart.elevator.none")
                     : words.say("chart.elevator.start", direction(start));
             double place = millimetres(start);

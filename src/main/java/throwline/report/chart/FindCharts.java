@@ -67,7 +67,7 @@ public final class FindCharts {
         for (MixCurve.Point point : curve.points()) {
             double lever = PERCENT * point.lever();
             expected.add(Place.of(lever, edge(result, point.elevator())));
-            first.add(Place.of(lever, eitherWay ? 0 : edge(result, point.elevator() / 2)));
+            first.add(Place.of(lever, edge(result, trim.start(point))));
         }
         Optional<Curve.Spot> band = whole.map(known -> new Curve.Spot(
                 PERCENT, edge(result, known.value()), edge(result, known.low()), edge(result, known.high())));

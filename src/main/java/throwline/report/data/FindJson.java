@@ -7,7 +7,6 @@ import throwline.model.Model;
 import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.report.BenchThrow;
-import throwline.report.Headlines;
 import throwline.report.Sentences;
 import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
@@ -233,8 +232,6 @@ public final class FindJson {
         json.key("to").value(answer.to().name());
         records(json).write("speed", answer.curve().map(MixCurve::speed));
         compare.angle(json, "whole", answer.whole());
-        boolean eitherWay =
-                Headlines.known(answer.whole()).map(Headlines::eitherWay).orElse(true);
         json.key("points").array();
         for (MixCurve.Point point : answer.curve().map(MixCurve::points).orElse(List.of())) {
             BenchThrow bench = BenchThrow.ofElevator(model, "elevator", point.elevator());
@@ -243,7 +240,7 @@ public final class FindJson {
             json.key("elevator").value(point.elevator() * DEGREE);
             json.key("distance").value(bench.distance());
             json.key("travelShare").value(bench.share());
-            json.key("firstFlight").value(eitherWay ? 0 : point.elevator() * DEGREE / 2);
+            json.key("firstFlight").value(answer.start(point) * DEGREE);
             json.end();
         }
         json.end();

@@ -3,9 +3,9 @@ package throwline.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import throwline.linkage.ControlRun.Reach;
 import throwline.report.SwingUse;
 import throwline.study.ServoAnswer.Position;
-import throwline.study.ServoAnswer.Reach;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
+import throwline.flight.ElevatorBreakdown;
 import throwline.model.Propeller;
 import throwline.model.Tail;
 import throwline.report.EdgeThrow;
@@ -17,7 +18,6 @@ import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.Sensitivity;
-import throwline.study.FlyResult.Why;
 import throwline.study.Handling.Moves;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer;
@@ -285,7 +285,7 @@ public final class FlyTable {
         return text.toString();
     }
 
-    private void why(StringBuilder text, Why why, EdgeThrow edge) {
+    private void why(StringBuilder text, ElevatorBreakdown why, EdgeThrow edge) {
         double total = why.camber() + why.downwash() + why.dragArm() + why.wake() + why.attitude() + why.rest();
         String whole = figures.edge(total, edge);
         line(text, words.say(isNeutral(whole) ? "fly.why.stays" : "fly.why", whole));
