@@ -50,6 +50,7 @@ final class CheckCommand implements Callable<Integer> {
                 .plan(
                         project.model(),
                         project.assumed().stream().map(Assumption::path).collect(Collectors.toSet()),
-                        project.display());
+                        project.display(),
+                        folder.formats());
     }
 }

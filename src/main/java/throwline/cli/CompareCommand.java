@@ -100,7 +100,7 @@ final class CompareCommand implements Callable<Integer> {
             String prefix = answers.size() == 1 ? "" : (i + 1) + "-" + name + "-";
             Page page = Context.filePage(projects.get(i).display());
             String table = new CompareTable(page, context.words()).write(answers.get(i));
-            CompareFiles files = new CompareFiles(context.words(), page.besideSpeed());
+            CompareFiles files = new CompareFiles(context.words(), page.besideSpeed(), folder.formats());
             files.of(answers.get(i), table).forEach(file -> all.add(file.named(prefix + file.name())));
         }
         all.add(webPage(projects, answers));

@@ -10,6 +10,7 @@ import throwline.input.ReadModel;
 import throwline.report.CompareAnswer;
 import throwline.report.ReportFile;
 import throwline.report.chart.Charts;
+import throwline.report.chart.PictureFormats;
 import throwline.study.Comparison.PackResult;
 import throwline.units.Unit;
 import throwline.words.Words;
@@ -24,12 +25,15 @@ final class CompareFiles {
     private static final int LONGEST = 60;
 
     private final Charts charts;
+    private final PictureFormats formats;
 
     /**
      * @param words the sentences
      * @param besideSpeed what stands beside a speed in m/s
+     * @param formats of the charts
      */
-    CompareFiles(Words words, Unit besideSpeed) {
+    CompareFiles(Words words, Unit besideSpeed, PictureFormats formats) {
+        this.formats = formats;
         this.charts = new Charts(words, besideSpeed);
     }
 
@@ -40,7 +44,7 @@ final class CompareFiles {
         List<PackResult> packs = answer.comparison().packs();
         for (int i = 0; i < packs.size(); i++) {
             String prefix = packs.size() == 1 ? "" : prefix(packs, i);
-            for (ReportFile chart : charts.draw(answer.comparison(), packs.get(i))) {
+            for (ReportFile chart : charts.draw(answer.comparison(), packs.get(i), formats)) {
                 files.add(chart.named(prefix + chart.name()));
             }
         }

@@ -123,7 +123,7 @@ final class FindCommand implements Callable<Integer> {
         Page page = Context.filePage(project.display());
         List<ReportFile> files = new ArrayList<>();
         files.add(ReportFile.of("find.txt", new FindTable(page, context.words()).write(result)));
-        files.addAll(new FindCharts(context.words()).draw(result));
+        files.addAll(new FindCharts(context.words()).draw(result, folder.formats()));
         String html = new TextPage(page, context.words()).find(result, model.fileName(project), project.text());
         files.add(ReportFile.of("find.html", html));
         return files;

@@ -73,7 +73,7 @@ final class FlyCommand implements Callable<Integer> {
         Page page = Context.filePage(project.display());
         List<ReportFile> files = new ArrayList<>();
         files.add(ReportFile.of("fly.txt", new FlyTable(page, context.words()).write(result)));
-        files.addAll(new FlyCharts(context.words()).draw(result));
+        files.addAll(new FlyCharts(context.words()).draw(result, folder.formats()));
         String html = new FlyPage(context.words())
                 .write(result, page, model.airfoils(), model.fileName(project), project.text());
         String name = CompareFiles.plain(

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import throwline.report.ReportFile;
+import throwline.report.chart.PictureFormats;
 
 /** Folder that a command writes files into where it is asked to. */
 final class FolderOptions {
@@ -14,12 +15,20 @@ final class FolderOptions {
     @Option(names = "--out", paramLabel = "DIR", order = 30)
     private @Nullable Path folder;
 
+    @Option(names = "--svg", order = 31)
+    private boolean svg;
+
     @Mixin
     private ReplaceOption replace = new ReplaceOption();
 
     /** True where files are wanted. */
     boolean isAsked() {
         return folder != null;
+    }
+
+    /** Formats of charts. */
+    PictureFormats formats() {
+        return svg ? PictureFormats.PNG_AND_SVG : PictureFormats.PNG;
     }
 
     /**

@@ -87,7 +87,9 @@ final class SectionCommand implements Callable<Integer> {
         SurfaceState surface = surface(quantities);
         SectionStudy study = new SectionStudy(new MeasuredSections());
         SectionSweep sweep = study.sweep(chosen, surface, number);
-        folder.write(context, () -> new SectionCharts(context.words()).draw(study.family(chosen, surface, number)));
+        folder.write(
+                context,
+                () -> new SectionCharts(context.words()).draw(study.family(chosen, surface, number), folder.formats()));
         form.answer(
                 context,
                 Display.metric(),

@@ -84,7 +84,7 @@ final class ValidateCommand implements Callable<Integer> {
         files.add(ReportFile.of(
                 "book.html",
                 new TextPage(Page.of(FILE_WIDTH, true, false, Display.metric()), context.words()).book(book)));
-        files.addAll(new BookCharts(context.words()).draw(book));
+        files.addAll(new BookCharts(context.words()).draw(book, folder.formats()));
         return files;
     }
 }

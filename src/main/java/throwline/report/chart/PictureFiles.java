@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import throwline.report.ReportFile;
 
-/** Draws pictures as SVG and PNG files, on all processors: no two pictures share anything that changes. */
+/** Draws pictures as files, on all processors: no two pictures share anything that changes. */
 final class PictureFiles {
 
     private PictureFiles() {}
@@ -16,37 +16,43 @@ final class PictureFiles {
      *
      * @throws throwline.report.NoFontException where the machine has no font
      */
-    static List<ReportFile> of(List<Supplier<Picture>> pictures) {
+    static List<ReportFile> of(List<Supplier<Picture>> pictures, PictureFormats formats) {
         Drawing.requireFont();
         int hands = Math.max(1, Math.min(pictures.size(), Runtime.getRuntime().availableProcessors()));
-        List<List<ReportFile>> byHand = IntStream.range(0, hands)
+        List<List<List<ReportFile>>> byHand = IntStream.range(0, hands)
                 .parallel()
-                .mapToObj(hand -> everySoMany(pictures, hand, hands))
+                .mapToObj(hand -> everySoMany(pictures, formats, hand, hands))
                 .toList();
-        List<ReportFile> files = new ArrayList<>();
-        for (int i = 0; i < pictures.size(); i++) {
-            List<ReportFile> drawn = byHand.get(i % hands);
-            files.addAll(drawn.subList(2 * (i / hands), 2 * (i / hands) + 2));
-        }
-        return files;
+        return IntStream.range(0, pictures.size())
+                .mapToObj(i -> byHand.get(i % hands).get(i / hands))
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** The files of pictures that are drawn out already. */
-    static List<ReportFile> ofReady(List<Picture> pictures) {
-        return of(pictures.stream()
-                .<Supplier<Picture>>map(picture -> () -> picture)
-                .toList());
+    static List<ReportFile> ofReady(List<Picture> pictures, PictureFormats formats) {
+        return of(
+                pictures.stream()
+                        .<Supplier<Picture>>map(picture -> () -> picture)
+                        .toList(),
+                formats);
     }
 
-    private static List<ReportFile> everySoMany(List<Supplier<Picture>> pictures, int first, int step) {
+    /** The files of every so many of the pictures, on one canvas. */
+    private static List<List<ReportFile>> everySoMany(
+            List<Supplier<Picture>> pictures, PictureFormats formats, int first, int step) {
         Canvas canvas = new Canvas();
-        List<ReportFile> files = new ArrayList<>();
+        List<List<ReportFile>> drawn = new ArrayList<>();
         for (int i = first; i < pictures.size(); i += step) {
             Picture picture = pictures.get(i).get();
             Drawing drawing = new Drawing(picture);
-            files.add(new ReportFile(picture.name() + ".svg", drawing.svg()));
+            List<ReportFile> files = new ArrayList<>();
             files.add(new ReportFile(picture.name() + ".png", drawing.png(canvas)));
+            if (formats == PictureFormats.PNG_AND_SVG) {
+                files.add(new ReportFile(picture.name() + ".svg", drawing.svg()));
+            }
+            drawn.add(files);
         }
-        return files;
+        return drawn;
     }
 }

@@ -43,8 +43,8 @@ public final class SectionCharts {
             ToDoubleFunction<PolarRun.Point> measured) {}
 
     /** All charts as files. */
-    public List<ReportFile> draw(SectionFamily family) {
-        return PictureFiles.ofReady(pictures(family));
+    public List<ReportFile> draw(SectionFamily family, PictureFormats formats) {
+        return PictureFiles.ofReady(pictures(family), formats);
     }
 
     List<Picture> pictures(SectionFamily family) {

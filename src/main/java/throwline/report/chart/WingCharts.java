@@ -28,9 +28,10 @@ public final class WingCharts {
      *
      * @param model name of the model
      * @param sweep at least one incidence solved
+     * @param formats of the files
      */
-    public List<ReportFile> draw(String model, WingSweep sweep) {
-        return PictureFiles.ofReady(pictures(model, sweep));
+    public List<ReportFile> draw(String model, WingSweep sweep, PictureFormats formats) {
+        return PictureFiles.ofReady(pictures(model, sweep), formats);
     }
 
     List<Picture> pictures(String model, WingSweep sweep) {

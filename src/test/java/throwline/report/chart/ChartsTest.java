@@ -80,21 +80,39 @@ class ChartsTest {
     }
 
     @Test
-    void every_chart_is_given_as_svg_and_as_png_of_twice_the_points() throws IOException {
-        CompareAnswer answer = Fixture.orchard();
-        List<ReportFile> files = new Charts(Words.load(), Unit.KILOMETRE_PER_HOUR)
-                .draw(answer.comparison(), answer.comparison().packs().get(0));
+    void every_chart_is_given_as_png_of_twice_the_points_and_as_svg_where_asked() throws IOException {
+        List<ReportFile> files = drawn(PictureFormats.PNG_AND_SVG);
         assertThat(files.stream().map(ReportFile::name))
                 .containsExactlyElementsOf(NAMES.stream()
-                        .flatMap(name -> List.of(name + ".svg", name + ".png").stream())
+                        .flatMap(name -> List.of(name + ".png", name + ".svg").stream())
                         .toList());
         for (int i = 0; i < files.size(); i += 2) {
-            Element root = PictureText.parse(files.get(i).content()).getDocumentElement();
             BufferedImage image =
-                    ImageIO.read(new ByteArrayInputStream(files.get(i + 1).content()));
+                    ImageIO.read(new ByteArrayInputStream(files.get(i).content()));
+            Element root = PictureText.parse(files.get(i + 1).content()).getDocumentElement();
             assertThat(image.getWidth()).isEqualTo(2 * Integer.parseInt(root.getAttribute("width")));
             assertThat(image.getHeight()).isEqualTo(2 * Integer.parseInt(root.getAttribute("height")));
         }
+    }
+
+    @Test
+    void pixels_alone_are_the_same_pixels_in_the_same_order_every_time() {
+        List<ReportFile> both = drawn(PictureFormats.PNG_AND_SVG);
+        for (int run = 0; run < 2; run++) {
+            List<ReportFile> alone = drawn(PictureFormats.PNG);
+            assertThat(alone.stream().map(ReportFile::name))
+                    .containsExactlyElementsOf(
+                            NAMES.stream().map(name -> name + ".png").toList());
+            for (int i = 0; i < alone.size(); i++) {
+                assertThat(alone.get(i).content()).isEqualTo(both.get(2 * i).content());
+            }
+        }
+    }
+
+    private static List<ReportFile> drawn(PictureFormats formats) {
+        CompareAnswer answer = Fixture.orchard();
+        return new Charts(Words.load(), Unit.KILOMETRE_PER_HOUR)
+                .draw(answer.comparison(), answer.comparison().packs().get(0), formats);
     }
 
     private static List<ReportFile> svgs(CompareAnswer answer) {
