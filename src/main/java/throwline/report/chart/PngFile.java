@@ -24,7 +24,7 @@ final class PngFile {
 
     private PngFile() {}
 
-    /** The file of an opaque image. */
+    /** The file of an opaque image whose pixels are integers ({@link BufferedImage#TYPE_INT_RGB}). */
     static byte[] of(BufferedImage image) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(BUFFER);
         try (DataOutputStream out = new DataOutputStream(bytes)) {
@@ -55,7 +55,7 @@ final class PngFile {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(BUFFER);
         try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, BUFFER)) {
             for (int y = 0; y < image.getHeight(); y++) {
-                image.getRGB(0, y, width, 1, colours, 0, width);
+                image.getRaster().getDataElements(0, y, width, 1, colours);
                 int k = 1;
                 for (int colour : colours) {
                     line[k++] = (byte) (colour >> 16);
