@@ -62,7 +62,7 @@ class WordsInUseTest {
 
     private static boolean isStart(String start, String rest) {
         return start.matches("[\\w-]+(\\.[\\w-]+)*[.-]")
-                || start.matches("[\\w-]+(\\.[\\w-]+)+") && rest.startsWith(".");
+                || (start.matches("[\\w-]+(\\.[\\w-]+)+") && rest.startsWith("."));
     }
 
     private boolean isPutTogether(String rest) {
