@@ -50,7 +50,7 @@ public record BlowBackResult(double comeIn, double fast, boolean fastIsLimit, Li
     }
 
     /**
-     * One surface.
+     * Places of one surface over speed.
      *
      * @param surface its name
      * @param stick with this stick at full; empty without one

@@ -29,7 +29,7 @@ public record FieldAnswer(
     }
 
     /**
-     * One landing, leg by leg.
+     * Landing, leg by leg.
      *
      * @param wind headwind at 10 m, m/s
      * @param approach from the obstacle to the round-out, m; negative where the round-out begins before the obstacle
@@ -95,7 +95,7 @@ public record FieldAnswer(
     public static final double USUAL_GUST = GustMargin.USUAL;
 
     /**
-     * What is left before the stall at approach speed.
+     * Margins before the stall at approach speed.
      *
      * @param speed m/s that may be lost
      * @param angle angle of attack left, rad
@@ -114,7 +114,7 @@ public record FieldAnswer(
             double headwindLimit,
             @Key("goodFor") FitFor fitFor) {}
 
-    /** What air a gust limit is good for (common practice, no source). */
+    /** Kinds of air that a gust limit is good for (common practice, no source). */
     public enum FitFor {
         /** Below 2 m/s. */
         CALM,

@@ -7,7 +7,7 @@ import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedRoll;
 
 /**
- * What a pilot wants; at least one of the wants is there.
+ * Wants of a pilot; at least one of the wants is there.
  *
  * @param pack the battery it flies with, of the model
  * @param name what a set-up or stick that is found is called
@@ -41,7 +41,7 @@ public record FindQuestion(
     public record LevelTrim(Optional<SetUp> setUp, Optional<Double> speed, Optional<Integer> points) {}
 
     /**
-     * How much flap helps the ailerons.
+     * Want of flaps that help the ailerons.
      *
      * @param speed at which it rolls, m/s; empty for the speed to come in at
      */

@@ -16,7 +16,7 @@ public final class FindRefusal {
     private FindRefusal() {}
 
     /**
-     * What is wrong with a question.
+     * Fault of a question.
      *
      * @param model the model
      * @param question what is wanted

@@ -16,7 +16,7 @@ import throwline.sizing.RollHelp;
 import throwline.words.Message;
 
 /**
- * What must stand where for what a pilot wants.
+ * Throws and mixes for what a pilot wants.
  *
  * @param question what was wanted
  * @param model the model, with the set-up and the sticks that were found

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a person may say besides about one set-up in depth; what is left open is chosen.
+ * Wishes of a person about one set-up in depth; what is left open is chosen.
  *
  * @param speedLimit limit for the steepest descent, m/s; else 1.6 times the stall speed
  * @param loopSpeeds speeds at which loops are entered, m/s; empty for three that suit the model

@@ -13,7 +13,7 @@ import throwline.units.Quantity;
 import throwline.words.Message;
 
 /**
- * One set-up with one pack in depth, throttle shut.
+ * Set-up with one pack in depth, throttle shut.
  *
  * @param model what was asked about
  * @param pack with this battery
@@ -51,7 +51,7 @@ public record FlyResult(
     }
 
     /**
-     * How the model stands about its balance point.
+     * Pitch balance of the model about its balance point.
      *
      * @param stabilityMargin distance of the balance point ahead of the neutral point over the mean chord, at approach;
      *     empty where it was not found
@@ -126,7 +126,7 @@ public record FlyResult(
     }
 
     /**
-     * What it would do if the propeller did something else with the throttle shut.
+     * Descent if the propeller did something else with the throttle shut.
      *
      * @param shut what it does
      * @param descentAngle at approach speed, rad

@@ -45,7 +45,7 @@ public record Handling(
      */
     public record Rank(String setUp, Headline.Known landing, Headline inWind) {}
 
-    /** What ends a pull. */
+    /** Limits of a pull. */
     public enum Limit {
         /** The wing gives no more lift. */
         WING,
@@ -142,7 +142,7 @@ public record Handling(
     }
 
     /**
-     * What was taken for surfaces on the move.
+     * Assumptions for surfaces on the move.
      *
      * @param quickest shortest time that was tried, s
      * @param slowest longest time that was tried, s
@@ -168,7 +168,7 @@ public record Handling(
      */
     public record Suggested(Mix mix, Optional<Double> time) {}
 
-    /** How a run ends. */
+    /** Ends of a run. */
     public enum End {
         /** It was followed to the end of the time watched. */
         FOLLOWED,
@@ -191,7 +191,7 @@ public record Handling(
     }
 
     /**
-     * One run.
+     * Run of the surfaces from one set-up to another.
      *
      * @param time that the surfaces take, s
      * @param mix elevator that goes with them
@@ -231,7 +231,7 @@ public record Handling(
     }
 
     /**
-     * One moment of a run.
+     * Moment of a run.
      *
      * @param time s
      * @param moved how far the surfaces have gone, 0 to 1

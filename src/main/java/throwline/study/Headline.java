@@ -6,7 +6,7 @@ import throwline.flight.StartingMix;
 /** A number that a person reads first, with its band; or the reason why there is none. */
 public sealed interface Headline permits Headline.Known, Headline.Unknown {
 
-    /** What the band of a number rests on. */
+    /** Foundations of a band. */
     enum Basis {
         /** Statistics of measured cases. */
         MEASURED,

@@ -25,7 +25,7 @@ public record HeadlineNumbers(Map<FlightQuantity, Headline> byQuantity, List<Rol
     public record RollRate(String stick, Headline rate, boolean atItsStop) {}
 
     /**
-     * One number of a set-up.
+     * Number of a set-up and its quantity.
      *
      * @param quantity its quantity
      * @param stick with this stick at full; empty without one

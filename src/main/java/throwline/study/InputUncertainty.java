@@ -9,7 +9,7 @@ package throwline.study;
  */
 record InputUncertainty(Kind kind, String name, double size) {
 
-    /** What may be unknown. */
+    /** Kinds of unknown input. */
     enum Kind {
         /** Weight of the model, share. */
         WEIGHT,

@@ -17,7 +17,7 @@ import throwline.model.Surface;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult.Side;
 
-/** Where every surface of a model and its servo stand in a set-up, alone and with each stick at full. */
+/** Places of all surfaces and servos of a model in a set-up, alone and with each stick at full. */
 final class Positions {
 
     private final Model model;

@@ -4,7 +4,7 @@ import java.util.List;
 import throwline.section.Airfoil;
 
 /**
- * One section at several Reynolds numbers and at several deflections, with what was measured on it.
+ * Section at several Reynolds numbers and at several deflections, with what was measured on it.
  *
  * @param airfoil the airfoil and its measurements
  * @param byReynolds at the deflection asked for, rising Reynolds number

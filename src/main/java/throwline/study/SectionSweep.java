@@ -7,7 +7,7 @@ import throwline.units.Key;
 import throwline.units.Measure;
 
 /**
- * One section with its surface at one deflection over angle of attack.
+ * Section with its surface at one deflection over angle of attack.
  *
  * @param airfoil its name
  * @param reynolds Reynolds number
@@ -33,7 +33,7 @@ public record SectionSweep(
     }
 
     /**
-     * One angle.
+     * Coefficients at one angle.
      *
      * @param angle of attack, rad
      * @param lift lift coefficient

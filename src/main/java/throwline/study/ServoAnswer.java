@@ -5,7 +5,7 @@ import java.util.Optional;
 import throwline.linkage.ControlRun.Reach;
 
 /**
- * What the servos have to do in one set-up with one pack.
+ * Duties of the servos in one set-up with one pack.
  *
  * @param limitedBy surface that sets the speed limit; empty where there is no limit
  * @param loads one entry a surface whose load was found
@@ -33,7 +33,7 @@ public record ServoAnswer(
     }
 
     /**
-     * What the servo of one surface has to hold, worst over the sticks.
+     * Load of the servo of one surface, worst over the sticks.
      *
      * @param surface its name
      * @param rating torque of the servo, N m; empty where the model does not say
@@ -81,7 +81,7 @@ public record ServoAnswer(
     public record LoadPoint(double speed, String stick, double deflection, double hinge, Optional<Double> torque) {}
 
     /**
-     * Where one surface stands.
+     * Place of one surface.
      *
      * @param surface its name
      * @param stick with this stick at full; empty without one

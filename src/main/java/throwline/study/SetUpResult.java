@@ -88,7 +88,7 @@ public record SetUpResult(
     }
 
     /**
-     * Where the wing lets go first.
+     * Place on the wing that lets go first.
      *
      * @param side left, right or both
      * @param spanFraction distance from the middle over half the span
@@ -107,7 +107,7 @@ public record SetUpResult(
         BOTH
     }
 
-    /** What the model does when the wing lets go. */
+    /** Behaviour of the model when the wing lets go. */
     public enum Manner {
         /** Sinks with level wings. */
         SAGS,
@@ -120,7 +120,7 @@ public record SetUpResult(
     }
 
     /**
-     * One steady descent.
+     * Steady descent at one speed.
      *
      * @param speed airspeed, m/s
      * @param descentAngle below the horizon, rad
@@ -138,7 +138,7 @@ public record SetUpResult(
             @Measure(Dimension.ANGLE) double elevator) {}
 
     /**
-     * One strip of the wing.
+     * Strip of the wing.
      *
      * @param at distance from the middle, m, right positive
      * @param chord m

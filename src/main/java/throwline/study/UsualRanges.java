@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** What is usual for models of this size, from a resource file that names its sources. */
+/** Usual ranges for models of this size, from a resource file that names its sources. */
 final class UsualRanges {
 
     private static final String RESOURCE = "/throwline/usual.csv";

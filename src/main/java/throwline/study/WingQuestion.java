@@ -6,7 +6,7 @@ import throwline.liftingline.Ground;
 import throwline.model.SetUp;
 
 /**
- * What to find out about the bare wing of a model.
+ * Question about the bare wing of a model.
  *
  * @param setUp where its surfaces stand; cut at their travel
  * @param incidences of the root chord against the air, rad, in the order wanted

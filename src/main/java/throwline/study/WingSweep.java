@@ -45,7 +45,7 @@ public record WingSweep(
     public record Stall(Mark onset, @Key("onsetAt") double at, Mark checkedMaximum, Mark plateau) {}
 
     /**
-     * One mark.
+     * Mark of the stall.
      *
      * @param incidence of the root chord, rad
      * @param lift lift coefficient
@@ -53,7 +53,7 @@ public record WingSweep(
     public record Mark(@Measure(Dimension.ANGLE) double incidence, double lift) {}
 
     /**
-     * One incidence.
+     * Coefficients at one incidence.
      *
      * @param incidence of the root chord, rad
      * @param lift lift coefficient
@@ -85,7 +85,7 @@ public record WingSweep(
     }
 
     /**
-     * One strip.
+     * Strip of the wing.
      *
      * @param at distance from the middle, m, right positive
      * @param width m
