@@ -86,6 +86,7 @@ public final class ModelFile {
         Movables movables = new Movables(root);
         new WingCheck(root, problems).check();
         new SetUpCheck(root, movables, problems).check();
+        new SizeCheck(problems).check(root);
         AirfoilCheck airfoils = new AirfoilCheck(library, problems);
         airfoils.check(root);
         return problems.isEmpty()

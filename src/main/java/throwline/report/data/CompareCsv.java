@@ -50,13 +50,10 @@ public final class CompareCsv {
                         Codes.of(known.basis()),
                         "")
                 : Stream.of("", "", "", "", sentences.why((Headline.Unknown) entry.number()));
-        return Stream.of(place.stream(), Stream.of(entry.quantity().key(), entry.stick(), unit.symbol()), answer)
+        Stream<String> names = place.stream().map(CsvCell::text);
+        Stream<String> what = Stream.of(entry.quantity().key(), CsvCell.text(entry.stick()), unit.symbol());
+        return Stream.of(names, what, answer.map(CsvCell::quoted))
                 .flatMap(cells -> cells)
-                .map(CompareCsv::quoted)
                 .collect(Collectors.joining(","));
-    }
-
-    private static String quoted(String cell) {
-        return cell.matches("[^,\"\r\n]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 }

@@ -11,6 +11,7 @@ public final class SheetCsv {
 
     private static final String HEADER = "model,pack,setup,surface,stick,side,quantity,unit,value";
     private static final int CELLS = 9;
+    private static final int LONGEST_NUMBER = 30;
 
     private SheetCsv() {}
 
@@ -32,25 +33,13 @@ public final class SheetCsv {
     public static String write(String model, String pack, List<SheetEntry> entries) {
         StringBuilder text = new StringBuilder(HEADER).append("\r\n");
         for (SheetEntry e : entries) {
-            text.append(Stream.of(
-                                    model,
-                                    pack,
-                                    e.setUp(),
-                                    e.surface(),
-                                    e.stick(),
-                                    e.side(),
-                                    e.quantity(),
-                                    e.unit(),
-                                    e.value())
-                            .map(SheetCsv::quoted)
-                            .collect(Collectors.joining(",")))
+            Stream<String> names = Stream.of(model, pack, e.setUp(), e.surface(), e.stick(), e.side())
+                    .map(CsvCell::text);
+            Stream<String> number = Stream.of(e.quantity(), e.unit(), e.value()).map(CsvCell::quoted);
+            text.append(Stream.concat(names, number).collect(Collectors.joining(",")))
                     .append("\r\n");
         }
         return text.toString();
-    }
-
-    private static String quoted(String cell) {
-        return cell.matches("[^,\"\r\n]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 
     /** Reads a table; lines may end in any way, and a spreadsheet may have put quotes around cells. */
@@ -68,9 +57,16 @@ public final class SheetCsv {
                 return new Read("", "", List.of(), OptionalInt.of(i + 1));
             }
             if (i > 0) {
-                model = c.get(0);
-                pack = c.get(1);
-                entries.add(new SheetEntry(c.get(2), c.get(3), c.get(4), c.get(5), c.get(6), c.get(7), c.get(8)));
+                model = CsvCell.read(c.get(0));
+                pack = CsvCell.read(c.get(1));
+                entries.add(new SheetEntry(
+                        CsvCell.read(c.get(2)),
+                        CsvCell.read(c.get(3)),
+                        CsvCell.read(c.get(4)),
+                        CsvCell.read(c.get(5)),
+                        c.get(6),
+                        c.get(7),
+                        c.get(8)));
             }
         }
         return new Read(
@@ -78,7 +74,9 @@ public final class SheetCsv {
     }
 
     private static boolean isNumber(String cell) {
-        return cell.matches("|-?\\d+(\\.\\d+)?([eE][-+]?\\d+)?");
+        return cell.length() <= LONGEST_NUMBER
+                && cell.matches("|-?\\d+(\\.\\d+)?([eE][-+]?\\d+)?")
+                && (cell.isEmpty() || Double.isFinite(Double.parseDouble(cell)));
     }
 
     private static List<List<String>> lines(String text) {

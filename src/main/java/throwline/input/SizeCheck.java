@@ -1,0 +1,43 @@
+package throwline.input;
+
+import java.util.List;
+
+/**
+ * The most that one model may have, so that every answer takes seconds and 256 MB: the largest comparison allowed takes
+ * some 8 s of one processor. No transmitter has as many.
+ */
+final class SizeCheck {
+
+    static final int MOST_SET_UPS = 24;
+    static final int MOST_PACKS = 8;
+    static final int MOST_SURFACES = 12;
+
+    /** Set-ups times packs: what a comparison works out. */
+    static final int MOST_FLOWN = 96;
+
+    private final Problems problems;
+
+    SizeCheck(Problems problems) {
+        this.problems = problems;
+    }
+
+    void check(Branch root) {
+        Branch setUps = root.child("set-ups");
+        Branch packs = root.child("packs");
+        boolean each = refuse(setUps, MOST_SET_UPS)
+                & refuse(packs, MOST_PACKS)
+                & refuse(root.child("wing").child("surfaces"), MOST_SURFACES);
+        int flown = setUps.children().size() * packs.children().size();
+        if (each && flown > MOST_FLOWN) {
+            problems.add(setUps, "input.size.flown", String.valueOf(flown), String.valueOf(MOST_FLOWN));
+        }
+    }
+
+    private boolean refuse(Branch group, int most) {
+        List<Branch> children = group.children();
+        if (children.size() > most) {
+            problems.add(group, "input.size", String.valueOf(children.size()), String.valueOf(most));
+        }
+        return children.size() <= most;
+    }
+}

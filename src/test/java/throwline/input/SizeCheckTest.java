@@ -1,0 +1,41 @@
+package throwline.input;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import throwline.words.Words;
+
+/** Models of more set-ups and packs than any is flown with are refused before the work begins. */
+class SizeCheckTest {
+
+    @Test
+    void limitsAreNamed() {
+        assertThat(said(25, 1)).contains("There are 25 here; at most 24");
+        assertThat(said(1, 9)).contains("There are 9 here; at most 8");
+        assertThat(said(24, 5)).contains("120").contains("at most 96");
+    }
+
+    @Test
+    void theLargestIsRead() {
+        assertThat(said(24, 4)).isEmpty();
+        assertThat(said(12, 8)).isEmpty();
+    }
+
+    private static String said(int setUps, int packs) {
+        String text = TestFile.text("base.yaml").replaceAll("(?m)^(packs|set-ups|sticks):.*\\n( .*\\n|\\n)*", "");
+        String file = text
+                + "packs:\n" + lines(packs, "  pack%d: {weight: 3 kg, balance: 84 mm}\n")
+                + "set-ups:\n" + lines(setUps, "  way%d: {}\n");
+        return TestFile.read(file, "bird.yaml") instanceof ReadModel.Faulty faulty
+                ? faulty.problems().stream().map(p -> p.say(Words.load())).collect(Collectors.joining("\n"))
+                : "";
+    }
+
+    private static String lines(int count, String line) {
+        return IntStream.range(0, count)
+                .mapToObj(i -> line.replace("%d", String.valueOf(i)))
+                .collect(Collectors.joining());
+    }
+}
