@@ -1,7 +1,5 @@
 package throwline.input;
 
-import java.util.List;
-
 /**
  * The most that one model may have, so that every answer takes seconds and 256 MB: the largest comparison allowed takes
  * some 8 s of one processor. No transmitter has as many.
@@ -34,10 +32,10 @@ final class SizeCheck {
     }
 
     private boolean refuse(Branch group, int most) {
-        List<Branch> children = group.children();
-        if (children.size() > most) {
-            problems.add(group, "input.size", String.valueOf(children.size()), String.valueOf(most));
+        int count = group.children().size();
+        if (count > most) {
+            problems.add(group, "input.size", String.valueOf(count), String.valueOf(most));
         }
-        return children.size() <= most;
+        return count <= most;
     }
 }
