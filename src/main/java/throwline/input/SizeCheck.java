@@ -22,16 +22,16 @@ final class SizeCheck {
     void check(Branch root) {
         Branch setUps = root.child("set-ups");
         Branch packs = root.child("packs");
-        boolean each = refuse(setUps, MOST_SET_UPS)
-                & refuse(packs, MOST_PACKS)
-                & refuse(root.child("wing").child("surfaces"), MOST_SURFACES);
+        boolean few = isWithin(setUps, MOST_SET_UPS);
+        few = isWithin(packs, MOST_PACKS) && few;
+        few = isWithin(root.child("wing").child("surfaces"), MOST_SURFACES) && few;
         int flown = setUps.children().size() * packs.children().size();
-        if (each && flown > MOST_FLOWN) {
+        if (few && flown > MOST_FLOWN) {
             problems.add(setUps, "input.size.flown", String.valueOf(flown), String.valueOf(MOST_FLOWN));
         }
     }
 
-    private boolean refuse(Branch group, int most) {
+    private boolean isWithin(Branch group, int most) {
         int count = group.children().size();
         if (count > most) {
             problems.add(group, "input.size", String.valueOf(count), String.valueOf(most));
