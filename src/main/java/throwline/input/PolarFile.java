@@ -9,19 +9,41 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import throwline.section.PolarRun;
 import throwline.section.PolarRun.Kind;
 import throwline.section.PolarRun.Point;
 import throwline.words.Message;
 
 /**
- * Reads one polar file: lines of {@code # key: value} first ({@code Re} is required; {@code flap_deg}, {@code run kind},
- * {@code source}, {@code mark} are read too), then a line of column names with {@code alpha_deg} and {@code cl}, perhaps
+ * Reads one polar file: lines of {@code # key: value} first ({@code Re} is required, {@code flap_chord} where {@code
+ * flap_deg} is not 0; only the keys of {@link #HEADERS} are known), then a line of column names with {@code alpha_deg} and {@code cl}, perhaps
  * {@code cd} and {@code cm} about the quarter chord, then numbers with points and commas. All problems are collected.
  */
 public final class PolarFile {
 
     private static final int FEWEST_POINTS = 3;
+
+    /** Header lines that are known; the last few are for people. */
+    private static final List<String> HEADERS = List.of(
+            "re",
+            "flap_deg",
+            "flap_chord",
+            "run kind",
+            "thickness_pct",
+            "camber_pct",
+            "moment",
+            "source",
+            "mark",
+            "airfoil",
+            "tunnel",
+            "note");
+
+    private static final Pattern PER_CENT = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*%.*");
+
+    private static final double NARROWEST = 8;
+    private static final double WIDEST = 50;
 
     private final String file;
     private final Map<String, String> header = new HashMap<>();
@@ -112,9 +134,20 @@ public final class PolarFile {
         int colon = line.indexOf(':');
         if (colon > 0) {
             String key = line.substring(0, colon).strip().toLowerCase(Locale.ROOT);
-            if (header.putIfAbsent(key, line.substring(colon + 1).strip()) == null) {
+            if (!HEADERS.contains(key)) {
+                unknown(line.substring(0, colon).strip(), number);
+            } else if (header.putIfAbsent(key, line.substring(colon + 1).strip()) == null) {
                 headerLines.put(key, number);
             }
+        }
+    }
+
+    private void unknown(String key, int line) {
+        Optional<String> near = NearestName.of(key, HEADERS);
+        if (near.isPresent()) {
+            problem(line, 1, "input.polar.unknown.near", near.get());
+        } else {
+            problem(line, 1, "input.polar.unknown", String.join(", ", HEADERS));
         }
     }
 
@@ -194,6 +227,18 @@ public final class PolarFile {
         if (!(degrees >= -45 && degrees <= 90)) {
             problem(line("flap_deg"), 1, "input.polar.flap", header.getOrDefault("flap_deg", ""));
         }
+        double chord = 100 * surfaceChord();
+        if (degrees != 0 && !header.containsKey("flap_chord")) {
+            problem(line("flap_deg"), 1, "input.polar.chord.missing");
+        } else if (header.containsKey("flap_chord") && !(chord >= NARROWEST && chord <= WIDEST)) {
+            problem(line("flap_chord"), 1, "input.polar.chord", header.getOrDefault("flap_chord", ""));
+        }
+    }
+
+    /** Not a number where the header does not say it in per cent. */
+    private double surfaceChord() {
+        Matcher said = PER_CENT.matcher(header.getOrDefault("flap_chord", ""));
+        return said.matches() ? Double.parseDouble(said.group(1)) / 100 : Double.NaN;
     }
 
     private void checkShape() {
@@ -255,6 +300,7 @@ public final class PolarFile {
                 kind(),
                 reynolds(),
                 Math.toRadians(leadingNumber("flap_deg", 0)),
+                header.containsKey("flap_chord") ? surfaceChord() : 0,
                 header.getOrDefault("source", ""),
                 header.getOrDefault("mark", "").split("[\\s(]", 2)[0],
                 points);

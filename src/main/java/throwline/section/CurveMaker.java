@@ -24,6 +24,9 @@ final class CurveMaker implements CurveNodes.Source {
     /** Friction of a plate along the flow. */
     private static final double PLATE_FRICTION = 0.02;
 
+    /** A measured drag is lowered for a narrower surface to no less than this share of it (PRACTICE, methods manual 4.10). */
+    private static final double LEAST_OF_MEASURED = 0.5;
+
     private static final double STEEPEST_PLATE = 30 * DEGREE;
 
     private final CleanCurve clean;
@@ -75,7 +78,7 @@ final class CurveMaker implements CurveNodes.Source {
         }
         return switch (coefficient) {
             case LIFT -> attachedLift(i);
-            case DRAG -> attachedDrag(i) + effect.drag();
+            case DRAG -> lowered(attachedDrag(i)) + added();
             case MOMENT -> attachedMoment(i);
         };
     }
@@ -105,7 +108,7 @@ final class CurveMaker implements CurveNodes.Source {
         double alpha = grid.angle(i);
         double past = Math.max(alpha - grid.stallAngle(), grid.lowerStallAngle() - alpha);
         double share = Ramp.smooth((past - lift.reach().past()) / TO_PLATE);
-        double measuredDrag = share < 1 ? attachedDrag(i) : 0;
+        double measuredDrag = share < 1 ? lowered(attachedDrag(i)) : 0;
         double inclined = alpha + slant;
         double sin = Math.sin(inclined);
         double cos = Math.cos(inclined);
@@ -113,12 +116,20 @@ final class CurveMaker implements CurveNodes.Source {
         double suction = FlatPlate.noseSuction(sin, thickness);
         double plateLift = normal * cos + suction * sin;
         double plateDrag = normal * sin + (PLATE_FRICTION - suction) * cos;
-        double surfaceDrag = effect.drag() * (1 - share * Ramp.smooth(Math.abs(inclined) / STEEPEST_PLATE - 1));
+        double surfaceDrag = added() * (1 - share * Ramp.smooth(Math.abs(inclined) / STEEPEST_PLATE - 1));
         double cl = (1 - share) * attachedLift(i) + share * plateLift;
         double cd = (1 - share) * measuredDrag + share * plateDrag + surfaceDrag;
         double moved = Ramp.smooth((past - lift.reach().momentPast()) / CENTRE_MOVES);
         double moment = FlatPlate.moment(sin, cos, cl * cos + cd * sin);
         return new Past(cl, cd, (1 - moved) * attachedMoment(i) + moved * moment);
+    }
+
+    private double added() {
+        return Math.max(0, effect.drag());
+    }
+
+    private double lowered(double measured) {
+        return Math.max(LEAST_OF_MEASURED * measured, measured + Math.min(0, effect.drag()));
     }
 
     /** Clean drag at lift shifted with the low-drag range; near and past the stalls that of the same node. */

@@ -8,11 +8,19 @@ import java.util.List;
  * @param kind what was measured
  * @param reynolds Reynolds number on the chord
  * @param deflection deflection of the model's surface, rad, trailing edge down positive
+ * @param surfaceChord chord of that surface over the section's, 0.08 to 0.5; not read at zero deflection
  * @param source where the numbers come from
  * @param mark how sure that is: READ, COMPUTED, MEMORY or PRACTICE
  * @param points in rising order of angle
  */
-public record PolarRun(Kind kind, double reynolds, double deflection, String source, String mark, List<Point> points) {
+public record PolarRun(
+        Kind kind,
+        double reynolds,
+        double deflection,
+        double surfaceChord,
+        String source,
+        String mark,
+        List<Point> points) {
 
     public PolarRun {
         points = List.copyOf(points);

@@ -107,6 +107,7 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
         List<Point> points = run.points().stream()
                 .map(point -> new Point(point.alpha() + turn, point.lift(), point.drag(), Double.NaN))
                 .toList();
-        return new PolarRun(run.kind(), run.reynolds(), run.deflection(), run.source(), run.mark(), points);
+        return new PolarRun(
+                run.kind(), run.reynolds(), run.deflection(), run.surfaceChord(), run.source(), run.mark(), points);
     }
 }

@@ -16,7 +16,7 @@ import throwline.section.PolarRun;
 /** Knows the names of the packed airfoils and nothing else about them. */
 final class FolderNames implements AirfoilLibrary {
 
-    private static final PolarRun RUN = new PolarRun(PolarRun.Kind.DRAG, 1e5, 0, "", "", List.of());
+    private static final PolarRun RUN = new PolarRun(PolarRun.Kind.DRAG, 1e5, 0, 0, "", "", List.of());
 
     private final Map<String, Airfoil> airfoils = new TreeMap<>();
 

@@ -14,7 +14,7 @@ import throwline.words.Words;
 /** Polar files: what a person may write, and what they are told where it cannot be read. */
 class PolarFileTest {
 
-    private static final String HEAD = "# Re: 120000\n# flap_deg: -4 (up)\n# run kind: drag run\n# source: invented\n";
+    private static final String HEAD = "# Re: 120000\n# flap_deg: -4 (up)\n# flap_chord: 30 %\n# run kind: drag run\n# source: invented\n";
     private static final String COLUMNS = "alpha_deg,cl,cd,cm\n";
     private static final String ROWS = "-2,-0.1,0.02,\n0,0.1,0.018,-0.05\n 2 , 0.3 , 0.017 , \n";
 
@@ -25,6 +25,7 @@ class PolarFileTest {
                 .orElseThrow();
         assertThat(run.reynolds()).isEqualTo(120_000);
         assertThat(Math.toDegrees(run.deflection())).isCloseTo(-4, within(1e-12));
+        assertThat(run.surfaceChord()).isCloseTo(0.30, within(1e-12));
         assertThat(run.kind()).isEqualTo(PolarRun.Kind.DRAG);
         assertThat(run.mark()).isEqualTo("READ");
         assertThat(run.points()).hasSize(3);
@@ -47,21 +48,51 @@ class PolarFileTest {
                 Arguments.of("words for it", "# Re: low\n" + COLUMNS + ROWS, "input.polar.reynolds", 1, 1),
                 Arguments.of("too small", "# Re: 12\n" + COLUMNS + ROWS, "input.polar.reynolds", 1, 1),
                 Arguments.of("flap too far", "# Re: 1e5\n# flap_deg: 120\n" + COLUMNS + ROWS, "input.polar.flap", 2, 1),
-                Arguments.of("other columns", HEAD + "angle,cl\n" + ROWS, "input.polar.columns", 5, 1),
-                Arguments.of("a column twice", HEAD + "alpha_deg,cl,cl\n" + ROWS, "input.polar.columns", 5, 14),
-                Arguments.of("no lift", HEAD + "alpha_deg,cd\n1,0.02\n", "input.polar.columns", 5, 1),
-                Arguments.of("decimal commas", HEAD + COLUMNS + "1,5,0,4,0,02,\n", "input.polar.cells", 6, 1),
-                Arguments.of("no number", HEAD + COLUMNS + "1,much,0.02,\n", "input.polar.number", 6, 3),
-                Arguments.of("an empty lift", HEAD + COLUMNS + "1,,0.02,\n", "input.polar.number", 6, 3),
-                Arguments.of("negative drag", HEAD + COLUMNS + "1,0.2,-0.02,\n", "input.polar.number", 6, 7),
-                Arguments.of("not a number", HEAD + COLUMNS + "1,NaN,0.02,\n", "input.polar.number", 6, 3),
+                Arguments.of("other columns", HEAD + "angle,cl\n" + ROWS, "input.polar.columns", 6, 1),
+                Arguments.of("a column twice", HEAD + "alpha_deg,cl,cl\n" + ROWS, "input.polar.columns", 6, 14),
+                Arguments.of("no lift", HEAD + "alpha_deg,cd\n1,0.02\n", "input.polar.columns", 6, 1),
+                Arguments.of("decimal commas", HEAD + COLUMNS + "1,5,0,4,0,02,\n", "input.polar.cells", 7, 1),
+                Arguments.of("no number", HEAD + COLUMNS + "1,much,0.02,\n", "input.polar.number", 7, 3),
+                Arguments.of("an empty lift", HEAD + COLUMNS + "1,,0.02,\n", "input.polar.number", 7, 3),
+                Arguments.of("negative drag", HEAD + COLUMNS + "1,0.2,-0.02,\n", "input.polar.number", 7, 7),
+                Arguments.of("not a number", HEAD + COLUMNS + "1,NaN,0.02,\n", "input.polar.number", 7, 3),
                 Arguments.of("two points", HEAD + COLUMNS + "1,0.1,0.02,\n2,0.2,0.02,\n", "input.polar.points", 0, 0),
                 Arguments.of("nothing", "", "input.polar.reynolds.missing", 0, 0),
                 Arguments.of(
                         "impossible thickness",
                         HEAD + "# thickness_pct: 300\n" + COLUMNS + ROWS,
                         "input.polar.header",
-                        5,
+                        6,
+                        1),
+                Arguments.of(
+                        "a moved surface without its chord",
+                        "# Re: 1e5\n# flap_deg: 10\n" + COLUMNS + ROWS,
+                        "input.polar.chord.missing",
+                        2,
+                        1),
+                Arguments.of(
+                        "a chord that is no share",
+                        "# Re: 1e5\n# flap_deg: 10\n# flap_chord: 60 mm\n" + COLUMNS + ROWS,
+                        "input.polar.chord",
+                        3,
+                        1),
+                Arguments.of(
+                        "a chord of all",
+                        "# Re: 1e5\n# flap_deg: 10\n# flap_chord: 100 %\n" + COLUMNS + ROWS,
+                        "input.polar.chord",
+                        3,
+                        1),
+                Arguments.of(
+                        "a misspelt header",
+                        "# Re: 1e5\n# flapchord: 25 %\n" + COLUMNS + ROWS,
+                        "input.polar.unknown.near",
+                        2,
+                        1),
+                Arguments.of(
+                        "another header",
+                        "# Re: 1e5\n# weather: fine\n" + COLUMNS + ROWS,
+                        "input.polar.unknown",
+                        2,
                         1));
     }
 

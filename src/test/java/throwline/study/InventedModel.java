@@ -60,7 +60,7 @@ final class InventedModel {
 
     /** A library that knows one airfoil without measurements worth the name. */
     static AirfoilLibrary airfoils() {
-        PolarRun run = new PolarRun(PolarRun.Kind.DRAG, 2e5, 0, "invented", "PRACTICE", List.of());
+        PolarRun run = new PolarRun(PolarRun.Kind.DRAG, 2e5, 0, 0, "invented", "PRACTICE", List.of());
         Airfoil airfoil = new Airfoil(AIRFOIL.text(), "invented", 0.12, 0, 0, List.of(run));
         return new AirfoilLibrary() {
             @Override
