@@ -55,19 +55,15 @@ final class AirfoilPolars {
     private static Map<Double, CleanPolars> sets(
             Airfoil airfoil, FlapMethod method, double chord, List<PolarRun> moved) {
         Map<Double, CleanPolars> sets = new TreeMap<>();
-        moved.stream()
-                .collect(Collectors.groupingBy(PolarRun::deflection))
-                .forEach((deflection, runs) -> {
-                    double middle = runs.stream()
-                            .mapToDouble(PolarRun::reynolds)
-                            .average()
-                            .orElseThrow();
-                    FlapEffect expected = method.effect(deflection, chord, airfoil.thickness(), middle, Hinge.TAPED);
-                    CleanPolars set = CleanPolars.of(airfoil, runs, expected.maxLift());
-                    if (set.usable()) {
-                        sets.put(deflection, set);
-                    }
-                });
+        moved.stream().collect(Collectors.groupingBy(PolarRun::deflection)).forEach((deflection, runs) -> {
+            double middle =
+                    runs.stream().mapToDouble(PolarRun::reynolds).average().orElseThrow();
+            FlapEffect expected = method.effect(deflection, chord, airfoil.thickness(), middle, Hinge.TAPED);
+            CleanPolars set = CleanPolars.of(airfoil, runs, expected.maxLift());
+            if (set.usable()) {
+                sets.put(deflection, set);
+            }
+        });
         return sets;
     }
 
@@ -78,7 +74,9 @@ final class AirfoilPolars {
             i++;
         }
         TabulatedCurve narrower = curve(byChord.get(i), surface, reynolds);
-        if (i == byChord.size() - 1 || surface.deflection() == 0 || wanted <= byChord.get(i).chord()) {
+        if (i == byChord.size() - 1
+                || surface.deflection() == 0
+                || wanted <= byChord.get(i).chord()) {
             return narrower;
         }
         double weight = (wanted - byChord.get(i).chord())

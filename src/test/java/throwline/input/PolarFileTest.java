@@ -14,7 +14,8 @@ import throwline.words.Words;
 /** Polar files: what a person may write, and what they are told where it cannot be read. */
 class PolarFileTest {
 
-    private static final String HEAD = "# Re: 120000\n# flap_deg: -4 (up)\n# flap_chord: 30 %\n# run kind: drag run\n# source: invented\n";
+    private static final String HEAD =
+            "# Re: 120000\n# flap_deg: -4 (up)\n# flap_chord: 30 %\n# run kind: drag run\n# source: invented\n";
     private static final String COLUMNS = "alpha_deg,cl,cd,cm\n";
     private static final String ROWS = "-2,-0.1,0.02,\n0,0.1,0.018,-0.05\n 2 , 0.3 , 0.017 , \n";
 
