@@ -14,7 +14,7 @@ import throwline.liftingline.SpanGrid;
  */
 public final class GroundHeights {
 
-    /** Rungs by nearness: wheels on the ground, one between, free air. */
+    /** Rungs by nearness: wheels on the ground, one between, free air; NearGroundTest has the error (methods manual 10.5). */
     private static final double[] NEARNESS = {1, 0.4, 0};
 
     /**

@@ -23,7 +23,7 @@ final class HeightPolar {
     /** Between the last step that is balanced and the first at the elevator's stop the walk goes on in parts of a step. */
     private static final int PARTS = 4;
 
-    /** As in the search for the stall: past this share of the wing nothing carries more. */
+    /** As in the search for the stall: past this share of the wing nothing carries more (PRACTICE, methods manual 6.5). */
     private static final double HALF = 0.5;
 
     /** The elevator's stop ends the walk where this share of the most lift is still carried there: lift has teeth. */

@@ -6,11 +6,20 @@ import java.util.stream.DoubleStream;
 /** The curves of an airfoil at one measured deflection over Reynolds number. Immutable. */
 final class CleanPolars {
 
-    /** A Reynolds number this near in ln to a measured one counts as measured. */
+    /** A Reynolds number this near in ln to a measured one counts as measured: 5 % in speed (PRACTICE, methods manual 3.5). */
     private static final double AT_STATION = 0.05;
 
-    /** A measured curve is moved by at most this factor of Reynolds number. */
+    /**
+     * A measured curve is moved by at most this factor of Reynolds number: the law was checked no further (book of cases,
+     * each Reynolds number left out; PRACTICE).
+     */
     private static final double FARTHEST = 2;
+
+    /** Below this camber an airfoil is symmetric, as in {@link LiftStations}. */
+    private static final double SYMMETRIC = 0.003;
+
+    /** Most lift is scaled as if it were at least this, so that a lift near nothing is not blown up (PRACTICE). */
+    private static final double LEAST_SCALED = 0.2;
 
     private final Airfoil airfoil;
     private final List<LiftStation> lifts;
@@ -31,7 +40,7 @@ final class CleanPolars {
      */
     static CleanPolars of(Airfoil airfoil, List<PolarRun> runs, double deflectionLift) {
         List<LiftStation> lifts = new LiftStations(airfoil, deflectionLift).make(runs);
-        boolean symmetric = airfoil.camber() < 0.003 && deflectionLift == 0;
+        boolean symmetric = airfoil.camber() < SYMMETRIC && deflectionLift == 0;
         List<DragStation> drags = new DragStations(symmetric).make(runs, reynolds -> liftAt(airfoil, lifts, reynolds));
         return new CleanPolars(airfoil, lifts, drags);
     }
@@ -110,8 +119,8 @@ final class CleanPolars {
         ReynoldsLaw law = ReynoldsLaw.of(airfoil);
         double rise = law.maxLiftRise(station.reynolds(), target);
         double shift = law.zeroLiftShift(station.reynolds(), target);
-        double upper = 1 + rise / Math.max(0.2, station.maxLift());
-        double lower = 1 + rise / Math.max(0.2, -station.minLift());
+        double upper = 1 + rise / Math.max(LEAST_SCALED, station.maxLift());
+        double lower = 1 + rise / Math.max(LEAST_SCALED, -station.minLift());
         double[] lift = station.lift().clone();
         for (int i = 0; i < lift.length; i++) {
             lift[i] *= i < NodeLayout.ZERO_LIFT ? lower : upper;

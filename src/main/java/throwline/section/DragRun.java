@@ -9,6 +9,23 @@ import throwline.section.PolarRun.Point;
 /** The drag points of one run, its attached part over lift and the whole over angle. Immutable. */
 final class DragRun {
 
+    /** Fewest points with drag that tell a shape. */
+    private static final int FEWEST = 3;
+
+    /** A fall of this much lift, once there is some, ends the attached part, as in {@link LiftRun} (methods manual 3.1). */
+    private static final double FALL = 0.03;
+
+    private static final double SOME_LIFT = 0.4;
+
+    /** Lift that rises by less from point to point is level: a tenth of the scatter of two runs (PRACTICE). */
+    private static final double LEVEL = 0.002;
+
+    /** A mirrored point this near to a measured one is the same (PRACTICE: points lie about a degree apart). */
+    private static final double SAME_ANGLE = Math.toRadians(0.3);
+
+    /** Share at each end of the attached part, where runs bend, that does not count for their offset in angle (PRACTICE). */
+    private static final double ENDS = 0.2;
+
     private final double reynolds;
     private final List<Point> points;
     private final List<Point> attached;
@@ -30,13 +47,13 @@ final class DragRun {
         List<Point> known = new ArrayList<>(
                 run.points().stream().filter(point -> point.drag() > 0).toList());
         known.sort(Comparator.comparingDouble(Point::alpha));
-        if (known.size() < 3) {
+        if (known.size() < FEWEST) {
             return Optional.empty();
         }
         if (symmetric) {
             double lowest = known.get(0).alpha();
             List<Point> mirrored = known.stream()
-                    .filter(point -> -point.alpha() < lowest - Math.toRadians(0.3))
+                    .filter(point -> -point.alpha() < lowest - SAME_ANGLE)
                     .map(point -> new Point(-point.alpha(), -point.lift(), point.drag(), -point.moment()))
                     .toList();
             known.addAll(mirrored);
@@ -55,8 +72,8 @@ final class DragRun {
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).lift() > points.get(top).lift()) {
                 top = i;
-            } else if (points.get(top).lift() - points.get(i).lift() > 0.03
-                    && points.get(top).lift() > 0.4) {
+            } else if (points.get(top).lift() - points.get(i).lift() > FALL
+                    && points.get(top).lift() > SOME_LIFT) {
                 break;
             }
         }
@@ -64,7 +81,7 @@ final class DragRun {
         double least = Double.POSITIVE_INFINITY;
         for (int i = top; i >= 0; i--) {
             Point point = points.get(i);
-            if (point.lift() < least - 0.002) {
+            if (point.lift() < least - LEVEL) {
                 rising.add(0, point);
                 least = point.lift();
             }
@@ -109,8 +126,8 @@ final class DragRun {
 
     /** How far a lift curve's angles lie above this run's at equal lift, over the middle of the attached part, rad. */
     double angleOffset(LiftStation lift) {
-        double low = lowestLift() + 0.2 * (highestLift() - lowestLift());
-        double high = lowestLift() + 0.8 * (highestLift() - lowestLift());
+        double low = lowestLift() + ENDS * (highestLift() - lowestLift());
+        double high = lowestLift() + (1 - ENDS) * (highestLift() - lowestLift());
         return attached.stream()
                 .filter(point -> point.lift() >= low && point.lift() <= high)
                 .mapToDouble(point -> lift.angleOf(point.lift()) - point.alpha())

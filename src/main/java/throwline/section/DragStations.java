@@ -13,15 +13,25 @@ import java.util.function.DoubleFunction;
  */
 final class DragStations {
 
+    /** As in {@link LiftStations} (methods manual 3.1). */
     private static final double SAME_SPEED = 0.08;
 
-    /** Growth of ln drag per radian beyond the last point, up to and past a gentle stall: 0.2 a degree. */
+    /**
+     * Growth of ln drag per radian beyond the last point, up to and past a gentle stall: 0.2 a degree, the middle over the
+     * last three degrees of 90 runs, of which nine of ten lie between 0.09 and 0.42 (computed; methods manual 3.4).
+     */
     private static final double GROWTH = Math.toDegrees(0.2);
 
-    /** Drag of a fully separated section above lift times tangent of the angle. */
+    /**
+     * Drag of a fully separated section above lift times tangent of the angle, as NACA 63-215 and 63-415 past 24 degrees and
+     * E423 past 6 have it within 14 % (computed; methods manual 3.4).
+     */
     private static final double SEPARATED_EXTRA = 0.02;
 
-    /** Below the measured lift the logarithm of drag rises by 0.3 to 2.5 per unit of lift (practice). */
+    /**
+     * Below the measured lift the logarithm of drag rises as at the end of the run, within limits (PRACTICE) that hold the
+     * middle half of 158 runs, 1.0 to 2.5 per unit of lift, and most of the rest (methods manual 3.4).
+     */
     private static final double LEAST_LOWER_SLOPE = 0.3;
 
     private static final double MOST_LOWER_SLOPE = 2.5;
@@ -30,6 +40,20 @@ final class DragStations {
     private static final double MOST_LOWER_DRAG = 0.08;
 
     private static final double DEGREE = Math.toRadians(1);
+
+    /** Drag by the lower stall begins to grow this far above it, on the side that no run reaches (PRACTICE). */
+    private static final double LOWER_GROWS = 4 * DEGREE;
+
+    /** A drag run is carried on by lift to no nearer than this below the most lift, where lift no longer tells drag (PRACTICE). */
+    private static final double BELOW_MOST = 0.02;
+
+    /**
+     * Share of lift lost past the stall at which drag begins to be, and within which it becomes, that of a separated section:
+     * a twentieth is the scatter, a third what thick sections lose at once (NACA 2415 and S8036, 34 to 39 %, computed).
+     */
+    private static final double LOST_BEGINS = 0.05;
+
+    private static final double LOST_WITHIN = 0.3;
 
     private final boolean symmetric;
 
@@ -101,8 +125,8 @@ final class DragStations {
         double[] byNode = new double[NodeLayout.COUNT];
         double[] alpha = lift.alpha();
         double offset = run.angleOffset(lift);
-        double last = Math.max(run.highestAngle() + offset, lift.angleOf(Math.min(top, lift.maxLift() - 0.02)));
-        double first = symmetric ? run.lowestAngle() + offset : lift.lowerStallAngle() + 4 * DEGREE;
+        double last = Math.max(run.highestAngle() + offset, lift.angleOf(Math.min(top, lift.maxLift() - BELOW_MOST)));
+        double first = symmetric ? run.lowestAngle() + offset : lift.lowerStallAngle() + LOWER_GROWS;
         for (int i = 0; i < byNode.length; i++) {
             double at = alpha[i] - offset;
             byNode[i] = at >= run.lowestAngle() && at <= run.highestAngle() && (symmetric || alpha[i] >= first)
@@ -138,7 +162,7 @@ final class DragStations {
             return Math.log(grown);
         }
         double lost = 1 - lift.lift()[node] / lift.lift()[stall];
-        double share = Ramp.smooth((lost - 0.05) / 0.3);
+        double share = Ramp.smooth((lost - LOST_BEGINS) / LOST_WITHIN);
         return Math.log((1 - share) * grown + share * separated);
     }
 }

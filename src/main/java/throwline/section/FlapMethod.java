@@ -79,7 +79,7 @@ final class FlapMethod {
     /**
      * Drag of separated flow on the surface, 1.7 E^1.38 sin^2 d (performance textbooks, from memory), raised between 10
      * and 45 degrees because it lies 1.1 to 2 times below the increments of NACA TN 2080 there (read), nothing below 6
-     * degrees (E214C polars).
+     * degrees: measured on one airfoil alone (E214C polars), so the band of drag by the method is 30 % (methods manual 4.6).
      */
     static double separatedDrag(double deflection, double chordFraction) {
         double size = Math.abs(deflection);
@@ -89,7 +89,7 @@ final class FlapMethod {
         return 1.7 * Math.pow(chordFraction, 1.38) * sine * sine * raised * begun;
     }
 
-    /** A bent contour costs 0.001 from about 3 degrees on (E214C polars, computed). */
+    /** A bent contour costs 0.001 from about 3 degrees on (E214C polars alone, computed; methods manual 4.6). */
     private static double hingeLineDrag(double deflection) {
         return 0.001 * Ramp.smooth(Math.abs(deflection) / (3 * DEGREE));
     }

@@ -13,6 +13,7 @@ import throwline.section.PolarRun.Point;
  */
 final class StallHysteresis {
 
+    /** As in {@link LiftStations} (methods manual 3.1). */
     private static final double SAME_SPEED = 0.08;
 
     /** Lift this far below the rising run's at the same angle is still stalled: four times the scatter of the runs. */

@@ -31,13 +31,13 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
 
     private static final double MOMENT_SHARE = 0.85;
 
-    /** The donor's zero-lift angle is taken at its highest Reynolds number up to this. */
+    /** The donor's zero-lift angle is taken at its highest Reynolds number up to this: theory is nearest there (PRACTICE). */
     private static final double REYNOLDS = 300_000;
 
-    /** A donor must have been measured below this Reynolds number. */
+    /** A donor must have been measured below this Reynolds number, as models fly (PRACTICE). */
     private static final double MODEL_SIZE = 150_000;
 
-    /** Below this thickness only plates are alike, above it none is. */
+    /** Below this thickness only plates are alike, above it none is (PRACTICE, methods manual 3.7). */
     private static final double PLATE = 0.05;
 
     /** Thickness and camber of an ordinary airfoil, as words give them. */
