@@ -14,7 +14,10 @@ import throwline.liftingline.SpanGrid;
  */
 public final class GroundHeights {
 
-    /** Rungs by nearness: wheels on the ground, one between, free air; NearGroundTest has the error (methods manual 10.5). */
+    /**
+     * Rungs by nearness: wheels on the ground, one between, free air; NearGroundTest has the error (methods manual
+     * 10.5).
+     */
     private static final double[] NEARNESS = {1, 0.4, 0};
 
     /**
@@ -59,7 +62,10 @@ public final class GroundHeights {
         return matrices.get(rung);
     }
 
-    /** True where the landed wing is lower than the lowest height that is solved: its ground effect is that of the latter. */
+    /**
+     * True where the landed wing is lower than the lowest height that is solved: its ground effect is that of the
+     * latter.
+     */
     public boolean isHeldHigher() {
         return stance < lowest;
     }

@@ -2,10 +2,10 @@ package throwline.liftingline;
 
 /**
  * What a lifting line leaves out of a lifting surface: the finite chord. The edge-velocity idea of R. T. Jones (NACA TN
- * 817, 1941, from memory; methods manual 6.2) takes the flow round the edge of a flat surface as slower than in the plane section by the ratio of
- * semi-perimeter to span; here it is an extra local downwash angle of {@code (E - 1) cl / (2 pi)}, with the circulation
- * split into its even and its odd part over the span. A local downwash leaves each section its own stall, which scaling
- * the section's lift would not.
+ * 817, 1941, from memory; methods manual 6.2) takes the flow round the edge of a flat surface as slower than in the
+ * plane section by the ratio of semi-perimeter to span; here it is an extra local downwash angle of {@code (E - 1) cl /
+ * (2 pi)}, with the circulation split into its even and its odd part over the span. A local downwash leaves each
+ * section its own stall, which scaling the section's lift would not.
  *
  * @param even factor E for loads that are the same on both sides, at least 1
  * @param odd factor E for loads that are opposite, at least 1

@@ -6,7 +6,10 @@ import java.util.stream.DoubleStream;
 /** The curves of an airfoil at one measured deflection over Reynolds number. Immutable. */
 final class CleanPolars {
 
-    /** A Reynolds number this near in ln to a measured one counts as measured: 5 % in speed (PRACTICE, methods manual 3.5). */
+    /**
+     * A Reynolds number this near in ln to a measured one counts as measured: 5 % in speed (PRACTICE, methods manual
+     * 3.5).
+     */
     private static final double AT_STATION = 0.05;
 
     /**

@@ -13,7 +13,10 @@ final class CurveMaker implements CurveNodes.Source {
     /** The measured curve goes over into the plate within this angle, rad (PRACTICE, methods manual 5.2). */
     private static final double TO_PLATE = 14 * DEGREE;
 
-    /** The centre of pressure goes over to the plate's within this angle past the stall, rad (PRACTICE, methods manual 5.3). */
+    /**
+     * The centre of pressure goes over to the plate's within this angle past the stall, rad (PRACTICE, methods manual
+     * 5.3).
+     */
     private static final double CENTRE_MOVES = 3 * DEGREE;
 
     /**
@@ -27,7 +30,10 @@ final class CurveMaker implements CurveNodes.Source {
     /** Friction of a plate along the flow, both sides, at a Reynolds number of 100 000 (MEMORY, methods manual 5.1). */
     private static final double PLATE_FRICTION = 0.02;
 
-    /** A measured drag is lowered for a narrower surface to no less than this share of it (PRACTICE, methods manual 4.10). */
+    /**
+     * A measured drag is lowered for a narrower surface to no less than this share of it (PRACTICE, methods manual
+     * 4.10).
+     */
     private static final double LEAST_OF_MEASURED = 0.5;
 
     /** Steepest line from nose to trailing edge for which the inclined plate is meant (PRACTICE, methods manual 5.4). */
@@ -153,7 +159,10 @@ final class CurveMaker implements CurveNodes.Source {
         return Math.exp(byLift + near(lift.stallAngle() - alpha) * (byNode - byLift) + lower);
     }
 
-    /** 1 within one degree of a stall and past it, 0 beyond four: points of a run lie a degree apart (PRACTICE, methods manual 3.4). */
+    /**
+     * 1 within one degree of a stall and past it, 0 beyond four: points of a run lie a degree apart (PRACTICE, methods
+     * manual 3.4).
+     */
     private static double near(double before) {
         return Ramp.smooth((4 * DEGREE - before) / (3 * DEGREE));
     }

@@ -12,7 +12,9 @@ final class DragRun {
     /** Fewest points with drag that tell a shape. */
     private static final int FEWEST = 3;
 
-    /** A fall of this much lift, once there is some, ends the attached part, as in {@link LiftRun} (methods manual 3.1). */
+    /**
+     * A fall of this much lift, once there is some, ends the attached part, as in {@link LiftRun} (methods manual 3.1).
+     */
     private static final double FALL = 0.03;
 
     private static final double SOME_LIFT = 0.4;
@@ -23,7 +25,9 @@ final class DragRun {
     /** A mirrored point this near to a measured one is the same (PRACTICE: points lie about a degree apart). */
     private static final double SAME_ANGLE = Math.toRadians(0.3);
 
-    /** Share at each end of the attached part, where runs bend, that does not count for their offset in angle (PRACTICE). */
+    /**
+     * Share at each end of the attached part, where runs bend, that does not count for their offset in angle (PRACTICE).
+     */
     private static final double ENDS = 0.2;
 
     private final double reynolds;

@@ -44,7 +44,10 @@ final class DragStations {
     /** Drag by the lower stall begins to grow this far above it, on the side that no run reaches (PRACTICE). */
     private static final double LOWER_GROWS = 4 * DEGREE;
 
-    /** A drag run is carried on by lift to no nearer than this below the most lift, where lift no longer tells drag (PRACTICE). */
+    /**
+     * A drag run is carried on by lift to no nearer than this below the most lift, where lift no longer tells drag
+     * (PRACTICE).
+     */
     private static final double BELOW_MOST = 0.02;
 
     /**

@@ -17,12 +17,18 @@ final class LiftRun {
      */
     private static final double FALL = 0.03;
 
-    /** A fall that lift makes good by this much within this angle is a bubble bursting and closing, not the stall (PRACTICE). */
+    /**
+     * A fall that lift makes good by this much within this angle is a bubble bursting and closing, not the stall
+     * (PRACTICE).
+     */
     private static final double RECOVERY = 0.1;
 
     private static final double RECOVERY_WITHIN = Math.toRadians(8);
 
-    /** A run whose lift still rises by more than this per radian at its end has not reached its peak (0.025 a degree; PRACTICE). */
+    /**
+     * A run whose lift still rises by more than this per radian at its end has not reached its peak (0.025 a degree;
+     * PRACTICE).
+     */
     private static final double FLAT = Math.toDegrees(0.025);
 
     /** A run that goes on this far past its highest point without a fall has a flat top: one point further (PRACTICE). */

@@ -14,8 +14,8 @@ import throwline.section.PolarRun.Point;
 final class LiftStations {
 
     /**
-     * Runs of one airfoil nearer than this in ln Re are the same speed of the tunnel: all files of the library lie within 0.017
-     * or further apart than 0.11 (computed; methods manual 3.1).
+     * Runs of one airfoil nearer than this in ln Re are the same speed of the tunnel: all files of the library lie within
+     * 0.017 or further apart than 0.11 (computed; methods manual 3.1).
      */
     private static final double SAME_SPEED = 0.08;
 
@@ -38,8 +38,8 @@ final class LiftStations {
     private static final int SMOOTHING = 8;
 
     /**
-     * Slopes of lift per radian to carry a curve on along: half of 410 measured runs have more than 6.1; what lies outside are
-     * bubbles that burst (computed; the limits PRACTICE, methods manual 3.1).
+     * Slopes of lift per radian to carry a curve on along: half of 410 measured runs have more than 6.1; what lies outside
+     * are bubbles that burst (computed; the limits PRACTICE, methods manual 3.1).
      */
     private static final double LEAST_SLOPE = 4.5;
 

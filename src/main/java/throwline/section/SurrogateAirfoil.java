@@ -31,7 +31,10 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
 
     private static final double MOMENT_SHARE = 0.85;
 
-    /** The donor's zero-lift angle is taken at its highest Reynolds number up to this: theory is nearest there (PRACTICE). */
+    /**
+     * The donor's zero-lift angle is taken at its highest Reynolds number up to this: theory is nearest there
+     * (PRACTICE).
+     */
     private static final double REYNOLDS = 300_000;
 
     /** A donor must have been measured below this Reynolds number, as models fly (PRACTICE). */
