@@ -71,12 +71,12 @@ record Axis(String label, double low, double high, double step, Wording wording,
 
     NumberAxis drawn() {
         NumberAxis axis = new NumberAxis(label.isEmpty() ? null : label);
-        axis.setLabelFont(HouseStyle.TEXT);
-        axis.setLabelPaint(HouseStyle.INK);
-        axis.setTickLabelFont(HouseStyle.TEXT);
-        axis.setTickLabelPaint(HouseStyle.INK);
-        axis.setAxisLinePaint(HouseStyle.QUIET_INK);
-        axis.setTickMarkPaint(HouseStyle.QUIET_INK);
+        axis.setLabelFont(ChartStyle.TEXT);
+        axis.setLabelPaint(ChartStyle.INK);
+        axis.setTickLabelFont(ChartStyle.TEXT);
+        axis.setTickLabelPaint(ChartStyle.INK);
+        axis.setAxisLinePaint(ChartStyle.QUIET_INK);
+        axis.setTickMarkPaint(ChartStyle.QUIET_INK);
         axis.setRange(low, high);
         axis.setInverted(turned);
         axis.setVisible(visible);

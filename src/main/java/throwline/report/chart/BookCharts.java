@@ -21,7 +21,7 @@ import throwline.validation.Trace;
 import throwline.words.Words;
 
 /**
- * Measured against predicted, case by case: series of checks over their place, single checks between their limits, and the
+ * Charts of measured against predicted, case by case: series of checks over their place, single checks between their limits, and the
  * pairs of the statistics against each other.
  */
 public final class BookCharts {
@@ -121,7 +121,7 @@ public final class BookCharts {
         List<Item> items = new ArrayList<>();
         List<Place> all = new ArrayList<>();
         for (Trace.Line line : trace.lines()) {
-            Curve curve = new Curve(line.name(), HouseStyle.look(curves.size()), places(line.predicted()));
+            Curve curve = new Curve(line.name(), ChartStyle.look(curves.size()), places(line.predicted()));
             List<Place> measured = places(line.measured());
             curves.add(curve);
             items.addAll(curve.marks(measured));
@@ -156,7 +156,7 @@ public final class BookCharts {
             double place = Math.max(-EDGE, Math.min(EDGE, place(check)));
             String label = words.say("book.chart.row", number(check.predicted()), number(check.measured()));
             Row.Value number = new Row.Value(place, -1, 1, check.passed(), label);
-            rows.add(new Row(name(check, shared), HouseStyle.look(check.passed() ? 1 : 2), List.of(number), ""));
+            rows.add(new Row(name(check, shared), ChartStyle.look(check.passed() ? 1 : 2), List.of(number), ""));
         }
         return Picture.ofRows(
                 fileName(result.name(), "checks"),
@@ -233,7 +233,7 @@ public final class BookCharts {
         double from = low * (1 + share) + shift;
         double to = high * (1 + share) + shift;
         double end = to > high ? low + (high - low) * (high - from) / (to - from) : high;
-        return new Curve(name, HouseStyle.look(look), List.of(Place.of(low, from), Place.of(end, Math.min(to, high))));
+        return new Curve(name, ChartStyle.look(look), List.of(Place.of(low, from), Place.of(end, Math.min(to, high))));
     }
 
     private Caption caption(CaseResult result, String what) {

@@ -115,14 +115,14 @@ final class Brush {
     void inside(Shape shape, Shape lines, Color color) {
         Shape clip = g2.getClip();
         g2.clip(shape);
-        line(lines, color, HouseStyle.THIN);
+        line(lines, color, ChartStyle.THIN);
         g2.setClip(clip);
     }
 
     /** A mark with its middle at a place. */
-    void mark(HouseStyle.Look look, double x, double y, boolean filled) {
+    void mark(ChartStyle.Look look, double x, double y, boolean filled) {
         Shape mark = AffineTransform.getTranslateInstance(x, y).createTransformedShape(look.mark());
-        fill(mark, filled ? look.color() : HouseStyle.GROUND);
+        fill(mark, filled ? look.color() : ChartStyle.GROUND);
         line(mark, look.color(), look.whisker());
     }
 
@@ -142,7 +142,7 @@ final class Brush {
     void textOnGround(String text, Font font, Color color, double x, double y, Side side) {
         double width = width(text, font);
         double height = height(font);
-        fill(new Rectangle2D.Double(left(x, width, side) - 2, y - height / 2, width + 4, height), HouseStyle.HALO);
+        fill(new Rectangle2D.Double(left(x, width, side) - 2, y - height / 2, width + 4, height), ChartStyle.HALO);
         text(text, font, color, x, y, side);
     }
 
@@ -162,11 +162,11 @@ final class Brush {
 
     /** Important text broken to a width, in so many lines at most, their middle at y. */
     void name(String text, double width, int most, double x, double y, Side side) {
-        List<String> lines = wrapped(text, HouseStyle.STRONG, width, most);
-        double step = height(HouseStyle.STRONG);
+        List<String> lines = wrapped(text, ChartStyle.STRONG, width, most);
+        double step = height(ChartStyle.STRONG);
         for (int i = 0; i < lines.size(); i++) {
             double at = y + (i - (lines.size() - 1) / 2.0) * step;
-            text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, x, at, side);
+            text(lines.get(i), ChartStyle.STRONG, ChartStyle.INK, x, at, side);
         }
     }
 

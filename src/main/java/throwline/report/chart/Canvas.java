@@ -16,7 +16,7 @@ final class Canvas {
         }
         BufferedImage part = image.getSubimage(0, 0, width, height);
         Graphics2D g2 = part.createGraphics();
-        g2.setPaint(HouseStyle.GROUND);
+        g2.setPaint(ChartStyle.GROUND);
         g2.fillRect(0, 0, width, height);
         g2.dispose();
         return part;

@@ -80,8 +80,8 @@ public final class Charts {
      * @param prefix what the names inside a picture begin with, so that they are its own on the page
      */
     public List<PagePicture> onPage(Comparison comparison, PackResult pack, String prefix) {
-        ChartQuestion question = new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
-        return PagePictures.of(pictures(question), prefix, words);
+        ChartSource source = new ChartSource(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
+        return PagePictures.of(pictures(source), prefix, words);
     }
 
     /**
@@ -95,39 +95,39 @@ public final class Charts {
      */
     public List<PagePicture> setUps(
             Model model, PackResult pack, AirfoilLibrary airfoils, Figures figures, String prefix) {
-        ChartQuestion question = new ChartQuestion(model, pack, besideSpeed, words, Layout.NARROW);
+        ChartSource source = new ChartSource(model, pack, besideSpeed, words, Layout.NARROW);
         Map<String, Airfoil> found = new TreeMap<>();
         model.wing()
                 .sections()
                 .forEach(section -> airfoils.find(section.airfoil())
                         .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
-        return PagePictures.of(SetUpPicture.all(question, found, figures), prefix, words);
+        return PagePictures.of(SetUpPicture.all(source, found, figures), prefix, words);
     }
 
-    private static Picture landing(ChartQuestion question) {
-        List<LandingChart.Entry> entries = question.setUps().stream()
+    private static Picture landing(ChartSource source) {
+        List<LandingChart.Entry> entries = source.setUps().stream()
                 .map(result -> new LandingChart.Entry(
                         result.setUp().name(),
                         result.field().stillAir(),
                         result.number(FlightQuantity.LANDING_DISTANCE)))
                 .toList();
-        return new LandingChart(question.layout(), question.model().field(), entries, question.words())
-                .draw(question.caption("chart.landing.title", "chart.landing.for"));
+        return new LandingChart(source.layout(), source.model().field(), entries, source.words())
+                .draw(source.caption("chart.landing.title", "chart.landing.for"));
     }
 
     /** The charts, each drawn when it is asked for. */
     List<Supplier<Picture>> pictures(Comparison comparison, PackResult pack) {
-        return pictures(new ChartQuestion(comparison.model(), pack, besideSpeed, words, Layout.WIDE));
+        return pictures(new ChartSource(comparison.model(), pack, besideSpeed, words, Layout.WIDE));
     }
 
-    private static List<Supplier<Picture>> pictures(ChartQuestion question) {
+    private static List<Supplier<Picture>> pictures(ChartSource source) {
         return List.of(
-                () -> new DescentChart(question).draw(),
-                () -> new SpeedsChart(question).draw(),
-                () -> new ElevatorChart(question).draw(),
-                () -> new SteepnessChart(question).draw(),
-                () -> new LoadChart(question).draw(),
-                () -> new DragLiftChart(question).draw(),
-                () -> landing(question));
+                () -> new DescentChart(source).draw(),
+                () -> new SpeedsChart(source).draw(),
+                () -> new ElevatorChart(source).draw(),
+                () -> new SteepnessChart(source).draw(),
+                () -> new LoadChart(source).draw(),
+                () -> new DragLiftChart(source).draw(),
+                () -> landing(source));
     }
 }

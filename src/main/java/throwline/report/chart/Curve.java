@@ -18,11 +18,11 @@ import throwline.study.Headline;
  * @param points in order; the label stands at the last
  * @param spot the point of most interest
  */
-record Curve(String name, HouseStyle.Look look, List<Place> points, Optional<Spot> spot) implements Item {
+record Curve(String name, ChartStyle.Look look, List<Place> points, Optional<Spot> spot) implements Item {
 
     private static final double WHISKER_END = 4;
     /** Room of a name, points. */
-    private static final double ROOM = HouseStyle.ENDS.getRight() - 20;
+    private static final double ROOM = ChartStyle.ENDS.getRight() - 20;
     /** From this distance on a line leads from a curve's end to its label. */
     private static final double LEADER = 12;
 
@@ -30,7 +30,7 @@ record Curve(String name, HouseStyle.Look look, List<Place> points, Optional<Spo
         points = List.copyOf(points);
     }
 
-    Curve(String name, HouseStyle.Look look, List<Place> points) {
+    Curve(String name, ChartStyle.Look look, List<Place> points) {
         this(name, look, points, Optional.empty());
     }
 
@@ -110,20 +110,20 @@ record Curve(String name, HouseStyle.Look look, List<Place> points, Optional<Spo
         }
         double x = brush.x(points.get(points.size() - 1));
         double y = brush.y(points.get(points.size() - 1));
-        List<String> lines = Brush.wrapped(name, HouseStyle.STRONG, ROOM, 2);
-        double step = brush.height(HouseStyle.STRONG);
+        List<String> lines = Brush.wrapped(name, ChartStyle.STRONG, ROOM, 2);
+        double step = brush.height(ChartStyle.STRONG);
         double width = lines.stream()
-                .mapToDouble(line -> Brush.width(line, HouseStyle.STRONG))
+                .mapToDouble(line -> Brush.width(line, ChartStyle.STRONG))
                 .max()
                 .orElse(0);
         Rectangle2D place = brush.placer().place(x, y, width, step * lines.size());
         Line2D way = LabelPlacer.leader(x, y, place);
         if (way.getP1().distance(way.getP2()) > LEADER) {
-            brush.line(way, look.color(), HouseStyle.THIN);
+            brush.line(way, look.color(), ChartStyle.THIN);
         }
         for (int i = 0; i < lines.size(); i++) {
             double at = place.getY() + (i + 0.5) * step;
-            brush.textOnGround(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, place.getX(), at, Brush.Side.RIGHT);
+            brush.textOnGround(lines.get(i), ChartStyle.STRONG, ChartStyle.INK, place.getX(), at, Brush.Side.RIGHT);
         }
     }
 }

@@ -24,35 +24,35 @@ final class DescentChart {
     private static final double BELOW = 14;
     private static final double APART = 18;
 
-    private final ChartQuestion question;
+    private final ChartSource source;
     private final double height;
 
-    DescentChart(ChartQuestion question) {
-        this.question = question;
-        double obstacle = question.model().field().obstacle();
+    DescentChart(ChartSource source) {
+        this.source = source;
+        double obstacle = source.model().field().obstacle();
         this.height = obstacle > 0 ? obstacle : FROM;
     }
 
     Picture draw() {
-        Words words = question.words();
-        boolean obstacle = question.model().field().obstacle() > 0;
+        Words words = source.words();
+        boolean obstacle = source.model().field().obstacle() > 0;
         double farthest = farthest();
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < question.setUps().size(); i++) {
+        for (int i = 0; i < source.setUps().size(); i++) {
             List<Row.Value> numbers = new ArrayList<>();
-            Headlines.known(question.setUps().get(i).descentAngle())
+            Headlines.known(source.setUps().get(i).descentAngle())
                     .filter(angle -> angle.value() > 0)
                     .ifPresent(angle -> numbers.add(number(angle, farthest)));
-            rows.add(question.row(i, numbers));
+            rows.add(source.row(i, numbers));
         }
         double behind = -0.04 * farthest;
-        Layout layout = question.layout();
+        Layout layout = source.layout();
         double metre = (layout.width() - 36 - layout.names() - layout.right()) / (farthest - behind);
         int view = (int) (ABOVE + BELOW + height * metre);
         String start = FieldItems.metres(height).replace(" m", "");
         return Picture.ofRows(
                 "descent",
-                question.caption(
+                source.caption(
                         "chart.descent.title",
                         obstacle ? "chart.descent.for.obstacle" : "chart.descent.for.height",
                         start),
@@ -82,12 +82,11 @@ final class DescentChart {
                 .findFirst()
                 .orElse(20.0);
         for (int i = 0; i * step <= height; i++) {
-            items.add(Item.Line.level(i * step, HouseStyle.GRID, HouseStyle.THIN));
+            items.add(Item.Line.level(i * step, ChartStyle.GRID, ChartStyle.THIN));
             Place left = Place.of(-Place.EDGE, i * step).moved(-8, 0);
             items.add(Item.Text.of(left, FieldItems.metres(i * step), Brush.Side.LEFT));
         }
-        items.addAll(
-                new FieldItems(question.words(), farthest).all(question.model().field()));
+        items.addAll(new FieldItems(source.words(), farthest).all(source.model().field()));
         items.addAll(lines);
         items.addAll(marks);
         return items;
@@ -97,7 +96,7 @@ final class DescentChart {
         double near = distance(angle.high());
         double far = distance(angle.low());
         double degrees = Math.toDegrees(angle.value());
-        String label = question.words()
+        String label = source.words()
                 .say(
                         "chart.descent.mark",
                         String.format(Locale.ROOT, degrees < 10 ? "%.1f" : "%.0f", degrees),
@@ -108,7 +107,7 @@ final class DescentChart {
     }
 
     private double farthest() {
-        double farthest = question.setUps().stream()
+        double farthest = source.setUps().stream()
                 .flatMap(setUp -> Headlines.known(setUp.descentAngle()).stream())
                 .filter(angle -> angle.value() > 0)
                 .mapToDouble(angle -> Math.min(FARTHEST_BAND * distance(angle.value()), distance(angle.low())))

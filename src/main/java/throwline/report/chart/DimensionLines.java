@@ -7,7 +7,7 @@ import java.util.List;
 final class DimensionLines {
 
     private static final double SLANT = 4;
-    private static final Stroke DASHED = HouseStyle.stroke(1.2f, 6, 3);
+    private static final Stroke DASHED = ChartStyle.stroke(1.2f, 6, 3);
 
     private final List<Item> items;
 
@@ -18,10 +18,10 @@ final class DimensionLines {
 
     /** A line with slanted ends. */
     void line(Place from, Place to) {
-        items.add(Item.Line.of(HouseStyle.QUIET_INK, HouseStyle.THIN, from, to));
+        items.add(Item.Line.of(ChartStyle.QUIET_INK, ChartStyle.THIN, from, to));
         for (Place end : List.of(from, to)) {
             items.add(Item.Line.of(
-                    HouseStyle.QUIET_INK, HouseStyle.THIN, end.moved(-SLANT, SLANT), end.moved(SLANT, -SLANT)));
+                    ChartStyle.QUIET_INK, ChartStyle.THIN, end.moved(-SLANT, SLANT), end.moved(SLANT, -SLANT)));
         }
     }
 
@@ -41,11 +41,11 @@ final class DimensionLines {
 
     /** A line that leads from an outline to a dimension. */
     void extension(Place from, Place to) {
-        items.add(Item.Line.of(HouseStyle.GRID, HouseStyle.THIN, from, to));
+        items.add(Item.Line.of(ChartStyle.GRID, ChartStyle.THIN, from, to));
     }
 
     void dashed(Place from, Place to) {
-        items.add(Item.Line.of(HouseStyle.QUIET_INK, DASHED, from, to));
+        items.add(Item.Line.of(ChartStyle.QUIET_INK, DASHED, from, to));
     }
 
     /** Text that begins at a place. */

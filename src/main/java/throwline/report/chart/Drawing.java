@@ -22,7 +22,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import throwline.report.NoFontException;
 
-/** Draws a picture as SVG with text as text, and as PNG at double size. */
+/** Picture drawn as SVG with text as text, or as PNG at double size. */
 final class Drawing {
 
     private static final int SCALE = 2;
@@ -55,7 +55,7 @@ final class Drawing {
      */
     static void requireFont() {
         try {
-            new TextLayout("x", HouseStyle.TEXT, new FontRenderContext(null, true, true)).getAdvance();
+            new TextLayout("x", ChartStyle.TEXT, new FontRenderContext(null, true, true)).getAdvance();
         } catch (InternalError | LinkageError | RuntimeException e) {
             throw new NoFontException(e);
         }

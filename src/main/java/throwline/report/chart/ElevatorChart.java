@@ -17,24 +17,24 @@ final class ElevatorChart {
     private static final double MILLIMETRES = 1000;
     private static final double MARGIN = 0.12;
 
-    private final ChartQuestion question;
+    private final ChartSource source;
     private final EdgeThrow edge;
 
-    ElevatorChart(ChartQuestion question) {
-        this.question = question;
-        this.edge = new EdgeThrow(question.model().tail().throwChord());
+    ElevatorChart(ChartSource source) {
+        this.source = source;
+        this.edge = new EdgeThrow(source.model().tail().throwChord());
     }
 
     Picture draw() {
-        Words words = question.words();
+        Words words = source.words();
         List<Row> mixes = new ArrayList<>();
         List<Row> places = new ArrayList<>();
-        for (int i = 0; i < question.setUps().size(); i++) {
-            SetUpResult setUp = question.setUps().get(i);
+        for (int i = 0; i < source.setUps().size(); i++) {
+            SetUpResult setUp = source.setUps().get(i);
             mixes.add(mix(i, setUp));
             List<Row.Value> numbers = new ArrayList<>();
             Headlines.known(setUp.elevator()).ifPresent(v -> numbers.add(hollow(v, direction(v.value()))));
-            places.add(question.row(i, numbers));
+            places.add(source.row(i, numbers));
         }
         double end = (1 + MARGIN)
                 * Stream.concat(mixes.stream(), places.stream())
@@ -44,19 +44,19 @@ final class ElevatorChart {
         Axis across = Axis.of(words.say("chart.axis.elevator"), -end, end, 10);
         return Picture.ofRows(
                 "elevator",
-                question.caption("chart.elevator.title", "chart.elevator.for"),
-                question.layout(),
+                source.caption("chart.elevator.title", "chart.elevator.for"),
+                source.layout(),
                 196 + Panel.ROW * (mixes.size() + places.size() + 1),
                 across.worded(across.step(), Axis.UNSIGNED),
-                Panel.rows(question.layout(), mixes, words.say("chart.elevator.mix"), List.of()),
-                Panel.rows(question.layout(), places, words.say("chart.elevator.sits"), List.of()));
+                Panel.rows(source.layout(), mixes, words.say("chart.elevator.mix"), List.of()),
+                Panel.rows(source.layout(), places, words.say("chart.elevator.sits"), List.of()));
     }
 
     private Row mix(int index, SetUpResult setUp) {
-        Words words = question.words();
-        if (setUp.setUp().equals(question.model().reference())) {
+        Words words = source.words();
+        if (setUp.setUp().equals(source.model().reference())) {
             return new Row(
-                    question.name(index), HouseStyle.look(index), List.of(), words.say("chart.elevator.reference"));
+                    source.name(index), ChartStyle.look(index), List.of(), words.say("chart.elevator.reference"));
         }
         List<Row.Value> numbers = new ArrayList<>();
         Headlines.known(setUp.elevatorChange()).ifPresent(known -> {
@@ -69,7 +69,7 @@ final class ElevatorChart {
             numbers.add(hollow(known, words.say("chart.elevator.expected", direction(known.value()))));
             numbers.sort(Comparator.comparing(Row.Value::value));
         });
-        return question.row(index, numbers);
+        return source.row(index, numbers);
     }
 
     private Row.Value hollow(Headline.Known known, String label) {
@@ -84,8 +84,8 @@ final class ElevatorChart {
     private String direction(double angle) {
         String size = String.format(Locale.ROOT, "%.1f", Math.abs(millimetres(angle)));
         if (size.equals("0.0")) {
-            return question.words().say("chart.elevator.neutral");
+            return source.words().say("chart.elevator.neutral");
         }
-        return question.words().say(angle > 0 ? "chart.elevator.down" : "chart.elevator.up", size);
+        return source.words().say(angle > 0 ? "chart.elevator.down" : "chart.elevator.up", size);
     }
 }

@@ -33,20 +33,20 @@ record EndLabels(List<End> ends) implements Item {
      */
     record End(String name, Color color, Font font, Place place) {
 
-        static End ofCurve(String name, HouseStyle.Look look, Place place) {
-            return new End(name, look.color(), HouseStyle.STRONG, place);
+        static End ofCurve(String name, ChartStyle.Look look, Place place) {
+            return new End(name, look.color(), ChartStyle.STRONG, place);
         }
 
         /** The end of a level that curves are compared with. */
         static End ofLevel(String name, Place place) {
-            return new End(name, HouseStyle.QUIET_INK, HouseStyle.SMALL, place);
+            return new End(name, ChartStyle.QUIET_INK, ChartStyle.SMALL, place);
         }
     }
 
     @Override
     public void draw(Brush brush) {
         Rectangle2D area = brush.area();
-        double step = brush.height(HouseStyle.STRONG);
+        double step = brush.height(ChartStyle.STRONG);
         List<End> downwards = ends.stream()
                 .sorted(Comparator.comparingDouble((End end) -> end.place.y()).reversed())
                 .toList();
@@ -56,8 +56,8 @@ record EndLabels(List<End> ends) implements Item {
         double x = area.getMaxX() + AWAY;
         for (int i = 0; i < places.length; i++) {
             End end = downwards.get(i);
-            brush.line(brush.x(end.place) + GAP, wanted[i], x - GAP, places[i], end.color, HouseStyle.THIN);
-            brush.text(end.name, end.font, HouseStyle.INK, x, places[i], Brush.Side.RIGHT);
+            brush.line(brush.x(end.place) + GAP, wanted[i], x - GAP, places[i], end.color, ChartStyle.THIN);
+            brush.text(end.name, end.font, ChartStyle.INK, x, places[i], Brush.Side.RIGHT);
         }
     }
 

@@ -28,13 +28,13 @@ final class FieldItems {
 
     List<Item> all(Field field) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.Line.level(0, HouseStyle.QUIET_INK, HouseStyle.THICK));
+        items.add(Item.Line.level(0, ChartStyle.QUIET_INK, ChartStyle.THICK));
         if (field.obstacle() > 0) {
             Place top = Place.of(0, field.obstacle());
             Place foot = Place.of(0, 0);
             items.add(Item.Area.of(
                     List.of(foot, top, top.moved(-OBSTACLE_WIDTH, 0), foot.moved(-OBSTACLE_WIDTH, 0)),
-                    HouseStyle.QUIET_INK));
+                    ChartStyle.QUIET_INK));
             items.add(Item.Text.of(
                     top.moved(-OBSTACLE_WIDTH, -ABOVE),
                     words.say("chart.descent.obstacle", metres(field.obstacle())),
@@ -43,8 +43,8 @@ final class FieldItems {
         field.length().stream().filter(length -> length <= farthest).forEach(length -> {
             Place top = Place.of(length, Place.EDGE);
             items.add(Item.Line.of(
-                    HouseStyle.QUIET_INK,
-                    HouseStyle.THICK,
+                    ChartStyle.QUIET_INK,
+                    ChartStyle.THICK,
                     top.moved(0, 2 * ABOVE),
                     Place.of(length, 0).moved(0, 6)));
             boolean late = length > farthest / 2;

@@ -73,9 +73,9 @@ public final class FindCharts {
                 PERCENT, edge(result, known.value()), edge(result, known.low()), edge(result, known.high())));
         MixCurve.Point end = curve.points().get(curve.points().size() - 1);
         String name = words.say("chart.mix.expected", inDegrees(result, end.elevator()));
-        Curve all = new Curve(name, HouseStyle.look(1), expected, band);
+        Curve all = new Curve(name, ChartStyle.look(1), expected, band);
         Curve half =
-                new Curve(words.say(eitherWay ? "chart.mix.first-none" : "chart.mix.first"), HouseStyle.look(2), first);
+                new Curve(words.say(eitherWay ? "chart.mix.first-none" : "chart.mix.first"), ChartStyle.look(2), first);
         List<Item> items = new ArrayList<>();
         items.addAll(all.marks(expected));
         items.addAll(half.marks(first));
@@ -138,7 +138,7 @@ public final class FindCharts {
                         Math.toDegrees(known.low()),
                         Math.toDegrees(known.high())));
         double high = band.map(Curve.Spot::high).orElse(1.0);
-        Curve curve = new Curve(found.helped().name(), HouseStyle.look(1), rates, band);
+        Curve curve = new Curve(found.helped().name(), ChartStyle.look(1), rates, band);
         List<Item> items = new ArrayList<>(curve.marks(rates));
         items.addAll(Curve.all(List.of(curve)));
         return picture(

@@ -130,7 +130,7 @@ public final class FlyCharts {
         Optional<Headline.Known> approach = Headlines.known(glance.approachSpeed());
         Optional<Curve.Spot> spot =
                 approach.flatMap(speed -> Headlines.known(comingIn).map(number -> Curve.Spot.of(speed, number, shown)));
-        Curve curve = new Curve(glance.setUp().name(), HouseStyle.look(0), points, spot);
+        Curve curve = new Curve(glance.setUp().name(), ChartStyle.look(0), points, spot);
         double slowest = Headlines.known(glance.stallSpeed())
                 .map(Headline.Known::value)
                 .orElse(points.get(0).x());
@@ -157,7 +157,7 @@ public final class FlyCharts {
     /** A line at a speed with its name at the top. */
     private List<Item> speed(double speed, String key) {
         return List.of(
-                Item.Line.upright(speed, HouseStyle.QUIET_INK, HouseStyle.THIN),
+                Item.Line.upright(speed, ChartStyle.QUIET_INK, ChartStyle.THIN),
                 Item.Text.quiet(Place.of(speed, Place.EDGE).moved(4, 9), words.say(key), Brush.Side.RIGHT));
     }
 }

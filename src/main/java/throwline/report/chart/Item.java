@@ -70,7 +70,7 @@ interface Item {
         private static final double APART = 5;
 
         static Area of(List<Place> places, Paint fill) {
-            return new Area(places, fill, Hatch.NONE, HouseStyle.INK);
+            return new Area(places, fill, Hatch.NONE, ChartStyle.INK);
         }
 
         /** An area between two values across and two up. */
@@ -114,7 +114,7 @@ interface Item {
      * @param look its colour and shape
      * @param filled false for a hollow one
      */
-    record Mark(Place place, HouseStyle.Look look, boolean filled) implements Item {
+    record Mark(Place place, ChartStyle.Look look, boolean filled) implements Item {
         @Override
         public void draw(Brush brush) {
             brush.mark(look, brush.x(place), brush.y(place), filled);
@@ -135,17 +135,17 @@ interface Item {
 
         /** Plain text. */
         static Text of(Place place, String text, Brush.Side side) {
-            return new Text(place, text, HouseStyle.TEXT, HouseStyle.INK, side, false);
+            return new Text(place, text, ChartStyle.TEXT, ChartStyle.INK, side, false);
         }
 
         /** Small text on a patch of ground. */
         static Text small(Place place, String text, Brush.Side side) {
-            return new Text(place, text, HouseStyle.SMALL, HouseStyle.INK, side, true);
+            return new Text(place, text, ChartStyle.SMALL, ChartStyle.INK, side, true);
         }
 
         /** Small quiet text, as for the name of a level. */
         static Text quiet(Place place, String text, Brush.Side side) {
-            return new Text(place, text, HouseStyle.SMALL, HouseStyle.QUIET_INK, side, false);
+            return new Text(place, text, ChartStyle.SMALL, ChartStyle.QUIET_INK, side, false);
         }
 
         @Override

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds free places for labels beside points of a drawing: tries places around each point, nearer ones first, and takes
+ * Finder of free places for labels beside points of a drawing: tries places around each point, nearer ones first, and takes
  * the one that covers least of what is drawn already. Places are points of the drawing, y downwards.
  */
 final class LabelPlacer {

@@ -94,7 +94,7 @@ final class LandingChart {
             List<Row.Value> numbers = Headlines.known(entries.get(i).total()).stream()
                     .map(total -> number(total, farthest))
                     .toList();
-            rows.add(new Row(entries.get(i).name(), HouseStyle.look(i), numbers, words.say("chart.none")));
+            rows.add(new Row(entries.get(i).name(), ChartStyle.look(i), numbers, words.say("chart.none")));
         }
         Panel legs = Panel.rows(layout, rows, " ", bars());
         return Picture.ofRows(
@@ -112,7 +112,7 @@ final class LandingChart {
         List<Item> items = new ArrayList<>(new FieldItems(words, farthest).all(field));
         List<Item> marks = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
-            HouseStyle.Look look = HouseStyle.look(i);
+            ChartStyle.Look look = ChartStyle.look(i);
             for (Legs legs : entries.get(i).legs().stream().toList()) {
                 List<Place> way = legs.way().stream()
                         .map(spot -> Place.of(spot.along(), spot.height()))
@@ -145,7 +145,7 @@ final class LandingChart {
         List<Item> items = new ArrayList<>();
         items.add(this::key);
         for (int i = 0; i < entries.size(); i++) {
-            Color color = HouseStyle.look(i).color();
+            Color color = ChartStyle.look(i).color();
             double row = Row.middle(i);
             entries.get(i).legs().ifPresent(legs -> {
                 double begins = Math.max(0, legs.approach());
@@ -171,24 +171,24 @@ final class LandingChart {
     private static List<Item> part(Leg leg, Color color, Place left, Place right) {
         List<Place> corners = List.of(left, right, right.moved(0, THICK), left.moved(0, THICK));
         return List.of(
-                new Item.Area(corners, leg.filled ? color : HouseStyle.GROUND, leg.hatch, color),
-                new Item.Line(corners, true, color, HouseStyle.THIN));
+                new Item.Area(corners, leg.filled ? color : ChartStyle.GROUND, leg.hatch, color),
+                new Item.Line(corners, true, color, ChartStyle.THIN));
     }
 
     private void key(Brush brush) {
         double width = 0;
         for (Leg leg : Leg.values()) {
-            width += SAMPLE + 6 + Brush.width(words.say(leg.key), HouseStyle.SMALL) + GAP;
+            width += SAMPLE + 6 + Brush.width(words.say(leg.key), ChartStyle.SMALL) + GAP;
         }
         // On a narrow chart the key begins below the names.
         double x = Math.min(0, brush.area().getWidth() - width + GAP);
         for (Leg leg : Leg.values()) {
             Place left = new Place(-Place.EDGE, Place.EDGE, x, THICK);
-            part(leg, HouseStyle.look(0).color(), left, left.moved(SAMPLE, 0)).forEach(item -> item.draw(brush));
+            part(leg, ChartStyle.look(0).color(), left, left.moved(SAMPLE, 0)).forEach(item -> item.draw(brush));
             String text = words.say(leg.key);
             Item.Text.quiet(left.moved(SAMPLE + 6, THICK / 2), text, Brush.Side.RIGHT)
                     .draw(brush);
-            x += SAMPLE + 6 + Brush.width(text, HouseStyle.SMALL) + GAP;
+            x += SAMPLE + 6 + Brush.width(text, ChartStyle.SMALL) + GAP;
         }
     }
 

@@ -25,31 +25,30 @@ final class LoadChart {
     /** Room that the scale takes left of a panel, points. */
     private static final double SCALE = 58;
 
-    private final ChartQuestion question;
+    private final ChartSource source;
     private final Wing wing;
 
-    LoadChart(ChartQuestion question) {
-        this.question = question;
-        this.wing = question.model().wing();
+    LoadChart(ChartSource source) {
+        this.source = source;
+        this.wing = source.model().wing();
     }
 
     Picture draw() {
-        List<LoadStation> all = question.setUps().stream()
-                .flatMap(setUp -> setUp.load().stream())
-                .toList();
+        List<LoadStation> all =
+                source.setUps().stream().flatMap(setUp -> setUp.load().stream()).toList();
         double most = all.stream()
                 .mapToDouble(station -> Math.max(station.lift(), station.limit()))
                 .reduce(0.1, Math::max);
         double least = all.stream().mapToDouble(LoadStation::lift).reduce(0, Math::min);
-        Words words = question.words();
+        Words words = source.words();
         Axis up = Axis.of(words.say("chart.axis.sectionlift"), least * HEADROOM, most * HEADROOM, 4);
-        List<Panel> panels = IntStream.range(0, question.setUps().size())
+        List<Panel> panels = IntStream.range(0, source.setUps().size())
                 .mapToObj(i -> Panel.drawing(PANEL, up, false, items(i, up)))
                 .toList();
         return new Picture(
                 "load",
-                question.caption("chart.load.title", "chart.load.for"),
-                question.layout().width(),
+                source.caption("chart.load.title", "chart.load.for"),
+                source.layout().width(),
                 198 + (PANEL + 14) * panels.size(),
                 Axis.of(words.say("chart.axis.span"), -wing.semiSpan(), wing.semiSpan(), 10),
                 Optional.empty(),
@@ -58,11 +57,11 @@ final class LoadChart {
     }
 
     private List<Item> items(int index, Axis up) {
-        SetUpResult result = question.setUps().get(index);
+        SetUpResult result = source.setUps().get(index);
         List<Item> items = new ArrayList<>();
         for (Surface surface : wing.surfaces()) {
             for (double end : new double[] {-surface.to(), -surface.from(), surface.from(), surface.to()}) {
-                items.add(Item.Line.upright(end, HouseStyle.GRID, HouseStyle.THIN));
+                items.add(Item.Line.upright(end, ChartStyle.GRID, ChartStyle.THIN));
             }
             double middle = (surface.from() + surface.to()) / 2;
             for (double at : index == 0 ? new double[] {-middle, middle} : new double[0]) {
@@ -71,13 +70,13 @@ final class LoadChart {
             }
         }
         Place name = Place.of(-Place.EDGE, (up.low() + up.high()) / 2).moved(-SCALE, 0);
-        items.add(new Item.Name(name, question.name(index), LEFT - 8, 3, Brush.Side.LEFT));
-        items.add(Item.Line.level(0, HouseStyle.QUIET_INK, HouseStyle.THIN));
+        items.add(new Item.Name(name, source.name(index), LEFT - 8, 3, Brush.Side.LEFT));
+        items.add(Item.Line.level(0, ChartStyle.QUIET_INK, ChartStyle.THIN));
         LoadItems load = new LoadItems(result, wing);
-        items.addAll(load.curves(HouseStyle.look(index)));
+        items.addAll(load.curves(ChartStyle.look(index)));
         if (!result.load().isEmpty()) {
             LoadStation last = result.load().get(result.load().size() - 1);
-            Words words = question.words();
+            Words words = source.words();
             items.add(new EndLabels(List.of(
                     EndLabels.End.ofLevel(words.say("chart.load.limit"), Place.of(last.at(), last.limit())),
                     EndLabels.End.ofLevel(words.say("chart.load.carried"), Place.of(last.at(), last.lift())))));
@@ -90,7 +89,7 @@ final class LoadChart {
                 .limit(1)
                 .forEach(at -> items.add(Item.Text.small(
                         Place.of(at, -Place.EDGE).moved(10, -12),
-                        question.words().say("chart.load.first"),
+                        source.words().say("chart.load.first"),
                         Brush.Side.RIGHT)));
         return items;
     }

@@ -23,7 +23,7 @@ final class LoadItems {
     }
 
     /** Both curves, with a band below what is carried; nothing where the load is not known. */
-    List<Item> curves(HouseStyle.Look look) {
+    List<Item> curves(ChartStyle.Look look) {
         List<LoadStation> load = result.load();
         if (load.isEmpty()) {
             return List.of();
@@ -32,10 +32,10 @@ final class LoadItems {
         List<Place> band = new ArrayList<>(carried);
         band.add(Place.of(load.get(load.size() - 1).at(), 0));
         band.add(Place.of(load.get(0).at(), 0));
-        Stroke dotted = HouseStyle.look(3).line();
+        Stroke dotted = ChartStyle.look(3).line();
         return List.of(
                 Item.Area.of(band, look.band()),
-                new Item.Line(places(load, LoadStation::limit), false, HouseStyle.QUIET_INK, dotted),
+                new Item.Line(places(load, LoadStation::limit), false, ChartStyle.QUIET_INK, dotted),
                 new Item.Line(carried, false, look.color(), look.whisker()));
     }
 
@@ -63,7 +63,7 @@ final class LoadItems {
     static List<Item> stallMark(Place top, Place foot, boolean pointsDown) {
         double tip = pointsDown ? 2 * MARK : -2 * MARK;
         return List.of(
-                Item.Line.of(HouseStyle.INK, HouseStyle.THIN, top, foot),
-                Item.Area.of(List.of(foot.moved(0, tip), foot.moved(MARK, 0), foot.moved(-MARK, 0)), HouseStyle.INK));
+                Item.Line.of(ChartStyle.INK, ChartStyle.THIN, top, foot),
+                Item.Area.of(List.of(foot.moved(0, tip), foot.moved(MARK, 0), foot.moved(-MARK, 0)), ChartStyle.INK));
     }
 }

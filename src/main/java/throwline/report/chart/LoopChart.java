@@ -12,7 +12,7 @@ import throwline.words.Words;
 final class LoopChart {
 
     /** Points that axis, margins, title and foot take besides the panel. */
-    private static final double SIDES = 80 + HouseStyle.ENDS.getRight();
+    private static final double SIDES = 80 + ChartStyle.ENDS.getRight();
 
     private static final int HEADS = 177;
     private static final double ROOM = 0.06;
@@ -35,9 +35,9 @@ final class LoopChart {
                     .map(spot -> Place.of(spot.along(), spot.height()))
                     .toList();
             int top = way.indexOf(Collections.max(way, Comparator.comparingDouble(Place::y)));
-            curves.add(new Curve(label(loops.get(i)), HouseStyle.look(i), way.subList(0, top + 1)));
+            curves.add(new Curve(label(loops.get(i)), ChartStyle.look(i), way.subList(0, top + 1)));
             // A curve has its label at its end: the way down from the top goes on without one.
-            curves.add(new Curve("", HouseStyle.look(i), way.subList(top, way.size())));
+            curves.add(new Curve("", ChartStyle.look(i), way.subList(top, way.size())));
         }
         List<Place> reached = Curve.reached(curves);
         double left = Picture.least(reached, Place::x, 0);

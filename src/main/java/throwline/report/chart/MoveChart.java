@@ -31,7 +31,7 @@ final class MoveChart {
     private static final double BALLOON = 1.3;
 
     private static final Color SHADE = new Color(0xF1F1F1);
-    private static final Stroke DOTTED = HouseStyle.stroke(1, 2, 3);
+    private static final Stroke DOTTED = ChartStyle.stroke(1, 2, 3);
 
     private final FlyResult result;
     private final Moves moves;
@@ -91,7 +91,7 @@ final class MoveChart {
         List<Item> items() {
             Place label = Place.of(-Place.EDGE, value).moved(6, where == Where.ABOVE ? -9 : 9);
             return List.of(
-                    Item.Line.level(value, HouseStyle.QUIET_INK, DOTTED),
+                    Item.Line.level(value, ChartStyle.QUIET_INK, DOTTED),
                     Item.Text.quiet(label, where == Where.BESIDE ? "" : name, Brush.Side.RIGHT));
         }
     }
@@ -172,7 +172,7 @@ final class MoveChart {
             List<Place> points = run.history().stream()
                     .map(moment -> Place.of(moment.time(), value.applyAsDouble(moment)))
                     .toList();
-            HouseStyle.Look look = HouseStyle.look(curves.size());
+            ChartStyle.Look look = ChartStyle.look(curves.size());
             boolean whole = run.end() == End.FOLLOWED;
             if (whole) {
                 ends.add(EndLabels.End.ofCurve(name(run), look, points.get(points.size() - 1)));

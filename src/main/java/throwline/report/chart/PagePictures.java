@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import throwline.report.document.PagePicture;
 import throwline.words.Words;
 
-/** Makes pictures ready for a page: their lines of text go to the page, and what is left becomes one SVG element. */
+/** Pictures made ready for a page: their lines of text go to the page, and what is left becomes one SVG element. */
 final class PagePictures {
 
     /** More marks than this on an axis of a narrow chart run into each other. */
@@ -65,7 +65,7 @@ final class PagePictures {
     /** An axis with its marks apart; a label that is too long goes below the picture. */
     private static Axis narrow(Axis axis, double room, List<String> below, Words words) {
         Axis thinned = axis.visible() ? axis.thinned(MOST_MARKS) : axis;
-        if (Brush.width(axis.label(), HouseStyle.TEXT) <= room) {
+        if (Brush.width(axis.label(), ChartStyle.TEXT) <= room) {
             return thinned;
         }
         below.add(words.say("chart.across", axis.label()));

@@ -63,11 +63,11 @@ record Panel(int height, Axis up, Grid grid, boolean toScale, List<Item> items) 
     private static void heading(Brush brush, Layout layout, String heading) {
         double left = brush.area().getMinX();
         double right = brush.area().getMaxX() + layout.right();
-        double x = Brush.width(heading, HouseStyle.STRONG) <= right - left ? left : left - layout.names();
-        List<String> lines = Brush.wrapped(heading, HouseStyle.STRONG, right - x, 2);
+        double x = Brush.width(heading, ChartStyle.STRONG) <= right - left ? left : left - layout.names();
+        List<String> lines = Brush.wrapped(heading, ChartStyle.STRONG, right - x, 2);
         for (int i = 0; i < lines.size(); i++) {
-            double y = brush.area().getMinY() + 10 + i * brush.height(HouseStyle.STRONG);
-            brush.text(lines.get(i), HouseStyle.STRONG, HouseStyle.INK, x, y, Brush.Side.RIGHT);
+            double y = brush.area().getMinY() + 10 + i * brush.height(ChartStyle.STRONG);
+            brush.text(lines.get(i), ChartStyle.STRONG, ChartStyle.INK, x, y, Brush.Side.RIGHT);
         }
     }
 }

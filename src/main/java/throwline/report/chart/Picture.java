@@ -34,7 +34,7 @@ record Picture(
     /** Curves that are named at their ends. */
     static Picture ofCurves(String name, Caption caption, int height, Axis across, Panel... panels) {
         return new Picture(
-                name, caption, Layout.WIDE.width(), height, across, Optional.empty(), HouseStyle.ENDS, List.of(panels));
+                name, caption, Layout.WIDE.width(), height, across, Optional.empty(), ChartStyle.ENDS, List.of(panels));
     }
 
     /** Rows with names on the left. */

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import throwline.report.ReportFile;
 
-/** Draws pictures as files, on all processors: no two pictures share anything that changes. */
+/** Files of pictures, drawn on all processors: no two pictures share anything that changes. */
 final class PictureFiles {
 
     private PictureFiles() {}

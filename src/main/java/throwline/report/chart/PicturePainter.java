@@ -42,8 +42,8 @@ final class PicturePainter {
 
     static void draw(Picture picture, Graphics2D g2) {
         Caption caption = picture.caption();
-        JFreeChart chart = new JFreeChart(null, HouseStyle.TEXT, plot(picture), false);
-        chart.setBackgroundPaint(HouseStyle.GROUND);
+        JFreeChart chart = new JFreeChart(null, ChartStyle.TEXT, plot(picture), false);
+        chart.setBackgroundPaint(ChartStyle.GROUND);
         chart.setPadding(caption.equals(Caption.NONE) ? NARROW_PADDING : PADDING);
         lines(caption).forEach(chart::addSubtitle);
         chart.draw(g2, new Rectangle2D.Double(0, 0, picture.width(), picture.height()));
@@ -65,11 +65,11 @@ final class PicturePainter {
             return List.of();
         }
         List<TextTitle> lines = new ArrayList<>();
-        lines.add(line(caption.title(), HouseStyle.TITLE, HouseStyle.INK, RectangleEdge.TOP));
+        lines.add(line(caption.title(), ChartStyle.TITLE, ChartStyle.INK, RectangleEdge.TOP));
         caption.holdsFor()
-                .forEach(text -> lines.add(line(text, HouseStyle.TEXT, HouseStyle.QUIET_INK, RectangleEdge.TOP)));
-        lines.add(line(" ", HouseStyle.SMALL, HouseStyle.QUIET_INK, RectangleEdge.TOP));
-        lines.add(line(caption.proof(), HouseStyle.SMALL, HouseStyle.QUIET_INK, RectangleEdge.BOTTOM));
+                .forEach(text -> lines.add(line(text, ChartStyle.TEXT, ChartStyle.QUIET_INK, RectangleEdge.TOP)));
+        lines.add(line(" ", ChartStyle.SMALL, ChartStyle.QUIET_INK, RectangleEdge.TOP));
+        lines.add(line(caption.proof(), ChartStyle.SMALL, ChartStyle.QUIET_INK, RectangleEdge.BOTTOM));
         return lines;
     }
 
@@ -119,12 +119,12 @@ final class PicturePainter {
     }
 
     private static void dress(XYPlot plot) {
-        plot.setBackgroundPaint(HouseStyle.GROUND);
+        plot.setBackgroundPaint(ChartStyle.GROUND);
         plot.setOutlineVisible(false);
-        plot.setDomainGridlinePaint(HouseStyle.GRID);
-        plot.setRangeGridlinePaint(HouseStyle.GRID);
-        plot.setDomainGridlineStroke(HouseStyle.THIN);
-        plot.setRangeGridlineStroke(HouseStyle.THIN);
+        plot.setDomainGridlinePaint(ChartStyle.GRID);
+        plot.setRangeGridlinePaint(ChartStyle.GRID);
+        plot.setDomainGridlineStroke(ChartStyle.THIN);
+        plot.setRangeGridlineStroke(ChartStyle.THIN);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setDomainZeroBaselineVisible(false);
         plot.setRangeZeroBaselineVisible(false);

@@ -40,7 +40,7 @@ final class PlanChart {
     private static final double TALLEST = 760;
     private static final double WIDTH = Layout.WIDE.width() - 28;
     private static final Color MOVED = new Color(0xCFE3F1);
-    private static final Stroke OUTLINE = HouseStyle.stroke(1.6f);
+    private static final Stroke OUTLINE = ChartStyle.stroke(1.6f);
     private static final double BALANCE = 7;
 
     private final Model model;
@@ -107,13 +107,13 @@ final class PlanChart {
             Place middle = at(0, -model.body().nose()).moved(0, -4);
             Place blade = new Place(propeller.diameter() / 2, middle.y(), 0, -4);
             items.add(Item.Line.of(
-                    HouseStyle.QUIET_INK, round, blade, new Place(-blade.x(), blade.y(), 0, blade.below())));
+                    ChartStyle.QUIET_INK, round, blade, new Place(-blade.x(), blade.y(), 0, blade.below())));
         });
     }
 
     private void shape(List<Place> places, Color color) {
         items.add(Item.Area.of(places, color));
-        items.add(new Item.Line(places, true, HouseStyle.INK, OUTLINE));
+        items.add(new Item.Line(places, true, ChartStyle.INK, OUTLINE));
     }
 
     /** Metres to the right of the middle and behind the leading edge there. */
@@ -166,7 +166,7 @@ final class PlanChart {
                     length(surface.from()).replaceFirst(" .*$", ""),
                     length(surface.to()));
             double middle = (surface.from() + surface.to()) / 2;
-            double half = (Brush.width(label, HouseStyle.SMALL) / 2 + 6) / scale;
+            double half = (Brush.width(label, ChartStyle.SMALL) / 2 + 6) / scale;
             int row = 0;
             while (row < rows.size() && rows.get(row) > middle - half) {
                 row++;
@@ -252,8 +252,8 @@ final class PlanChart {
             Place label = at(model.body().width() / 2, 0)
                     .moved(26, -16 - 17.0 * (model.packs().size() - 1 - i));
             Place at = at(0, pack.balance());
-            items.add(Item.Line.of(HouseStyle.INK, HouseStyle.THIN, at, label.moved(-6, 0), label.moved(-2, 0)));
-            items.add(new Item.Text(label, text, HouseStyle.STRONG, HouseStyle.INK, Brush.Side.RIGHT, true));
+            items.add(Item.Line.of(ChartStyle.INK, ChartStyle.THIN, at, label.moved(-6, 0), label.moved(-2, 0)));
+            items.add(new Item.Text(label, text, ChartStyle.STRONG, ChartStyle.INK, Brush.Side.RIGHT, true));
             items.add(brush -> symbol(brush, brush.x(at), brush.y(at)));
         }
     }
@@ -262,10 +262,10 @@ final class PlanChart {
     private static void symbol(Brush brush, double x, double y) {
         Rectangle2D box = new Rectangle2D.Double(x - BALANCE, y - BALANCE, 2 * BALANCE, 2 * BALANCE);
         Ellipse2D circle = new Ellipse2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight());
-        brush.fill(circle, HouseStyle.GROUND);
-        brush.fill(new Arc2D.Double(box, 0, 90, Arc2D.PIE), HouseStyle.INK);
-        brush.fill(new Arc2D.Double(box, 180, 90, Arc2D.PIE), HouseStyle.INK);
-        brush.line(circle, HouseStyle.INK, OUTLINE);
+        brush.fill(circle, ChartStyle.GROUND);
+        brush.fill(new Arc2D.Double(box, 0, 90, Arc2D.PIE), ChartStyle.INK);
+        brush.fill(new Arc2D.Double(box, 180, 90, Arc2D.PIE), ChartStyle.INK);
+        brush.line(circle, ChartStyle.INK, OUTLINE);
     }
 
     private String length(double metres) {

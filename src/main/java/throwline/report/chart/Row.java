@@ -11,7 +11,7 @@ import java.util.List;
  * @param numbers rising
  * @param remark said instead where there is no number; else empty
  */
-record Row(String name, HouseStyle.Look look, List<Value> numbers, String remark) {
+record Row(String name, ChartStyle.Look look, List<Value> numbers, String remark) {
 
     private static final double WHISKER_END = 4;
     private static final double LABEL_ABOVE = 15;
@@ -41,13 +41,13 @@ record Row(String name, HouseStyle.Look look, List<Value> numbers, String remark
     void draw(Brush brush, Layout layout, double middle) {
         Rectangle2D area = brush.area();
         double y = brush.y(Place.of(0, middle));
-        brush.line(area.getMinX(), y, area.getMaxX(), y, HouseStyle.GRID, HouseStyle.THIN);
+        brush.line(area.getMinX(), y, area.getMaxX(), y, ChartStyle.GRID, ChartStyle.THIN);
         boolean narrow = layout == Layout.NARROW;
         double x = area.getMinX() + (narrow ? 2 - layout.names() : -12);
         Brush.Side side = narrow ? Brush.Side.RIGHT : Brush.Side.LEFT;
         brush.name(name, layout.names() - 20, layout.nameLines(), x, y, side);
         if (numbers.isEmpty()) {
-            brush.textOnGround(remark, HouseStyle.TEXT, HouseStyle.QUIET_INK, area.getMinX() + 8, y, Brush.Side.RIGHT);
+            brush.textOnGround(remark, ChartStyle.TEXT, ChartStyle.QUIET_INK, area.getMinX() + 8, y, Brush.Side.RIGHT);
         }
         double free = area.getMinX() - layout.names();
         for (Value number : numbers) {
@@ -65,7 +65,7 @@ record Row(String name, HouseStyle.Look look, List<Value> numbers, String remark
         brush.line(low, y - WHISKER_END, low, y + WHISKER_END, look.color(), look.whisker());
         brush.line(high, y - WHISKER_END, high, y + WHISKER_END, look.color(), look.whisker());
         brush.mark(look, x, y, number.filled);
-        double width = Brush.width(number.label, HouseStyle.TEXT);
+        double width = Brush.width(number.label, ChartStyle.TEXT);
         double rightmost = brush.area().getMaxX() + layout.right() - width;
         double left = Math.min(rightmost, x - width / 2);
         boolean below = free > rightmost;
@@ -73,7 +73,7 @@ record Row(String name, HouseStyle.Look look, List<Value> numbers, String remark
             left = Math.max(free, left);
         }
         double at = below ? y + LABEL_ABOVE : y - LABEL_ABOVE;
-        brush.text(number.label, HouseStyle.TEXT, HouseStyle.INK, left, at, Brush.Side.RIGHT);
+        brush.text(number.label, ChartStyle.TEXT, ChartStyle.INK, left, at, Brush.Side.RIGHT);
         return left + width + GAP;
     }
 }

@@ -95,7 +95,7 @@ public final class SectionCharts {
         List<Curve> curves = new ArrayList<>();
         List<Item> measured = new ArrayList<>();
         for (SectionSweep sweep : sweeps) {
-            Curve curve = new Curve(name.apply(sweep), HouseStyle.look(curves.size()), drawn(sweep, figure));
+            Curve curve = new Curve(name.apply(sweep), ChartStyle.look(curves.size()), drawn(sweep, figure));
             curves.add(curve);
             measured.addAll(curve.marks(measured(family, sweep, figure)));
         }

@@ -10,7 +10,7 @@ import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.words.Words;
 
 /**
- * What each servo has to hold over airspeed in one set-up: as a share of its rating, with the half that a servo should be
+ * Torque that each servo has to hold over airspeed in one set-up: as a share of its rating, with the half that a servo should be
  * asked for as a line; as torque where no rating is known. Below, where that is known, where the surfaces then stand.
  */
 final class ServoLoadChart {
@@ -45,7 +45,7 @@ final class ServoLoadChart {
             if (rated && load.rating().isEmpty()) {
                 left.add(load.surface());
             } else if (points.size() > 1) {
-                curves.add(new Curve(load.surface(), HouseStyle.look(curves.size()), points, spot(load)));
+                curves.add(new Curve(load.surface(), ChartStyle.look(curves.size()), points, spot(load)));
             }
         }
         return curves.isEmpty() ? Optional.empty() : Optional.of(picture(curves, left));
@@ -58,7 +58,7 @@ final class ServoLoadChart {
         double top = ROOM * Picture.most(points, Place::y, rated ? HALF : 0);
         List<Item> items = new ArrayList<>();
         if (rated) {
-            items.add(Item.Line.level(HALF, HouseStyle.INK, HouseStyle.THIN));
+            items.add(Item.Line.level(HALF, ChartStyle.INK, ChartStyle.THIN));
             items.add(Item.Text.quiet(
                     Place.of(Place.EDGE, HALF).moved(-3, -9), words.say("chart.fly.servo-load.half"), Brush.Side.LEFT));
         }
@@ -92,12 +92,12 @@ final class ServoLoadChart {
     }
 
     /** As the load of the same surface is drawn; in a look of its own where no load is drawn. */
-    private static HouseStyle.Look look(List<Curve> curves, String surface) {
+    private static ChartStyle.Look look(List<Curve> curves, String surface) {
         return curves.stream()
                 .filter(curve -> curve.name().equals(surface))
                 .map(Curve::look)
                 .findFirst()
-                .orElseGet(() -> HouseStyle.look(curves.size()));
+                .orElseGet(() -> ChartStyle.look(curves.size()));
     }
 
     private double shown(SurfaceLoad load, double torque) {

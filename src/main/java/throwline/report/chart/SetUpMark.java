@@ -18,7 +18,7 @@ public record SetUpMark(String path, String color) {
 
     /** The mark of the set-up at this place in the model's order. */
     public static SetUpMark of(int index) {
-        HouseStyle.Look look = HouseStyle.look(index);
+        ChartStyle.Look look = ChartStyle.look(index);
         Color color = look.color();
         return new SetUpMark(
                 path(look.mark()),

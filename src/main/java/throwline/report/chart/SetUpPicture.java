@@ -17,7 +17,7 @@ import throwline.section.Airfoil;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.LoadStation;
 
-/** One set-up as a picture: the load along the span, the model from above below it, and a section at each surface. */
+/** Picture of one set-up: the load along the span, the model from above below it, and a section at each surface. */
 final class SetUpPicture {
 
     /** Title, lines and margins above and below the view, points. */
@@ -30,9 +30,9 @@ final class SetUpPicture {
     private static final double LABEL = 15;
     private static final double SECTION = 92;
 
-    private final ChartQuestion question;
+    private final ChartSource source;
     private final SetUpResult result;
-    private final HouseStyle.Look look;
+    private final ChartStyle.Look look;
     private final int index;
     private final Map<String, Airfoil> airfoils;
     private final Figures figures;
@@ -43,28 +43,28 @@ final class SetUpPicture {
     private final double half;
 
     /**
-     * @param question what all pictures of one pack share
+     * @param source of all pictures of one pack
      * @param index which set-up
      * @param airfoils by the name in the model
      * @param figures numbers as the page shows them
      */
-    SetUpPicture(ChartQuestion question, int index, Map<String, Airfoil> airfoils, Figures figures) {
-        this.question = question;
+    SetUpPicture(ChartSource source, int index, Map<String, Airfoil> airfoils, Figures figures) {
+        this.source = source;
         this.index = index;
-        this.result = question.setUps().get(index);
-        this.look = HouseStyle.look(index);
+        this.result = source.setUps().get(index);
+        this.look = ChartStyle.look(index);
         this.airfoils = Map.copyOf(airfoils);
         this.figures = figures;
-        this.plan = new PlanOutline(question.model());
-        int width = question.layout().width();
+        this.plan = new PlanOutline(source.model());
+        int width = source.layout().width();
         this.scale = Math.min((width - 2 * SIDE) / plan.widest(), TALLEST / plan.length());
         this.half = (width - 4) / 2.0 / scale;
     }
 
     /** All set-ups of one pack. */
-    static List<Supplier<Picture>> all(ChartQuestion question, Map<String, Airfoil> airfoils, Figures figures) {
-        return IntStream.range(0, question.setUps().size())
-                .<Supplier<Picture>>mapToObj(i -> () -> new SetUpPicture(question, i, airfoils, figures).draw())
+    static List<Supplier<Picture>> all(ChartSource source, Map<String, Airfoil> airfoils, Figures figures) {
+        return IntStream.range(0, source.setUps().size())
+                .<Supplier<Picture>>mapToObj(i -> () -> new SetUpPicture(source, i, airfoils, figures).draw())
                 .toList();
     }
 
@@ -74,8 +74,8 @@ final class SetUpPicture {
         double most = most();
         return new Picture(
                 "set-up-" + (index + 1),
-                question.captionBelow(question.name(index), "chart.setup.for"),
-                question.layout().width(),
+                source.captionBelow(source.name(index), "chart.setup.for"),
+                source.layout().width(),
                 AROUND + (int) (LOAD + GAP) + below,
                 Axis.hidden(-half, half),
                 Optional.empty(),
@@ -87,7 +87,7 @@ final class SetUpPicture {
     }
 
     private List<Surface> surfaces() {
-        return question.model().wing().surfaces();
+        return source.model().wing().surfaces();
     }
 
     private double reached(Surface surface) {
@@ -96,7 +96,7 @@ final class SetUpPicture {
 
     /** The largest lift coefficient that any part can carry in any set-up, so that pictures have one scale. */
     private double most() {
-        return question.setUps().stream()
+        return source.setUps().stream()
                 .flatMap(setUp -> setUp.load().stream())
                 .mapToDouble(station -> Math.max(station.lift(), station.limit()))
                 .max()
@@ -104,15 +104,15 @@ final class SetUpPicture {
     }
 
     private List<Item> load(double most) {
-        double tip = question.model().wing().semiSpan();
+        double tip = source.model().wing().semiSpan();
         List<Item> items = new ArrayList<>();
         for (int lift = 0; lift <= most; lift++) {
-            Color color = lift == 0 ? HouseStyle.QUIET_INK : HouseStyle.GRID;
+            Color color = lift == 0 ? ChartStyle.QUIET_INK : ChartStyle.GRID;
             Place left = Place.of(-tip, lift);
-            items.add(Item.Line.of(color, HouseStyle.THIN, left, Place.of(tip, lift)));
+            items.add(Item.Line.of(color, ChartStyle.THIN, left, Place.of(tip, lift)));
             items.add(Item.Text.small(left.moved(-6, 0), String.valueOf(lift), Brush.Side.LEFT));
         }
-        items.addAll(new LoadItems(result, question.model().wing()).curves(look));
+        items.addAll(new LoadItems(result, source.model().wing()).curves(look));
         names(items, tip);
         return items;
     }
@@ -127,13 +127,13 @@ final class SetUpPicture {
                 .max()
                 .ifPresent(highest -> items.add(Item.Text.quiet(
                         Place.of(-tip, highest).moved(4, -9),
-                        question.words().say("chart.load.limit"),
+                        source.words().say("chart.load.limit"),
                         Brush.Side.RIGHT)));
         left.stream()
                 .max(Comparator.comparingDouble(LoadStation::lift))
                 .ifPresent(station -> items.add(Item.Text.quiet(
                         Place.of(Math.min(station.at(), -40 / scale), station.lift() / 2),
-                        question.words().say("chart.load.carried"),
+                        source.words().say("chart.load.carried"),
                         Brush.Side.MIDDLE)));
     }
 
@@ -152,9 +152,9 @@ final class SetUpPicture {
             labels(items, surfaces().get(i), i);
         }
         Headlines.known(result.elevator()).ifPresent(known -> {
-            EdgeThrow edge = new EdgeThrow(question.model().tail().throwChord());
-            String text = question.words().say("chart.setup.elevator", figures.edge(known.value(), edge));
-            double end = question.model().tail().arm() + question.model().tail().chord();
+            EdgeThrow edge = new EdgeThrow(source.model().tail().throwChord());
+            String text = source.words().say("chart.setup.elevator", figures.edge(known.value(), edge));
+            double end = source.model().tail().arm() + source.model().tail().chord();
             items.add(inside(text, 0, Place.of(0, end).moved(0, LABEL)));
         });
         firstStall(items);
@@ -169,40 +169,40 @@ final class SetUpPicture {
         Place line = Place.of(0, plan.lowestEdge()).moved(0, LABEL * (row + 0.8));
         double middle = (surface.from() + surface.to()) / 2;
         double angle = reached(surface);
-        String name = question.words().say("chart.setup.surface", surface.name(), figures.deflection(angle));
+        String name = source.words().say("chart.setup.surface", surface.name(), figures.deflection(angle));
         items.add(beside(name, middle, line));
         if (angle != 0) {
-            EdgeThrow edge = new EdgeThrow(question.model().wing().throwChord(surface));
+            EdgeThrow edge = new EdgeThrow(source.model().wing().throwChord(surface));
             items.add(beside(figures.edge(angle, edge), -middle, line));
         }
     }
 
     /** Text with its middle near a distance from the middle, clear of the body. */
     private Item beside(String text, double at, Place line) {
-        double width = Brush.width(text, HouseStyle.SMALL) / 2;
-        double clear = question.model().body().width() / 2 + (6 + width) / scale;
+        double width = Brush.width(text, ChartStyle.SMALL) / 2;
+        double clear = source.model().body().width() / 2 + (6 + width) / scale;
         return inside(text, Math.copySign(Math.max(clear, Math.abs(at)), at), line);
     }
 
     /** Text with its middle near a distance from the middle, moved so far that it stays on the page. */
     private Item inside(String text, double at, Place line) {
-        double reach = half - (6 + Brush.width(text, HouseStyle.SMALL) / 2) / scale;
+        double reach = half - (6 + Brush.width(text, ChartStyle.SMALL) / 2) / scale;
         Place place = new Place(Math.max(-reach, Math.min(reach, at)), line.y(), 0, line.below());
         return Item.Text.small(place, text, Brush.Side.MIDDLE);
     }
 
     /** A line from the load down to the wing, with a mark on the wing. */
     private void firstStall(List<Item> items) {
-        List<Double> stalls = new LoadItems(result, question.model().wing()).firstStalls();
+        List<Double> stalls = new LoadItems(result, source.model().wing()).firstStalls();
         for (double at : stalls) {
-            double quarter = question.model().wing().leadingEdgeAt(Math.abs(at))
-                    + question.model().wing().chordAt(Math.abs(at)) / 4;
+            double quarter = source.model().wing().leadingEdgeAt(Math.abs(at))
+                    + source.model().wing().chordAt(Math.abs(at)) / 4;
             Place top = Place.of(at, Place.EDGE).moved(0, -LOAD - GAP);
             items.addAll(LoadItems.stallMark(top, Place.of(at, quarter), true));
         }
         stalls.stream().skip(Math.max(0, stalls.size() - 1)).forEach(at -> {
-            String text = question.words().say("chart.load.first");
-            boolean fits = at + (14 + Brush.width(text, HouseStyle.SMALL)) / scale <= half;
+            String text = source.words().say("chart.load.first");
+            boolean fits = at + (14 + Brush.width(text, ChartStyle.SMALL)) / scale <= half;
             Place place = Place.of(at, Place.EDGE).moved(fits ? 10 : -10, -GAP / 2);
             items.add(Item.Text.small(place, text, fits ? Brush.Side.RIGHT : Brush.Side.LEFT));
         });
@@ -211,7 +211,7 @@ final class SetUpPicture {
     /** The airfoil with its surface, two beside each other. */
     private void section(List<Item> items, Surface surface, int number) {
         Airfoil airfoil =
-                airfoils.get(question.model().wing().sections().get(0).airfoil().text());
+                airfoils.get(source.model().wing().sections().get(0).airfoil().text());
         if (airfoil == null) {
             return;
         }

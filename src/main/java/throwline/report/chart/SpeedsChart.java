@@ -13,15 +13,15 @@ final class SpeedsChart {
 
     private static final double MARGIN = 0.06;
 
-    private final ChartQuestion question;
+    private final ChartSource source;
 
-    SpeedsChart(ChartQuestion question) {
-        this.question = question;
+    SpeedsChart(ChartSource source) {
+        this.source = source;
     }
 
     Picture draw() {
-        List<Row> rows = IntStream.range(0, question.setUps().size())
-                .mapToObj(i -> question.row(i, numbers(question.setUps().get(i))))
+        List<Row> rows = IntStream.range(0, source.setUps().size())
+                .mapToObj(i -> source.row(i, numbers(source.setUps().get(i))))
                 .toList();
         List<Row.Value> all =
                 rows.stream().flatMap(row -> row.numbers().stream()).toList();
@@ -31,12 +31,12 @@ final class SpeedsChart {
         double high = fastest > 0 ? fastest * (1 + MARGIN) : 1;
         return Picture.ofRows(
                         "speeds",
-                        question.caption("chart.speeds.title", "chart.speeds.for"),
-                        question.layout(),
+                        source.caption("chart.speeds.title", "chart.speeds.for"),
+                        source.layout(),
                         236 + Panel.ROW * rows.size(),
-                        question.speeds(low, high),
-                        Panel.rows(question.layout(), rows, "", List.of()))
-                .beside(question.besideSpeeds(low, high));
+                        source.speeds(low, high),
+                        Panel.rows(source.layout(), rows, "", List.of()))
+                .beside(source.besideSpeeds(low, high));
     }
 
     private List<Row.Value> numbers(SetUpResult setUp) {
@@ -47,7 +47,7 @@ final class SpeedsChart {
     }
 
     private Row.Value number(Headline.Known speed, boolean filled, String key) {
-        String label = question.words().say(key, String.format(Locale.ROOT, "%.1f", speed.value()));
+        String label = source.words().say(key, String.format(Locale.ROOT, "%.1f", speed.value()));
         return new Row.Value(speed.value(), speed.low(), speed.high(), filled, label);
     }
 }

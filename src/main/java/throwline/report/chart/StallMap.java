@@ -24,7 +24,7 @@ final class StallMap {
     /** How much a section has left. */
     private enum State {
         /** Enough. */
-        FREE(HouseStyle.GROUND),
+        FREE(ChartStyle.GROUND),
         /** Little. */
         NEAR_STALL(new Color(0xBBD7EA)),
         /** Nothing. */

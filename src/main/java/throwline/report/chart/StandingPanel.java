@@ -19,10 +19,10 @@ final class StandingPanel {
 
     private static final double ROOM = 1.12;
     private static final double LEAST = 1;
-    private static final Stroke DASHED = HouseStyle.stroke(1.2f, 6, 4);
+    private static final Stroke DASHED = ChartStyle.stroke(1.2f, 6, 4);
 
     private final BlowBackResult answer;
-    private final Function<String, HouseStyle.Look> looks;
+    private final Function<String, ChartStyle.Look> looks;
     private final Words words;
 
     /**
@@ -30,7 +30,7 @@ final class StandingPanel {
      * @param looks how a surface is drawn, by its name
      * @param words the sentences
      */
-    StandingPanel(BlowBackResult answer, Function<String, HouseStyle.Look> looks, Words words) {
+    StandingPanel(BlowBackResult answer, Function<String, ChartStyle.Look> looks, Words words) {
         this.answer = answer;
         this.looks = looks;
         this.words = words;
@@ -51,7 +51,7 @@ final class StandingPanel {
         double most = Picture.most(reached, Place::y, LEAST);
         double least = Math.min(ROOM * Picture.least(reached, Place::y, 0), -most / 10);
         List<Item> items = new ArrayList<>(Curve.all(curves));
-        items.add(Item.Line.level(0, HouseStyle.INK, DASHED));
+        items.add(Item.Line.level(0, ChartStyle.INK, DASHED));
         items.add(Item.Text.quiet(
                 Place.of(Place.EDGE, 0).moved(-3, 9), words.say("chart.fly.stand.programmed"), Brush.Side.LEFT));
         Axis up = Axis.of(words.say("chart.fly.stand.axis"), least, ROOM * most, 5);

@@ -16,39 +16,39 @@ final class SteepnessChart {
     /** Steeper than this is a dive, not a descent; degrees. */
     private static final double STEEPEST = 45;
 
-    private final ChartQuestion question;
+    private final ChartSource source;
 
-    SteepnessChart(ChartQuestion question) {
-        this.question = question;
+    SteepnessChart(ChartSource source) {
+        this.source = source;
     }
 
     Picture draw() {
         double fastest = FASTEST
-                * question.setUps().stream()
+                * source.setUps().stream()
                         .flatMap(setUp -> Headlines.known(setUp.approachSpeed()).stream())
                         .mapToDouble(Headline.Known::value)
                         .max()
                         .orElse(1);
-        List<Curve> curves = IntStream.range(0, question.setUps().size())
+        List<Curve> curves = IntStream.range(0, source.setUps().size())
                 .mapToObj(i -> curve(i, fastest))
                 .toList();
         List<Place> reached = Curve.reached(curves);
         double low = Math.floor(reached.stream().mapToDouble(Place::x).min().orElse(0));
         double high = Math.max(low + 1, fastest);
         double steepest = Math.min(STEEPEST, Picture.most(reached, Place::y, 1));
-        Axis up = Axis.of(question.words().say("chart.axis.angle"), 0, 1.06 * steepest, 9);
+        Axis up = Axis.of(source.words().say("chart.axis.angle"), 0, 1.06 * steepest, 9);
         return Picture.ofCurves(
                         "steepness",
-                        question.caption("chart.steepness.title", "chart.steepness.for"),
+                        source.caption("chart.steepness.title", "chart.steepness.for"),
                         HEIGHT,
-                        question.speeds(low, high),
+                        source.speeds(low, high),
                         Panel.graph(1, up.turnedOver(), Curve.all(curves)))
-                .wide(question.layout())
-                .beside(question.besideSpeeds(low, high));
+                .wide(source.layout())
+                .beside(source.besideSpeeds(low, high));
     }
 
     private Curve curve(int index, double fastest) {
-        SetUpResult setUp = question.setUps().get(index);
+        SetUpResult setUp = source.setUps().get(index);
         List<Place> points = setUp.sweep().stream()
                 .map(point -> Place.of(point.speed(), Math.toDegrees(point.descentAngle())))
                 .filter(place -> place.x() <= fastest && place.y() <= STEEPEST)
@@ -56,6 +56,6 @@ final class SteepnessChart {
         Optional<Curve.Spot> spot = Headlines.known(setUp.approachSpeed())
                 .flatMap(speed -> Headlines.known(setUp.descentAngle())
                         .map(angle -> Curve.Spot.of(speed, angle, Math::toDegrees)));
-        return new Curve(question.name(index), HouseStyle.look(index), points, spot);
+        return new Curve(source.name(index), ChartStyle.look(index), points, spot);
     }
 }

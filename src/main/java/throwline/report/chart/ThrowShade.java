@@ -16,8 +16,8 @@ final class ThrowShade {
     private static final double DARKEST = Math.toRadians(60);
 
     private static final double LIGHTEST = 0.15;
-    private static final Stroke OUTLINE = HouseStyle.stroke(1.2f);
-    private static final Stroke DASHED = HouseStyle.stroke(0.8f, 3, 2);
+    private static final Stroke OUTLINE = ChartStyle.stroke(1.2f);
+    private static final Stroke DASHED = ChartStyle.stroke(0.8f, 3, 2);
 
     private ThrowShade() {}
 
@@ -28,19 +28,19 @@ final class ThrowShade {
 
     /** Where something stood before it was moved. */
     static Item ghost(List<Place> shape) {
-        return new Item.Line(shape, true, HouseStyle.QUIET_INK, DASHED);
+        return new Item.Line(shape, true, ChartStyle.QUIET_INK, DASHED);
     }
 
     /** A surface; rad, trailing edge down positive. */
     static List<Item> moved(List<Place> shape, double deflection) {
         double share = LIGHTEST + (1 - LIGHTEST) * Math.min(1, Math.abs(deflection) / DARKEST);
-        Color fill = deflection == 0 ? HouseStyle.GROUND : towards(deflection > 0 ? DOWN : UP, share);
+        Color fill = deflection == 0 ? ChartStyle.GROUND : towards(deflection > 0 ? DOWN : UP, share);
         return outlined(shape, fill, deflection < 0 ? Item.Hatch.SLANTED : Item.Hatch.NONE);
     }
 
     private static List<Item> outlined(List<Place> shape, Color fill, Item.Hatch hatch) {
         return List.of(
-                new Item.Area(shape, fill, hatch, HouseStyle.INK), new Item.Line(shape, true, HouseStyle.INK, OUTLINE));
+                new Item.Area(shape, fill, hatch, ChartStyle.INK), new Item.Line(shape, true, ChartStyle.INK, OUTLINE));
     }
 
     private static Color towards(Color color, double share) {

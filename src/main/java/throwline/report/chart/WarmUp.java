@@ -14,7 +14,7 @@ final class WarmUp {
         Axis axis = Axis.of("x", 0, 1, 2);
         Curve curve = new Curve(
                 "x",
-                HouseStyle.look(1),
+                ChartStyle.look(1),
                 List.of(Place.of(0, 0), Place.of(1, 1)),
                 Optional.of(new Curve.Spot(0.5, 0.5, 0.4, 0.6)));
         Panel panel = Panel.graph(1, axis, Curve.all(List.of(curve)));

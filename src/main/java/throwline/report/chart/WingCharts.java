@@ -80,7 +80,7 @@ public final class WingCharts {
         List<Place> points = point.strips().stream()
                 .map(strip -> Place.of(strip.at(), value.applyAsDouble(strip)))
                 .toList();
-        return new Curve(name, HouseStyle.look(look), points);
+        return new Curve(name, ChartStyle.look(look), points);
     }
 
     private Panel graph(String axis, List<Curve> curves) {

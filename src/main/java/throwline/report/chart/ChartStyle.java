@@ -13,13 +13,13 @@ import java.util.List;
 import org.jfree.chart.ui.RectangleInsets;
 
 /**
- * How every chart looks: one place for colours, lines, marks, letters and grounds.
+ * Look of every chart: one place for colours, lines, marks, letters and grounds.
  *
  * <p>The eight colours are those that Masataka Okabe and Kei Ito published for readers of any colour vision ("Color
  * Universal Design", University of Tokyo and Jikei Medical School, 2008), black first, yellow last because it is weak
  * on white. A set-up keeps its colour, line and mark in every chart; line and mark tell it apart in grey print.
  */
-final class HouseStyle {
+final class ChartStyle {
 
     /** Room around curves that are named at their ends, points. */
     static final RectangleInsets ENDS = new RectangleInsets(4, 4, 4, 130);
@@ -63,7 +63,7 @@ final class HouseStyle {
             new float[] {5, 2},
             new float[] {2, 4});
 
-    private HouseStyle() {}
+    private ChartStyle() {}
 
     /**
      * The look of one set-up.

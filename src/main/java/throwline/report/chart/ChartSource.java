@@ -12,7 +12,7 @@ import throwline.units.Unit;
 import throwline.words.Words;
 
 /**
- * What all charts of one pack are drawn from, and the lines that they share.
+ * Source of all charts of one pack, and the lines that they share.
  *
  * @param model the aeroplane
  * @param result all set-ups with one pack
@@ -20,7 +20,7 @@ import throwline.words.Words;
  * @param words the sentences
  * @param layout for which place they are drawn
  */
-record ChartQuestion(Model model, PackResult result, Unit besideSpeed, Words words, Layout layout) {
+record ChartSource(Model model, PackResult result, Unit besideSpeed, Words words, Layout layout) {
 
     Pack pack() {
         return result.pack();
@@ -64,7 +64,7 @@ record ChartQuestion(Model model, PackResult result, Unit besideSpeed, Words wor
 
     /** A row for a set-up; says so where it has no number. */
     Row row(int index, List<Row.Value> numbers) {
-        return new Row(name(index), HouseStyle.look(index), numbers, words.say("chart.none"));
+        return new Row(name(index), ChartStyle.look(index), numbers, words.say("chart.none"));
     }
 
     /** The steady descent at the speed to come in at, where the sweep reaches it. */
