@@ -116,7 +116,9 @@ class CommandFuzz {
 
     private static void thinner(Map<String, Row> low, Map<String, Row> high) {
         for (String setUp : List.of("clean", "landing")) {
-            notLess(number(low, "light " + setUp + " approachSpeed "), number(high, "light " + setUp + " approachSpeed "));
+            notLess(
+                    number(low, "light " + setUp + " approachSpeed "),
+                    number(high, "light " + setUp + " approachSpeed "));
         }
     }
 
@@ -138,9 +140,7 @@ class CommandFuzz {
             assertThat(second.isPresent()).as(name).isEqualTo(row.value.isPresent());
             if (second.isPresent()) {
                 double size = Math.max(1, Math.abs(row.value.getAsDouble()));
-                assertThat(second.getAsDouble())
-                        .as(name)
-                        .isCloseTo(row.value.getAsDouble(), within(rounding * size));
+                assertThat(second.getAsDouble()).as(name).isCloseTo(row.value.getAsDouble(), within(rounding * size));
             }
         });
     }
