@@ -2,6 +2,7 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -190,8 +191,8 @@ final class BlowBackSurvey {
 
         /** The yielding surfaces at these angles, the others where they are told to be. */
         Deflections with(double[] angles) {
-            Map<String, Double> left = new HashMap<>();
-            Map<String, Double> right = new HashMap<>();
+            Map<String, Double> left = new LinkedHashMap<>();
+            Map<String, Double> right = new LinkedHashMap<>();
             for (SpanPlace place : places) {
                 int k = yielding.indexOf(place);
                 (place.side < 0 ? left : right).put(place.surface.name(), k < 0 ? place.bench : angles[k]);

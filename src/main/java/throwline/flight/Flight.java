@@ -1,6 +1,7 @@
 package throwline.flight;
 
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,7 +61,7 @@ public final class Flight {
         return candidates.stream()
                 .filter(s -> s.to() >= outermost)
                 .map(Surface::name)
-                .collect(Collectors.toSet());
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The model. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import throwline.flight.Airframe;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
@@ -15,11 +16,7 @@ import throwline.model.SetUp;
 /** Flies set-ups, each once. Each starts from nothing, so that an answer does not depend on the order of questions. */
 final class CandidateEvaluator {
 
-    private final Airframe airframe;
-    private final Pack pack;
-    private final SurfaceGroups groups;
-    private final String name;
-    private final Optional<Double> speed;
+    private final Function<Place, CandidateFlight> pilot;
     private final Map<Place, CandidateFlight> flown = new ConcurrentHashMap<>();
     private final AtomicInteger flights = new AtomicInteger();
 
@@ -31,11 +28,18 @@ final class CandidateEvaluator {
      * @param speed at which a descent is wanted, m/s; empty where only the stall is
      */
     CandidateEvaluator(Airframe airframe, Pack pack, SurfaceGroups groups, String name, Optional<Double> speed) {
-        this.airframe = airframe;
-        this.pack = pack;
-        this.groups = groups;
-        this.name = name;
-        this.speed = speed;
+        this(place -> {
+            SetUp setUp = groups.setUp(name, place.flap(), place.aileron());
+            Flight flight = new Flight(airframe, setUp);
+            Optional<Stall> stall = flight.stall(pack);
+            Optional<Descent> descent = stall.flatMap(s -> speed.map(v -> flight.descent(pack, s, v)));
+            return CandidateFlight.of(place.flap(), place.aileron(), setUp, stall, descent);
+        });
+    }
+
+    /** Candidates flown by another pilot. */
+    CandidateEvaluator(Function<Place, CandidateFlight> pilot) {
+        this.pilot = pilot;
     }
 
     /** Where flaps and ailerons stand, rad. */
@@ -64,10 +68,6 @@ final class CandidateEvaluator {
 
     private CandidateFlight fly(Place place) {
         flights.incrementAndGet();
-        SetUp setUp = groups.setUp(name, place.flap(), place.aileron());
-        Flight flight = new Flight(airframe, setUp);
-        Optional<Stall> stall = flight.stall(pack);
-        Optional<Descent> descent = stall.flatMap(s -> speed.map(v -> flight.descent(pack, s, v)));
-        return CandidateFlight.of(place.flap(), place.aileron(), setUp, stall, descent);
+        return pilot.apply(place);
     }
 }

@@ -244,4 +244,25 @@ class NearGroundTest {
                                 + mean * Math.tan(Math.toRadians(2)),
                         within(1e-6));
     }
+
+    /**
+     * A usual sport model touches down at 9 to 10 m/s over a stall at 8.7 to 8.9 m/s (PRACTICE, methods manual 10.3): 1.02 to
+     * 1.14 times the slowest speed.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "saltmarsh"})
+    void touchesDownALittleAboveTheSlowestSpeed(String name) {
+        Airframe airframe = airframe(name);
+        Pack pack = airframe.model().packs().get(0);
+        GroundHeights ladder = new GroundHeights(airframe);
+        Ready ready = Ready.of(airframe, pack, airframe.model().reference());
+        GroundPolar polar = new GroundPolar(ready.trimmer, ladder, pack, ready.approach, ready.stall);
+        double slowest = airframe.balance(pack).stallSpeed(polar.limit(0));
+        double touchdown = ready.flight
+                .lander(ladder, pack, ready.stall, ready.approach)
+                .land(0)
+                .orElseThrow()
+                .touchdownSpeed();
+        assertThat(touchdown / slowest).isBetween(9 / 8.8, 10 / 8.8);
+    }
 }

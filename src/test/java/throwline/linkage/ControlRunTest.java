@@ -4,9 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import throwline.input.ModelFile;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
 import throwline.linkage.ControlRun.Reach;
+import throwline.model.Model;
+import throwline.model.Servo;
+import throwline.model.Surface;
 
 /** Servo and linkage of one surface. */
 class ControlRunTest {
@@ -71,5 +80,79 @@ class ControlRunTest {
         assertThat(run.at(Math.toRadians(75)).share()).isCloseTo(1, within(1e-12));
         assertThat(run.at(0).share()).isCloseTo(-30.0 / 45, within(1e-12));
         assertThat(run.at(Math.toRadians(-16)).reach()).isEqualTo(Reach.BEYOND_SWING);
+    }
+
+    /** Methods manual 14.2 (COMPUTED): ratios 0.6667 at neutral and 0.6014 at 30 degrees of servo; even is even everywhere. */
+    @Test
+    void evenness() {
+        FourBar bar = new FourBar(0.012, 0.018, 0.090, 0);
+        double there = bar.surfaceAt(Math.toRadians(30)).orElseThrow();
+        assertThat(run(bar, 45, 0).evenness(there)).isCloseTo(0.6014 / 0.6667, within(1e-4));
+        assertThat(run(bar, 45, 0).evenness(Math.toRadians(50))).isZero();
+        assertThat(run(new EvenLinkage(0.4), 45, 0).evenness(0.1)).isCloseTo(1, within(1e-12));
+    }
+
+    /** The whole swing gives the whole of the longer travel where the linkage is not known; where it is, it is that one. */
+    @Test
+    void ofAModel() {
+        OptionalDouble none = OptionalDouble.empty();
+        Model m = model(List.of(
+                new Servo(
+                        "flaps",
+                        OptionalDouble.of(0.4),
+                        OptionalDouble.of(0.012),
+                        OptionalDouble.of(0.018),
+                        none,
+                        OptionalDouble.of(1),
+                        0.2,
+                        0.1),
+                new Servo("ailerons", none, OptionalDouble.of(0.012), none, none, none, 0, 0)));
+        Map<String, ControlRun> runs = ControlRun.of(m);
+        assertThat(runs.keySet()).containsExactly("flaps", "ailerons", "elevator");
+        ControlRun flaps = runs.get("flaps");
+        assertThat(flaps.assumed()).isFalse();
+        assertThat(flaps.swing()).isEqualTo(1);
+        assertThat(flaps.offset()).isEqualTo(0.1);
+        double rod = 5 * 0.018;
+        double servo = 0.5;
+        double surface = flaps.linkage().surfaceAt(servo).orElseThrow();
+        double distance = Math.sqrt(rod * rod - Math.pow(0.006 * Math.cos(0.2), 2)) + 0.006 * Math.sin(0.2);
+        double x = distance + 0.018 * Math.sin(surface - 0.2) - 0.012 * Math.sin(servo - 0.2);
+        double y = 0.018 * Math.cos(surface - 0.2) - 0.012 * Math.cos(servo - 0.2);
+        assertThat(Math.hypot(x, y)).as("five horns long, common practice").isCloseTo(rod, within(1e-12));
+        Surface ailerons = m.wing().surfaces().get(1);
+        ControlRun assumed = runs.get("ailerons");
+        assertThat(assumed.assumed()).isTrue();
+        assertThat(assumed.at(Math.max(ailerons.travelUp(), ailerons.travelDown())).share())
+                .isCloseTo(1, within(1e-12));
+        ControlRun elevator = runs.get("elevator");
+        assertThat(elevator.at(m.tail().elevator().travelUp()).share()).isCloseTo(1, within(1e-12));
+    }
+
+    private static Model model(List<Servo> servos) {
+        ReadModel.Project project =
+                (ReadModel.Project) ModelFile.read(Path.of("examples", "orchard.yaml"), new PackedAirfoils());
+        Model m = project.model();
+        return new Model(
+                m.name(),
+                m.packs(),
+                m.wing(),
+                m.tail(),
+                m.body(),
+                m.wheels(),
+                m.propeller(),
+                m.field(),
+                m.setUps(),
+                m.sticks(),
+                servos);
+    }
+
+    /** At the very end of its swing a servo still gets there. */
+    @Test
+    void theEndOfTheSwingIsReached() {
+        assertThat(run(new EvenLinkage(0.5), 40, 0).at(Math.toRadians(20)).reach())
+                .isEqualTo(Reach.FREE);
+        assertThat(run(new EvenLinkage(0.5), 40, 0).at(Math.toRadians(-20.01)).reach())
+                .isEqualTo(Reach.BEYOND_SWING);
     }
 }

@@ -12,6 +12,7 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import throwline.linkage.ServoBlowBack.Hold;
 import throwline.linkage.ServoBlowBack.Rest;
+import throwline.model.Servo;
 
 /** Where a surface rests between its servo and the air, against closed forms and against independent numerics. */
 class ServoBlowBackTest {
@@ -261,5 +262,44 @@ class ServoBlowBackTest {
         ControlRun offset = new ControlRun("flaps", bar, OptionalDouble.empty(), 30 * DEG, 10 * DEG, false);
         assertThat(offset.benchAngle(-30 * DEG))
                 .isCloseTo(bar.surfaceAt(-20 * DEG).orElseThrow(), within(1e-9));
+    }
+
+    /**
+     * Air that lets go of a surface only past where it was told to stand has no say: the surface is stepped no further than
+     * that, and keeps the share of the closed form, 1 / (1 + r^2 h give / rating).
+     */
+    @Test
+    void nothingPastWhereItWasToldToStand() {
+        double give = 0.1 * DEG;
+        double told = 20.3 * DEG;
+        DoubleUnaryOperator hinge = d -> d < 20.32 * DEG ? -0.4 * d : -0.4 * d + 900 * (d - 20.32 * DEG);
+        Rest rest = held(new EvenLinkage(1), RATING, give, 0).at(told, hinge);
+        assertThat(rest.hold()).isEqualTo(Hold.HELD);
+        assertThat(rest.angle()).isCloseTo(told / (1 + 0.4 * give / RATING), within(1e-6 * DEG));
+        Rest mirrored = held(new EvenLinkage(1), RATING, give, 0).at(-told, d -> -hinge.applyAsDouble(-d));
+        assertThat(mirrored.angle()).isCloseTo(-rest.angle(), within(1e-9));
+    }
+
+    /** Blown back it stops at the end of the servo's swing, wherever that lies, and at the end of the linkage before it. */
+    @Test
+    void blownToTheEndOfTheSwing() {
+        FourBar bar = new FourBar(0.012, 0.018, 0.090, 0);
+        ControlRun narrow = new ControlRun("flaps", bar, OptionalDouble.of(RATING), 33.3 * DEG, 5 * DEG, false);
+        Rest rest = new ServoBlowBack(narrow, RATING, 4 * DEG, 0).at(10 * DEG, d -> -9);
+        assertThat(rest.hold()).isEqualTo(Hold.BLOWN);
+        assertThat(rest.angle()).isCloseTo(bar.surfaceAt(-28.3 * DEG).orElseThrow(), within(1e-9));
+    }
+
+    /** Play of p at a chord c is an angle of 2 asin(p / 2c) (geometry); without a torque there is nothing to balance. */
+    @Test
+    void ofAServo() {
+        OptionalDouble none = OptionalDouble.empty();
+        ControlRun run = new ControlRun("flaps", new EvenLinkage(1), none, 1, 0, false);
+        Servo servo = new Servo("flaps", OptionalDouble.of(0.3), none, none, none, none, 0, 0, 0.05, 0.012);
+        ServoBlowBack held = ServoBlowBack.of(run, servo, 0.06).orElseThrow();
+        assertThat(held.play()).isCloseTo(2 * Math.asin(0.1), within(1e-12));
+        assertThat(held.rating()).isEqualTo(0.3);
+        assertThat(held.give()).isEqualTo(0.05);
+        assertThat(ServoBlowBack.of(run, Servo.unknown("flaps"), 0.06)).isEmpty();
     }
 }

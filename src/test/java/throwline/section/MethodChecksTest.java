@@ -53,6 +53,7 @@ class MethodChecksTest {
                 effect.drag() / effect(Math.toRadians(30), chord, reynolds).drag();
             case "moment per lift over that of 10 degrees" ->
                 effect.moment() / effect.zeroLift() / (atTen.moment() / atTen.zeroLift());
+            case "drag" -> effect.drag();
             case "maximum lift rise" -> effect.maxLift();
             default -> throw new IllegalArgumentException(figure);
         };
