@@ -15,8 +15,8 @@ import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.StripForces;
 import throwline.linkage.ControlRun;
-import throwline.linkage.ServoBlowBack;
 import throwline.linkage.ServoBlowBack.Rest;
+import throwline.linkage.ServoBlowBack;
 import throwline.model.Elevator;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -24,6 +24,7 @@ import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
+import throwline.numerics.Interpolation;
 
 /**
  * Where the surfaces of a set-up really stand at a speed. The set-up alone is taken at the lift that it carries in its
@@ -268,7 +269,7 @@ final class BlowBackSurvey {
                     && stick.worksIn(setUp)
                     && pull.elevator() != 0) {
                 double wanted = setUp.elevator() + pull.elevator();
-                double told = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
+                double told = Interpolation.clamp(wanted, -elevator.travelUp(), elevator.travelDown());
                 all.add(elevator(stick.name(), told, pack, descent, pressure));
             }
         }

@@ -3,6 +3,7 @@ package throwline.flight;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import throwline.model.Body;
+import throwline.numerics.Interpolation;
 
 /**
  * The nose-up moment of a slender body at incidence: Munk's twice volume times dynamic pressure times the difference of
@@ -21,7 +22,7 @@ final class BodyMoment {
 
     /** Moment over dynamic pressure and angle, m^3/rad, nose up positive. */
     static double slope(Body body) {
-        double fineness = Math.max(1, Math.min(100, body.length() / body.width()));
+        double fineness = Interpolation.clamp(body.length() / body.width(), 1, 100);
         double volume = FULLNESS * body.length() * body.width() * body.width();
         return 2 * volume * FACTOR.value(fineness);
     }

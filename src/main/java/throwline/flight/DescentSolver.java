@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import throwline.flight.Descent.Outcome;
 import throwline.model.Pack;
+import throwline.numerics.Interpolation;
 
 /** Steady descents of the balanced model with the throttle shut. */
 final class DescentSolver {
@@ -107,7 +108,7 @@ final class DescentSolver {
                 boolean flies = here.converged() && here.elevatorLimit() == Attitude.ElevatorLimit.NONE;
                 return flies ? Optional.of(speed) : Optional.empty();
             }
-            double alpha = Math.max(stallAlpha - WIDEST, Math.min(stallAlpha, here.alpha() - shift));
+            double alpha = Interpolation.clamp(here.alpha() - shift, stallAlpha - WIDEST, stallAlpha);
             Attitude next = attitude(speed, alpha);
             double secant = (next.lift() - here.lift()) / (next.alpha() - here.alpha());
             if (Math.abs(alpha - here.alpha()) > SECANT_STEP && secant > 0) {

@@ -6,6 +6,7 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.flight.TailSurface.TailForces;
 import throwline.model.Elevator;
+import throwline.numerics.Interpolation;
 
 /**
  * Finds the elevator at which the pitching moment vanishes, or the stop that comes nearest: secant steps from where the
@@ -119,7 +120,7 @@ final class ElevatorSearch {
     }
 
     private double inside(double wanted) {
-        return Math.max(up, Math.min(down, wanted));
+        return Interpolation.clamp(wanted, up, down);
     }
 
     private Held searched(Tail tail, double fixed) {

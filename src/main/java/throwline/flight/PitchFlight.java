@@ -7,6 +7,7 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
+import throwline.numerics.Interpolation;
 
 /**
  * The model free in heave and pitch, throttle shut, while its surfaces and the elevator move: speed, path, attitude,
@@ -36,7 +37,7 @@ record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double
     record Schedule(double from, double to, double time, double elevator, double mixed, Pilot pilot) {
 
         double done(double at) {
-            return time <= 0 ? 1 : Math.max(0, Math.min(1, at / time));
+            return time <= 0 ? 1 : Interpolation.clamp(at / time, 0, 1);
         }
 
         double share(double at) {
@@ -63,7 +64,7 @@ record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double
 
         /** Share of what is needed that is there at a time. */
         double answered(double at) {
-            return Math.max(0, Math.min(1, (at - after) / within));
+            return Interpolation.clamp((at - after) / within, 0, 1);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.function.ToDoubleFunction;
 import throwline.flight.Trimmer.TailPower;
 import throwline.model.Model;
 import throwline.model.Pack;
+import throwline.numerics.Interpolation;
 
 /**
  * Coefficients in pitch at four shares of the way between two set-ups and at angles two degrees apart, solved with the
@@ -146,14 +147,14 @@ final class PitchTable implements PitchCoefficients {
     }
 
     private double between(double share, double alpha, ToDoubleFunction<Cell> value) {
-        double s = Math.max(0, Math.min(1, share)) * (SHARES - 1);
+        double s = Interpolation.clamp(share, 0, 1) * (SHARES - 1);
         int i = (int) Math.min(SHARES - 2.0, Math.floor(s));
         double a = (alpha - lowest) / STEP;
-        int k = (int) Math.max(0, Math.min(cells[0].length - 2.0, Math.floor(a)));
-        double low = value.applyAsDouble(cells[i][k])
-                + (a - k) * (value.applyAsDouble(cells[i][k + 1]) - value.applyAsDouble(cells[i][k]));
-        double high = value.applyAsDouble(cells[i + 1][k])
-                + (a - k) * (value.applyAsDouble(cells[i + 1][k + 1]) - value.applyAsDouble(cells[i + 1][k]));
-        return low + (s - i) * (high - low);
+        int k = (int) Interpolation.clamp(Math.floor(a), 0, cells[0].length - 2.0);
+        return Interpolation.between(along(cells[i], k, a - k, value), along(cells[i + 1], k, a - k, value), s - i);
+    }
+
+    private static double along(Cell[] row, int k, double share, ToDoubleFunction<Cell> value) {
+        return Interpolation.between(value.applyAsDouble(row[k]), value.applyAsDouble(row[k + 1]), share);
     }
 }

@@ -23,6 +23,7 @@ import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
+import throwline.numerics.Interpolation;
 import throwline.section.SectionCurve;
 
 /**
@@ -174,7 +175,7 @@ final class ServoLoads {
                                 .filter(p -> p.elevator() != 0))
                 .flatMap(pull -> {
                     double wanted = attitude.elevator() + pull.elevator();
-                    double there = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
+                    double there = Interpolation.clamp(wanted, -elevator.travelUp(), elevator.travelDown());
                     double pressure = pressure(attitude.speed());
                     return trimmer.elevatorHinge(pack, attitude, there).stream()
                             .mapToObj(hinge -> load(Servo.ELEVATOR, pull.name(), 0, there, pressure * hinge));

@@ -3,6 +3,7 @@ package throwline.flight;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import throwline.numerics.Interpolation;
 
 /**
  * Root of a monotone function of which a near-by root and slope are known from the point before: secant steps from there,
@@ -38,14 +39,14 @@ final class WarmStartSecant {
      * @return the root; empty where the function does not change sign between the ends
      */
     OptionalDouble solve(UnivariateFunction function, double low, double high) {
-        double x = Math.max(low, Math.min(high, guess));
+        double x = Interpolation.clamp(guess, low, high);
         double f = function.value(x);
         for (int k = 0; k < MOST_SECANTS; k++) {
             if (Math.abs(f / slope) < tolerance) {
                 guess = x;
                 return OptionalDouble.of(x);
             }
-            double next = Math.max(low, Math.min(high, x - f / slope));
+            double next = Interpolation.clamp(x - f / slope, low, high);
             if (next == x) {
                 break;
             }

@@ -1,5 +1,7 @@
 package throwline.liftingline;
 
+import throwline.numerics.Interpolation;
+
 /**
  * What a lifting line leaves out of a lifting surface: the finite chord. The edge-velocity idea of R. T. Jones (NACA TN
  * 817, 1941, from memory; methods manual 6.2) takes the flow round the edge of a flat surface as slower than in the
@@ -52,6 +54,6 @@ public record ChordCorrection(double even, double odd) {
         }
         double radius = secondMoment / (grid.area() * Math.pow(grid.span() / 2, 2));
         double taper = (6 * radius - 1) / (3 - 6 * radius);
-        return Math.max(0, Math.min(1, (taper - 1.0 / 3) * 1.5));
+        return Interpolation.clamp((taper - 1.0 / 3) * 1.5, 0, 1);
     }
 }

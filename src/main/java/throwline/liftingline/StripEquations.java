@@ -1,5 +1,6 @@
 package throwline.liftingline;
 
+import throwline.numerics.Interpolation;
 import throwline.section.SectionCurve;
 
 /**
@@ -220,7 +221,7 @@ final class StripEquations {
         double scale = halfChord[i] * s * cosSweep[i] * cosSweep[i];
         double low = scale * curves[i].minLift();
         double high = scale * curves[i].maxLift();
-        double x = Math.max(low, Math.min(high, from));
+        double x = Interpolation.clamp(from, low, high);
         for (int k = 0; k < MOST_TRIES; k++) {
             double own = (up - matrix[i][i] * x) / s;
             double at = (grid.twist(offset + i) + incidence + own) * cosDihedral / cosSweep[i];

@@ -5,6 +5,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import throwline.model.Servo;
+import throwline.numerics.Interpolation;
 
 /**
  * A surface that a servo holds against the air. A servo is a position loop: its torque grows with its error until it
@@ -97,7 +98,7 @@ public record ServoBlowBack(ControlRun run, double rating, double give, double p
         }
 
         private double within(double servo) {
-            return Math.max(low, Math.min(high, servo));
+            return Interpolation.clamp(servo, low, high);
         }
 
         Rest rest() {
@@ -127,7 +128,7 @@ public record ServoBlowBack(ControlRun run, double rating, double give, double p
         private double push(double servo) {
             double error = (told - servo) / Math.max(give, RIGID);
             double angle = linked(servo);
-            return rating * Math.max(-1, Math.min(1, error))
+            return rating * Interpolation.clamp(error, -1, 1)
                     + pressed(angle) * run.linkage().ratioAt(servo).orElse(0);
         }
 

@@ -1,5 +1,7 @@
 package throwline.model;
 
+import throwline.numerics.Interpolation;
+
 /**
  * A hinged surface on the trailing edge of one side of the wing; the other side has its mirror image.
  *
@@ -21,6 +23,6 @@ public record Surface(
      * @return the same, cut at the travel
      */
     public double reached(double deflection) {
-        return Math.max(-travelUp, Math.min(travelDown, deflection));
+        return Interpolation.clamp(deflection, -travelUp, travelDown);
     }
 }

@@ -1,6 +1,7 @@
 package throwline.section;
 
 import java.util.OptionalDouble;
+import throwline.numerics.Interpolation;
 
 /**
  * Makes a section curve from an airfoil's clean curve and the effect of a deflected surface: one translation of the clean
@@ -60,7 +61,7 @@ final class CurveMaker implements CurveNodes.Source {
         this.clean = clean;
         this.lift = clean.lift();
         this.effect = effect;
-        this.slant = Math.max(-STEEPEST_PLATE, Math.min(STEEPEST_PLATE, slant));
+        this.slant = Interpolation.clamp(slant, -STEEPEST_PLATE, STEEPEST_PLATE);
         this.thickness = thickness;
         this.byMethod = byMethod;
         grid = AngleGrid.around(lift.alpha(), effect.maxLift() / lift.slope() - effect.zeroLift());
@@ -148,10 +149,10 @@ final class CurveMaker implements CurveNodes.Source {
         double liftHere = attachedLift(i);
         double alpha = lift.alpha()[node];
         double top = lift.maxLift() + effect.maxLift();
-        double fade = Math.max(0, Math.min(1, (liftHere - BUCKET_LIFT) / Math.max(0.3, top - BUCKET_LIFT)));
+        double fade = Interpolation.clamp((liftHere - BUCKET_LIFT) / Math.max(0.3, top - BUCKET_LIFT), 0, 1);
         double bucket = BUCKET_SHARE * effect.zeroLift() * lift.slope();
         double shift = bucket + fade * (effect.maxLift() - bucket);
-        double readAt = Math.max(lift.minLift(), Math.min(lift.maxLift(), liftHere - shift));
+        double readAt = Interpolation.clamp(liftHere - shift, lift.minLift(), lift.maxLift());
         double byLift = DragStation.logDrag(clean.drag().byLift(), readAt);
         double byNode = clean.drag().byNode()[node];
         double aboveLower = alpha - lift.lowerStallAngle();

@@ -1,5 +1,7 @@
 package throwline.section;
 
+import throwline.numerics.Interpolation;
+
 /**
  * Drag of an airfoil at one Reynolds number, two ways: over lift for the attached flow, and on the nodes of
  * {@link NodeLayout} for the flow near and past the stalls, where lift does not tell drag.
@@ -48,7 +50,7 @@ final class DragStation {
 
     /** Natural logarithm of drag at a lift coefficient, straight between places of a table. */
     static double logDrag(double[] byLift, double lift) {
-        double place = Math.max(0, Math.min(STEPS - 1.001, (lift - LOWEST) / STEP));
+        double place = Interpolation.clamp((lift - LOWEST) / STEP, 0, STEPS - 1.001);
         int i = (int) place;
         return byLift[i] + (place - i) * (byLift[i + 1] - byLift[i]);
     }

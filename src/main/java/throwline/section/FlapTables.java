@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import throwline.numerics.Interpolation;
 
 /**
  * The handbook curves of a plain flap from the resource files {@code section/flap-*.csv}, which name their source.
@@ -102,14 +103,11 @@ final class FlapTables {
         if (size <= LINEAR + later) {
             return deflection;
         }
-        double at = Math.max(chords[0], Math.min(chords[chords.length - 1], chordFraction));
-        int i = 0;
-        while (i < chords.length - 2 && chords[i + 1] < at) {
-            i++;
-        }
+        double at = Interpolation.clamp(chordFraction, chords[0], chords[chords.length - 1]);
+        int i = Interpolation.interval(chords, at);
         double share = (at - chords[i]) / (chords[i + 1] - chords[i]);
         double read = size - later;
-        double value = curves[i].value(read) + share * (curves[i + 1].value(read) - curves[i].value(read));
+        double value = Interpolation.between(curves[i].value(read), curves[i + 1].value(read), share);
         return Math.copySign(value / read * size, deflection);
     }
 

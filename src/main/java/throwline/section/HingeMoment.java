@@ -1,6 +1,7 @@
 package throwline.section;
 
 import throwline.model.Hinge;
+import throwline.numerics.Interpolation;
 
 /**
  * Hinge moment coefficient of a plain surface on its own chord squared, positive where the air drives the trailing edge
@@ -37,7 +38,7 @@ record HingeMoment(double byAngle, double atZero) {
             return NONE;
         }
         double away = chordFraction - 0.20;
-        double thick = Math.max(0, Math.min(1, (thickness - 0.09) / 0.06));
+        double thick = Interpolation.clamp((thickness - 0.09) / 0.06, 0, 1);
         double thinByAngle = (-0.0045 - 0.0275 * away) * PER_DEGREE;
         double thinByDeflection = (-0.012 - 0.015 * away) * PER_DEGREE;
         double thickByAngle = 0.20 * ThinAirfoil.hingeByAngle(chordFraction);
@@ -55,7 +56,7 @@ record HingeMoment(double byAngle, double atZero) {
 
     /** The coefficient at an angle of attack in rad, bent smoothly towards its largest size. */
     double at(double alpha) {
-        double straight = byAngle * Math.max(-Math.PI / 2, Math.min(Math.PI / 2, alpha)) + atZero;
+        double straight = byAngle * Interpolation.clamp(alpha, -Math.PI / 2, Math.PI / 2) + atZero;
         double size = Math.abs(straight);
         if (size <= STRAIGHT) {
             return straight;

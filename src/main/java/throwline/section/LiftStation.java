@@ -1,6 +1,6 @@
 package throwline.section;
 
-import java.util.Arrays;
+import throwline.numerics.Interpolation;
 
 /**
  * The lift curve of an airfoil at one Reynolds number on the nodes of {@link NodeLayout}.
@@ -104,10 +104,7 @@ final class LiftStation {
 
     /** Lift coefficient at an angle, straight between nodes. */
     double liftAt(double angle) {
-        int found = Arrays.binarySearch(alpha, angle);
-        int i = Math.max(0, Math.min(found >= 0 ? found : -found - 2, alpha.length - 2));
-        double share = Math.max(0, Math.min(1, (angle - alpha[i]) / (alpha[i + 1] - alpha[i])));
-        return lift[i] + share * (lift[i + 1] - lift[i]);
+        return Interpolation.at(alpha, lift, angle);
     }
 
     /** Least-squares slope of lift over the nodes from a tenth below zero lift's stretch to 60 % of maximum lift. */

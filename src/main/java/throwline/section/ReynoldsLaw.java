@@ -1,6 +1,7 @@
 package throwline.section;
 
 import java.util.stream.DoubleStream;
+import throwline.numerics.Interpolation;
 
 /**
  * How a curve changes with Reynolds number where it was not measured. Fitted to the measured sets between 60 000 and 500
@@ -23,11 +24,11 @@ record ReynoldsLaw(double maxLiftPerLog, double dragExponent, double zeroLiftPer
 
     /** The law for airfoils of this thickness and camber. */
     static ReynoldsLaw of(Airfoil airfoil) {
-        double thick = Math.max(0, Math.min(1, (airfoil.thickness() - 0.10) / 0.04));
+        double thick = Interpolation.clamp((airfoil.thickness() - 0.10) / 0.04, 0, 1);
         double exponent = 0.35 + 3 * (airfoil.thickness() - 0.095) + 5 * airfoil.camber();
         return new ReynoldsLaw(
                 0.04 + 0.05 * thick,
-                Math.max(0.33, Math.min(0.65, exponent)),
+                Interpolation.clamp(exponent, 0.33, 0.65),
                 -Math.toRadians(0.36) * 100 * airfoil.camber());
     }
 

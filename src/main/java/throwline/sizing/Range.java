@@ -2,6 +2,7 @@ package throwline.sizing;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import throwline.numerics.Interpolation;
 
 /**
  * How far something moves, trailing edge down positive.
@@ -16,7 +17,7 @@ public record Range(double low, double high) {
 
     /** The nearest angle inside. */
     public double clamp(double angle) {
-        return Math.max(low, Math.min(high, angle));
+        return Interpolation.clamp(angle, low, high);
     }
 
     /** From end to end, rad. */
