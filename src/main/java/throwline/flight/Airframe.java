@@ -25,7 +25,7 @@ import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 
-/** One model in the air of its field: all that depends neither on set-up nor on pack. Immutable. */
+/** Model in the air of its field: all that depends neither on set-up nor on pack. Immutable. */
 public final class Airframe {
 
     /** Strips over the wing: four figures of lift (grid convergence test of the lifting line). */

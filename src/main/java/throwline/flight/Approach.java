@@ -12,7 +12,7 @@ import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
  */
 final class Approach {
 
-    /** It begins here or at the obstacle, whichever is higher: below the wind is told at this height, m. */
+    /** Height at which it begins, here or at the obstacle, whichever is higher: below the wind is told at this height, m. */
     private static final double FROM = 10;
 
     private static final double STEP = 0.1;

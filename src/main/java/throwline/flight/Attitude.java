@@ -39,11 +39,11 @@ public record Attitude(
 
     /** Whether the elevator's travel suffices to hold the attitude. */
     public enum ElevatorLimit {
-        /** It does. */
+        /** Enough travel. */
         NONE,
-        /** It would have to go further up; the nose drops. */
+        /** Too little travel up; the nose drops. */
         UP,
-        /** It would have to go further down; the nose rises. */
+        /** Too little travel down; the nose rises. */
         DOWN
     }
 

@@ -15,8 +15,8 @@ import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.StripForces;
 import throwline.linkage.ControlRun;
-import throwline.linkage.ServoBlowBack.Rest;
 import throwline.linkage.ServoBlowBack;
+import throwline.linkage.ServoBlowBack.Rest;
 import throwline.model.Elevator;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -113,7 +113,7 @@ final class BlowBackSurvey {
     /** Whose way from neutral: with which pack, with which stick. */
     private record Way(Pack pack, String stick) {}
 
-    /** One surface on one side. */
+    /** Surface on one side. */
     private static final class SpanPlace {
         private final Surface surface;
         private final int side;

@@ -9,7 +9,7 @@ import throwline.model.Elevator;
 import throwline.numerics.Interpolation;
 
 /**
- * Finds the elevator at which the pitching moment vanishes, or the stop that comes nearest: secant steps from where the
+ * Search for the elevator at which the pitching moment vanishes, or the stop that comes nearest: secant steps from where the
  * attitudes before let expect it. The last stretch goes along the straight line on which the tail's forces answer to the
  * elevator, so that the tail is worked out twice an attitude as a rule, once where the attitude hardly changed. Searches
  * the whole travel where that does not settle.

@@ -8,7 +8,7 @@ import throwline.units.Key;
 import throwline.units.Measure;
 
 /**
- * What the elevator has to do close to the ground, where the wing's downwash at the tail is less: to round out, which turns
+ * Elevator close to the ground, where the wing's downwash at the tail is less: to round out, which turns
  * the nose up with the path and so brings air from below to the tail, and to hold the touch-down.
  */
 public final class FlareElevator {

@@ -13,7 +13,7 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 
-/** One model in one set-up: the questions that a study asks. One thread at a time. */
+/** Flight of a model in a set-up: the questions that a study asks. One thread at a time. */
 public final class Flight {
 
     /** A pull is looked at from this far below straight flight, further where the stick lowers flaps, rad. */
@@ -100,7 +100,7 @@ public final class Flight {
         return new LandingSimulator(trimmer, ladder, pack, stall, approach);
     }
 
-    /** What is left before the stall when a gust from below comes; empty where it was not found. */
+    /** Margin before the stall when a gust from below comes; empty where it was not found. */
     public Optional<GustMargin> gustMargin(Pack pack, Attitude attitude) {
         return GustMargin.of(trimmer, pack, attitude);
     }

@@ -6,7 +6,7 @@ import throwline.liftingline.WingPoint;
 import throwline.model.Pack;
 
 /**
- * What is left before the stall at one speed, and how strong a gust from below takes it all: a sharp gust {@code w} turns
+ * Angle left before the stall at one speed, and how strong a gust from below takes it all: a sharp gust {@code w} turns
  * the air by {@code atan(w / V)} before speed and attitude answer (methods manual 9.5).
  *
  * @param angle angle of attack left before the wing's largest lift, rad
@@ -23,7 +23,7 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
     private static final double STEP = Math.toRadians(2);
     private static final int MOST_POINTS = 21;
 
-    /** Walks up from an attitude, tail and elevator left alone; empty where a solve failed or no stall was met. */
+    /** Margin by a walk up from an attitude, tail and elevator left alone; empty where a solve failed or no stall was met. */
     static Optional<GustMargin> of(Trimmer trimmer, Pack pack, Attitude attitude) {
         Optional<GustRise> walk = walk(trimmer, attitude);
         Airframe airframe = trimmer.airframe();

@@ -3,7 +3,7 @@ package throwline.flight;
 import java.util.List;
 
 /**
- * One landing over the obstacle to a stop. Heights are those of the wheels; distances run over the ground from the
+ * Landing over the obstacle to a stop. Heights are those of the wheels; distances run over the ground from the
  * obstacle, or, without one, from where the round-out begins.
  *
  * @param roundOutHeight height at which the round-out begins, m

@@ -22,7 +22,7 @@ public record LoopPath(Optional<Double> topSpeed, Optional<Double> endSpeed, dou
     /** The path must bend by at least this load, else it hangs. */
     private static final double LEAST_BEND = 0.05;
 
-    /** It hangs where one degree of the loop leaves less than this of the speed. */
+    /** Share at which it hangs: where one degree of the loop leaves less than this of the speed. */
     private static final double SLOWED = 0.8;
 
     /** With less lift than this share of the weight at the top it falls out of the loop (PRACTICE). */

@@ -1,7 +1,7 @@
 package throwline.flight;
 
 /**
- * What a point of weight does close to the ground: constants that all legs of a landing share.
+ * Point of weight close to the ground: constants that all legs of a landing share.
  *
  * @param mass kg
  * @param area reference area of the coefficients, m^2

@@ -24,7 +24,7 @@ final class NearGroundPath implements FirstOrderDifferentialEquations {
         this.pilot = pilot;
     }
 
-    /** What the pilot does with the elevator: the lift that is held. */
+    /** Pilot at the elevator: the lift that is held. */
     interface Pilot {
         /** Lift wanted, N. */
         double lift(double speed, double angle);
@@ -40,7 +40,7 @@ final class NearGroundPath implements FirstOrderDifferentialEquations {
         return Math.min(most, pilot.lift(y[SPEED], y[ANGLE]));
     }
 
-    /** What a place on the way asks of wing and elevator. */
+    /** Demand of a place on the way on wing and elevator. */
     Landing.Pull pull(double[] y) {
         double lift = lift(y);
         double area = flight.pressureArea(y[SPEED]);

@@ -122,7 +122,7 @@ record PitchFlight(PitchCoefficients coefficients, SteadyDescent balance, double
      */
     record Steady(State state, double elevator) {}
 
-    /** Flies so many seconds from a steady start; one state a step. */
+    /** Flight of so many seconds from a steady start; one state a step. */
     List<State> fly(Schedule schedule, State start, double seconds) {
         Equations equations = new Equations(schedule);
         ClassicalRungeKuttaIntegrator steps = new ClassicalRungeKuttaIntegrator(STEP);

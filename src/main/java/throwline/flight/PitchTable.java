@@ -70,7 +70,7 @@ final class PitchTable implements PitchCoefficients {
         Trimmer at(double share);
     }
 
-    /** What the wing adds to the change of lift and moment by pitch rate over speed, besides the tail. */
+    /** Share of the wing in the change of lift and moment by pitch rate over speed, besides the tail. */
     private record Damping(double lift, double moment) {}
 
     private static Damping damping(Trimmer trimmer, Pack pack, Attitude base) {

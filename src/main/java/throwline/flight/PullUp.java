@@ -32,7 +32,7 @@ public record PullUp(
         double angleLeft,
         Optional<Double> stallShare) {
 
-    /** What ends a pull. */
+    /** End of a pull. */
     public enum Limit {
         /** The wing gives no more lift. */
         WING,

@@ -3,7 +3,7 @@ package throwline.flight;
 import java.util.OptionalDouble;
 
 /**
- * What one servo has to hold at a speed: the worst of the set-up alone and with each stick at full.
+ * Load of one servo at a speed: the worst of the set-up alone and with each stick at full.
  *
  * @param surface name of the surface
  * @param stick with this stick at full; empty without one

@@ -27,7 +27,7 @@ final class StallFinder {
     private static final double SPEED_TOLERANCE = 2e-3;
     private static final double FIRST_GUESS_OF_LIFT = 1.2;
 
-    /** What a trimmed model carries of its sections' largest lift, as a start: the search itself finds the answer. */
+    /** Share that a trimmed model carries of its sections' largest lift, as a start: the search itself finds the answer. */
     private static final double SHARE_OF_SECTIONS = 0.93;
 
     /** Angles of attack nearer than this are one, rad. */

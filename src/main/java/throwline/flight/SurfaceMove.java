@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What the model does while its surfaces go from one set-up to another, throttle shut.
+ * Motion of the model while its surfaces go from one set-up to another, throttle shut.
  *
  * @param time that the surfaces take, s
  * @param history moments from the steady descent at first, in steps of 0.01 s; it ends where the angle of attack leaves the

@@ -13,7 +13,7 @@ import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 
-/** Moves the surfaces of the model in flight from a reference set-up to another and back. */
+/** Movement of the surfaces in flight from a reference set-up to another and back. */
 public final class SurfaceMover {
 
     /** Radius of gyration in pitch over the body's length, middle of 0.17 to 0.19 (MEMORY, aeroplanes of one engine). */

@@ -10,7 +10,7 @@ import throwline.model.Model;
 import throwline.model.TailPosition;
 
 /**
- * What the wing does to the air at the tail: downwash from the wing's own circulation with the sunken sheet, and the loss
+ * Air of the wing at the tail: downwash from the wing's own circulation with the sunken sheet, and the loss
  * of speed in its wake (half-width and centre loss after NACA Reports 648 and 651, from memory; methods manual 7.1).
  */
 final class TailWake {

@@ -133,7 +133,7 @@ final class Trimmer {
         return at.with(new Held(elevator, ElevatorLimit.NONE, at.tailplane.forces(elevator)));
     }
 
-    /** One angle of attack at one speed, before the elevator is known. */
+    /** State at an angle of attack and a speed, before the elevator is known. */
     private final class BalancedMoment {
         private final double speed;
         private final double alpha;

@@ -4,7 +4,7 @@ import java.util.List;
 import throwline.section.SectionCurve;
 
 /**
- * One flight condition of one surface.
+ * Flight condition of a lifting surface.
  *
  * @param curves one section curve a strip, left tip to right tip
  * @param incidence of the chord at the middle against the undisturbed air, rad

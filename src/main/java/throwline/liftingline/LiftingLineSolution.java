@@ -38,7 +38,7 @@ public final class LiftingLineSolution {
         return grid;
     }
 
-    /** What was solved. */
+    /** Problem that was solved. */
     public LiftingLineProblem problem() {
         return problem;
     }

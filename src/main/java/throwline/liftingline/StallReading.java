@@ -18,7 +18,7 @@ public record StallReading(double margin, int strip, double stalledShare) {
     /** Margins that differ by less, rad, are the same: mirrored strips must not be told apart by rounding. */
     private static final double SAME = 1e-9;
 
-    /** Reads a solution. */
+    /** Reading of a solution. */
     public static StallReading of(LiftingLineSolution solution) {
         SpanGrid grid = solution.grid();
         double[] margins = margins(solution);

@@ -4,7 +4,7 @@ import throwline.numerics.Interpolation;
 import throwline.section.SectionCurve;
 
 /**
- * What the strips ask of the circulation: circulation over speed {@code g} of a strip equals half of local speed, chord
+ * Equations of the strips for the circulation: circulation over speed {@code g} of a strip equals half of local speed, chord
  * and its section's lift on the hull curve at the angle that twist, motion, other surfaces and the wake leave. For the
  * whole span, or for its right half where both sides are alike.
  */

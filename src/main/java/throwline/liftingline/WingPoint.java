@@ -11,7 +11,7 @@ package throwline.liftingline;
 public record WingPoint(double alpha, double lift, LiftingLineSolution solution, StallReading reading)
         implements AngleWalk.Point {
 
-    /** Reads a solution at an angle. */
+    /** Reading of a solution at an angle. */
     public static WingPoint of(double alpha, LiftingLineSolution solution) {
         return new WingPoint(alpha, StripForces.of(solution).liftCoefficient(), solution, StallReading.of(solution));
     }

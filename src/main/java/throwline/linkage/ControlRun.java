@@ -11,7 +11,7 @@ import throwline.model.Surface;
 import throwline.numerics.Interpolation;
 
 /**
- * What stands between the transmitter and one surface: servo and linkage.
+ * Servo and linkage of a surface.
  *
  * @param surface name of the surface, {@link Servo#ELEVATOR} for the elevator
  * @param linkage how the servo moves it

@@ -3,7 +3,7 @@ package throwline.linkage;
 import java.util.OptionalDouble;
 
 /**
- * Stands in where the linkage is not known: the surface turns in proportion to the servo, everywhere.
+ * Stand-in for a linkage that is not known: the surface turns in proportion to the servo, everywhere.
  *
  * @param ratio angle of the surface over angle of the servo, positive
  */

@@ -30,7 +30,7 @@ import throwline.numerics.Interpolation;
  */
 public record ServoBlowBack(ControlRun run, double rating, double give, double play) {
 
-    /** Stands in for no give at all, rad. */
+    /** Least give, in place of none at all, rad. */
     private static final double RIGID = 1e-6;
 
     /** Servo angle at which the walk from neutral looks, rad. */

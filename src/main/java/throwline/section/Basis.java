@@ -1,6 +1,6 @@
 package throwline.section;
 
-/** What a stretch of a section curve rests on, the most trustworthy first. */
+/** Basis of a stretch of a section curve, the most trustworthy first. */
 public enum Basis {
     /** Measured at this Reynolds number and deflection. */
     MEASURED,

@@ -1,7 +1,7 @@
 package throwline.section;
 
 /**
- * What the stretches of a curve rest on.
+ * Basis of every stretch of a curve.
  *
  * @param attached the measured stretch
  * @param lowerPlate at and below this angle the plate model weighs more than half, rad

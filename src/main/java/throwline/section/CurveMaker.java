@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import throwline.numerics.Interpolation;
 
 /**
- * Makes a section curve from an airfoil's clean curve and the effect of a deflected surface: one translation of the clean
+ * Maker of a section curve from an airfoil's clean curve and the effect of a deflected surface: one translation of the clean
  * curve in angle and lift, drag read at shifted lift, the plate past the stalls.
  */
 final class CurveMaker implements CurveNodes.Source {

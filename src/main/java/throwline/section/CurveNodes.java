@@ -30,7 +30,7 @@ final class CurveNodes {
         this.source = source;
     }
 
-    /** What is read. */
+    /** Coefficient that is read. */
     enum Coefficient {
         LIFT(0),
         DRAG(2),
@@ -44,7 +44,7 @@ final class CurveNodes {
         }
     }
 
-    /** Makes the coefficients at the nodes of a grid; the same each time. */
+    /** Maker of the coefficients at the nodes of a grid; the same each time. */
     @FunctionalInterface
     interface Source {
         double at(Coefficient coefficient, int node);

@@ -3,7 +3,7 @@ package throwline.section;
 import java.util.List;
 
 /**
- * One run of measurements at one Reynolds number and one deflection.
+ * Run of measurements at one Reynolds number and one deflection.
  *
  * @param kind what was measured
  * @param reynolds Reynolds number on the chord
@@ -26,7 +26,7 @@ public record PolarRun(
         points = List.copyOf(points);
     }
 
-    /** What a run measured. */
+    /** Quantities that a run measured. */
     public enum Kind {
         /** Lift and drag at the same angle, up to about the stall. */
         DRAG,

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import throwline.section.PolarRun.Point;
 
 /**
- * What a run of measurements says by itself, before anything is made of it.
+ * Figures of a run of measurements by itself, before anything is made of it.
  *
  * @param maxLift lift coefficient at its first peak, or the highest that it reached
  * @param stallAngle angle of attack there, rad

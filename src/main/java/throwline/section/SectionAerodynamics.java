@@ -1,6 +1,6 @@
 package throwline.section;
 
-/** Makes section curves: the entry point of this package. */
+/** Maker of section curves: the entry point of this package. */
 public interface SectionAerodynamics {
 
     /**

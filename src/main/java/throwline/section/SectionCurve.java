@@ -59,6 +59,6 @@ public interface SectionCurve {
         return OptionalDouble.empty();
     }
 
-    /** What the curve rests on at this angle. */
+    /** Basis of the curve at this angle. */
     Basis basis(double alpha);
 }

@@ -27,7 +27,7 @@ final class StallHysteresis {
         this.below = below;
     }
 
-    /** What an airfoil's runs at zero deflection tell. */
+    /** Hysteresis that an airfoil's runs at zero deflection tell. */
     static StallHysteresis of(Airfoil airfoil) {
         List<double[]> found = new ArrayList<>();
         for (PolarRun down : airfoil.runs()) {

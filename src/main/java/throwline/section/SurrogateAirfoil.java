@@ -7,7 +7,7 @@ import throwline.section.PolarRun.Kind;
 import throwline.section.PolarRun.Point;
 
 /**
- * Stands in for an airfoil that was never measured: the measured one nearest in thickness, camber and moment, turned by the
+ * Stand-in for an airfoil that was never measured: the measured one nearest in thickness, camber and moment, turned by the
  * difference of their zero-lift angles.
  *
  * @param thickness thickness over chord
@@ -54,7 +54,7 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
         return new SurrogateAirfoil(thickness, camber, zeroLiftAngle, measured / MOMENT_SHARE);
     }
 
-    /** What coordinates give. */
+    /** Shape from coordinates. */
     public static SurrogateAirfoil of(AirfoilShape shape) {
         return new SurrogateAirfoil(shape.thickness(), shape.camber(), shape.zeroLiftAngle(), shape.moment());
     }

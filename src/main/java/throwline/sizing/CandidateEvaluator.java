@@ -13,7 +13,7 @@ import throwline.flight.Stall;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 
-/** Flies set-ups, each once. Each starts from nothing, so that an answer does not depend on the order of questions. */
+/** Evaluator that flies every set-up once. Each starts from nothing, so that an answer does not depend on the order of questions. */
 final class CandidateEvaluator {
 
     private final Function<Place, CandidateFlight> pilot;

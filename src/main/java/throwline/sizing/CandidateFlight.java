@@ -7,7 +7,7 @@ import throwline.flight.Stall;
 import throwline.model.SetUp;
 
 /**
- * One set-up tried in flight.
+ * Set-up tried in flight.
  *
  * @param flap where the flaps stand, rad, trailing edge down positive
  * @param aileron where the ailerons stand, rad

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import throwline.sizing.CandidateEvaluator.Place;
 
 /**
- * Looks for the set-up with the lowest value between the nodes of a lattice: steps to the best of four neighbours, halves
+ * Search for the set-up with the lowest value between the nodes of a lattice: steps to the best of four neighbours, halving
  * the steps where none is better (compass search, which needs no slopes; MEMORY: Kolda, Lewis and Torczon, SIAM Review 45,
  * 2003). Finds the lowest place round the start, not the lowest of all: the lattice has to begin it near there.
  */

@@ -1,6 +1,6 @@
 package throwline.sizing;
 
-/** What stops an answer from going further. */
+/** Limit that stops an answer from going further. */
 public enum Limit {
     /** The flaps are as far down as they go. */
     FLAPS_DOWN,

@@ -30,7 +30,7 @@ public record LoopHelp(
         atSpeeds = List.copyOf(atSpeeds);
     }
 
-    /** What sets the load of a pull. */
+    /** Limit that sets the load of a pull. */
     public enum SetBy {
         /** The wing gives no more lift: full stick stalls it. */
         WING,

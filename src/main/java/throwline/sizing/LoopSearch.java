@@ -23,7 +23,7 @@ import throwline.sizing.LoopHelp.Pull;
 import throwline.sizing.LoopHelp.SetBy;
 
 /**
- * Finds how far flaps should go down with full up elevator for the tightest pull. For each flap throw the elevator's
+ * Search for how far flaps should go down with full up elevator for the tightest pull. For each flap throw the elevator's
  * throw is the largest, up to its travel, with which the stick at full still leaves a margin before wing and tail stall;
  * of these pulls the one with the highest load is taken.
  */
@@ -186,7 +186,7 @@ public final class LoopSearch {
         return stops;
     }
 
-    /** One thread's flight in the set-up. */
+    /** Flight of one thread in the set-up. */
     private final class Puller {
         private final Flight flight = new Flight(airframe, setUp);
         private final Optional<Stall> stall = flight.stall(pack);

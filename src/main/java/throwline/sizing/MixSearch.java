@@ -14,7 +14,7 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Surface;
 
-/** Finds the elevator that keeps a model trimmed while a lever moves it from one set-up into another. */
+/** Search for the elevator that keeps a model trimmed while a lever moves it from one set-up into another. */
 public final class MixSearch {
 
     /** Fewest and most points of a curve that transmitters take. */

@@ -57,7 +57,8 @@ class GapsAndCornersTest {
                 .sum();
         SectionCurve curve = new MeasuredSections()
                 .curve(
-                        SectionPlace.of(AIRFOILS.find(m.wing().sections().get(0).airfoil()).orElseThrow()),
+                        SectionPlace.of(AIRFOILS.find(m.wing().sections().get(0).airfoil())
+                                .orElseThrow()),
                         SurfaceState.none(),
                         airframe.reynoldsPerMetre(12) * m.wing().meanAerodynamicChord());
         double alpha = new BrentSolver(1e-6).solve(100, a -> curve.lift(a) - 0.4, -0.1, 0.15);

@@ -27,7 +27,8 @@ class AngleWalkTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.2001, 0.21, 0.2249, 0.2251, 0.23, 0.2499})
     void topOfAParabola(double top) {
-        AngleWalk.Peak peak = walk(a -> 1.3 - 8 * (a - top) * (a - top), 0, 0.05).peak();
+        AngleWalk.Peak peak =
+                walk(a -> 1.3 - 8 * (a - top) * (a - top), 0, 0.05).peak();
         assertThat(peak.alpha()).isCloseTo(top, within(1e-12));
         assertThat(peak.lift()).isCloseTo(1.3, within(1e-12));
     }

@@ -7,6 +7,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import throwline.input.ModelFile;
@@ -109,7 +110,7 @@ class ControlRunTest {
                 new Servo("ailerons", none, OptionalDouble.of(0.012), none, none, none, 0, 0)));
         Map<String, ControlRun> runs = ControlRun.of(m);
         assertThat(runs.keySet()).containsExactly("flaps", "ailerons", "elevator");
-        ControlRun flaps = runs.get("flaps");
+        ControlRun flaps = Objects.requireNonNull(runs.get("flaps"));
         assertThat(flaps.assumed()).isFalse();
         assertThat(flaps.swing()).isEqualTo(1);
         assertThat(flaps.offset()).isEqualTo(0.1);
@@ -121,11 +122,12 @@ class ControlRunTest {
         double y = 0.018 * Math.cos(surface - 0.2) - 0.012 * Math.cos(servo - 0.2);
         assertThat(Math.hypot(x, y)).as("five horns long, common practice").isCloseTo(rod, within(1e-12));
         Surface ailerons = m.wing().surfaces().get(1);
-        ControlRun assumed = runs.get("ailerons");
+        ControlRun assumed = Objects.requireNonNull(runs.get("ailerons"));
         assertThat(assumed.assumed()).isTrue();
-        assertThat(assumed.at(Math.max(ailerons.travelUp(), ailerons.travelDown())).share())
+        assertThat(assumed.at(Math.max(ailerons.travelUp(), ailerons.travelDown()))
+                        .share())
                 .isCloseTo(1, within(1e-12));
-        ControlRun elevator = runs.get("elevator");
+        ControlRun elevator = Objects.requireNonNull(runs.get("elevator"));
         assertThat(elevator.at(m.tail().elevator().travelUp()).share()).isCloseTo(1, within(1e-12));
     }
 

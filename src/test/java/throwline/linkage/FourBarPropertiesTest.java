@@ -1,6 +1,7 @@
 package throwline.linkage;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
@@ -107,7 +108,10 @@ class FourBarPropertiesTest {
             assertThat(bar.surfaceAt(0).orElseThrow()).isCloseTo(0, within(1e-9));
             assertThat(bar.servoAt(0).orElseThrow()).isCloseTo(0, within(1e-9));
             for (int i = 0; i < 20; i++) {
-                double servo = 0.999 * (random.nextBoolean() ? bar.servo().low() : bar.servo().high())
+                double servo = 0.999
+                        * (random.nextBoolean()
+                                ? bar.servo().low()
+                                : bar.servo().high())
                         * random.nextDouble();
                 double surface = bar.surfaceAt(servo).orElseThrow();
                 assertThat(plane.between(servo, surface)).isCloseTo(plane.rod(), within(1e-9));
@@ -125,7 +129,8 @@ class FourBarPropertiesTest {
             Plane plane = Plane.random(random);
             FourBar bar = plane.bar();
             for (double share : new double[] {0.2, 0.6, 0.98}) {
-                for (double end : new double[] {bar.surface().low(), bar.surface().high()}) {
+                for (double end :
+                        new double[] {bar.surface().low(), bar.surface().high()}) {
                     double servo = bar.servoAt(share * end).orElseThrow();
                     assertThat(bar.surfaceAt(servo).orElseThrow()).isCloseTo(share * end, within(1e-6));
                     assertThat(bar.servoAt(end * 1.02)).isEmpty();
@@ -140,12 +145,24 @@ class FourBarPropertiesTest {
         Random random = new Random(7);
         for (int k = 0; k < LINKAGES; k++) {
             FourBar bar = Plane.random(random).bar();
-            double servo = 0.8 * (bar.servo().low() + random.nextDouble() * (bar.servo().high() - bar.servo().low()));
+            double servo = 0.8
+                    * (bar.servo().low()
+                            + random.nextDouble()
+                                    * (bar.servo().high() - bar.servo().low()));
             double step = 1e-6;
             double slope = (bar.surfaceAt(servo + step).orElseThrow()
                             - bar.surfaceAt(servo - step).orElseThrow())
                     / (2 * step);
             assertThat(bar.ratioAt(servo).orElseThrow()).isCloseTo(slope, within(1e-4));
         }
+    }
+
+    /** Arms, rods and ratios of nothing are refused. */
+    @Test
+    void nothingIsNoLinkage() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new FourBar(0, 0.01, 0.05, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new FourBar(0.01, 0, 0.05, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new FourBar(0.01, 0.01, 0, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new EvenLinkage(0));
     }
 }

@@ -19,7 +19,9 @@ class ContourSearchTest {
             List.of(new Surface("ailerons", 0.5, 1, 0.25, 0.5, 0.5, Hinge.TAPED)));
 
     /** On the circle of half a radian. */
-    private static final ToDoubleFunction<CandidateFlight> CIRCLE = t -> t.angle() - 0.25;
+    private static double circle(CandidateFlight t) {
+        return t.angle() - 0.25;
+    }
 
     private final CandidateEvaluator bench = Candidates.of((f, a) -> f * f + a * a);
 
@@ -33,7 +35,7 @@ class ContourSearchTest {
     @Test
     void meetsASecondCurve() {
         List<CandidateFlight> all = new ContourSearch(bench, GROUPS)
-                .alongTo(known(-0.1, 0.1, 0.3), CIRCLE, t -> t.flap() - 3 * t.aileron());
+                .alongTo(known(-0.1, 0.1, 0.3), ContourSearchTest::circle, t -> t.flap() - 3 * t.aileron());
         assertThat(all).hasSize(4);
         assertThat(all.get(3).aileron()).isCloseTo(0.5 / Math.sqrt(10), within(1e-3));
         assertThat(all.get(3).flap()).isCloseTo(1.5 / Math.sqrt(10), within(1e-3));
@@ -42,7 +44,8 @@ class ContourSearchTest {
     @Test
     void nothingWhereItDoesNotMeet() {
         List<CandidateFlight> known = known(-0.1, 0.1);
-        assertThat(new ContourSearch(bench, GROUPS).alongTo(known, CIRCLE, t -> 1)).isEqualTo(known);
+        assertThat(new ContourSearch(bench, GROUPS).alongTo(known, ContourSearchTest::circle, t -> 1))
+                .isEqualTo(known);
     }
 
     /** The nearest place of the circle to the point (1, 0.25), whichever of its neighbours is known best. */
@@ -50,11 +53,12 @@ class ContourSearchTest {
     void leastCostOnTheCurve() {
         ToDoubleFunction<CandidateFlight> cost = t -> Math.pow(t.flap() - 1, 2) + Math.pow(t.aileron() - 0.25, 2);
         CandidateFlight found = new ContourSearch(bench, GROUPS)
-                .lowest(known(0.1, -0.05, 0.3), CIRCLE, cost)
+                .lowest(known(0.1, -0.05, 0.3), ContourSearchTest::circle, cost)
                 .orElseThrow();
         double expected = 0.5 * 0.25 / Math.hypot(1, 0.25);
         assertThat(found.aileron()).isCloseTo(expected, within(5e-3));
         assertThat(found.angle()).isCloseTo(0.25, within(1e-3));
-        assertThat(new ContourSearch(bench, GROUPS).lowest(known(0.1), CIRCLE, cost)).isEmpty();
+        assertThat(new ContourSearch(bench, GROUPS).lowest(known(0.1), ContourSearchTest::circle, cost))
+                .isEmpty();
     }
 }

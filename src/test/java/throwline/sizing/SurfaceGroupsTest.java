@@ -20,8 +20,7 @@ class SurfaceGroupsTest {
 
     private static SurfaceGroups groups(double aileronUp) {
         return new SurfaceGroups(
-                List.of(surface("inner", 5, 60), surface("outer", 0, 40)),
-                List.of(surface("ailerons", aileronUp, 18)));
+                List.of(surface("inner", 5, 60), surface("outer", 0, 40)), List.of(surface("ailerons", aileronUp, 18)));
     }
 
     @Test
