@@ -1,9 +1,8 @@
 package throwline.cli;
 
-import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
-import throwline.report.Page;
+import throwline.report.document.Document;
 import throwline.units.Display;
 
 /** Form of an answer: a table for a person, or JSON for a script. */
@@ -23,13 +22,13 @@ final class AnswerOptions {
      * @param context of the command
      * @param display units of the table
      * @param data the answer as JSON
-     * @param table the answer as a table on a page
+     * @param document the answer as a document
      */
-    void answer(Context context, Display display, Supplier<String> data, Function<Page, String> table) {
+    void answer(Context context, Display display, Supplier<String> data, Document document) {
         if (json) {
             context.terminal().data(data.get());
         } else {
-            context.terminal().answer(table.apply(context.page(display)));
+            context.terminal().answer(context.shown(document, context.page(display)));
         }
     }
 }

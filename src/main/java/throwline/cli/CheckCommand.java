@@ -10,8 +10,8 @@ import throwline.input.ReadModel;
 import throwline.model.Assumption;
 import throwline.report.CheckAnswer;
 import throwline.report.ReportFile;
+import throwline.report.answer.CheckDocument;
 import throwline.report.chart.Charts;
-import throwline.report.table.CheckTable;
 import throwline.study.ModelReview;
 
 /** Is this model file my aeroplane? */
@@ -41,7 +41,7 @@ final class CheckCommand implements Callable<Integer> {
                         .toList(),
                 ModelReview.of(project.model()),
                 project.notes());
-        context.terminal().answer(new CheckTable(context.page(project.display()), context.words()).write(answer));
+        context.terminal().answer(context.shown(CheckDocument.of(answer), context.page(project.display())));
         return ExitCode.DONE.number();
     }
 

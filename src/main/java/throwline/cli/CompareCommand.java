@@ -15,12 +15,13 @@ import throwline.report.CompareAnswer;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
+import throwline.report.answer.CompareDocument;
+import throwline.report.answer.CompareDocument.Compared;
 import throwline.report.chart.Charts;
 import throwline.report.data.CompareCsv;
 import throwline.report.data.CompareJson;
-import throwline.report.html.ComparePage;
-import throwline.report.html.Compared;
-import throwline.report.table.CompareTable;
+import throwline.report.document.Document;
+import throwline.report.document.Figures;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
@@ -78,9 +79,10 @@ final class CompareCommand implements Callable<Integer> {
             answers.add(
                     new CompareAnswer(study.compare(model, library, packs.get(i)), project.assumed(), project.notes()));
         }
-        folder.write(context, () -> files(projects, answers));
+        Document document = document(projects, answers);
+        folder.write(context, () -> files(projects, answers, document));
         context.terminal().progress("");
-        answer(projects, answers);
+        answer(projects.get(0).display(), answers, document);
         return ExitCode.of(answers.stream().allMatch(CompareCommand::complete));
     }
 
@@ -92,56 +94,49 @@ final class CompareCommand implements Callable<Integer> {
         thread.start();
     }
 
-    private List<ReportFile> files(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
-        context.terminal().progress(context.words().say("cli.compare.drawing"));
-        List<ReportFile> all = new ArrayList<>();
-        for (int i = 0; i < answers.size(); i++) {
-            String name = CompareFiles.plain(projects.get(i).model().name());
-            String prefix = answers.size() == 1 ? "" : (i + 1) + "-" + name + "-";
-            Page page = Context.filePage(projects.get(i).display());
-            String table = new CompareTable(page, context.words()).write(answers.get(i));
-            CompareFiles files = new CompareFiles(context.words(), page.besideSpeed(), folder.formats());
-            files.of(answers.get(i), table).forEach(file -> all.add(file.named(prefix + file.name())));
-        }
-        all.add(webPage(projects, answers));
-        return all;
-    }
-
-    /** One page for all models, named after them. */
-    private ReportFile webPage(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
+    /** One document for all models, in the units of the first. */
+    private Document document(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
         List<Compared> compared = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             ReadModel.Project project = projects.get(i);
-            Page page = Context.filePage(project.display());
             String name = models.get(i);
             String file = CompareFiles.fileName(name, project);
-            compared.add(new Compared(answers.get(i), page, Airfoils.besides(name), file, project.text()));
+            compared.add(new Compared(answers.get(i), Airfoils.besides(name), file, project.text()));
         }
+        Page page = Context.filePage(projects.get(0).display());
+        return CompareDocument.of(
+                compared, () -> new Charts(context.words(), page.besideSpeed()), new Figures(page, context.words()));
+    }
+
+    /** Text and page for all models, named after them, and charts model by model. */
+    private List<ReportFile> files(List<ReadModel.Project> projects, List<CompareAnswer> answers, Document document) {
+        context.terminal().progress(context.words().say("cli.compare.drawing"));
         String name = CompareFiles.plain(projects.stream()
                 .map(project -> project.model().name())
                 .distinct()
                 .collect(Collectors.joining("-")));
-        String html = new ComparePage(context.words()).write(compared);
-        return ReportFile.of((name.isEmpty() ? "compare" : name) + ".html", html);
+        List<ReportFile> all = new ArrayList<>(context.files(
+                document, projects.get(0).display(), "table.txt", (name.isEmpty() ? "compare" : name) + ".html"));
+        for (int i = 0; i < answers.size(); i++) {
+            String own = CompareFiles.plain(projects.get(i).model().name());
+            String prefix = answers.size() == 1 ? "" : (i + 1) + "-" + own + "-";
+            Page page = Context.filePage(projects.get(i).display());
+            CompareFiles files = new CompareFiles(context.words(), page.besideSpeed(), folder.formats());
+            files.of(answers.get(i)).forEach(file -> all.add(file.named(prefix + file.name())));
+        }
+        return all;
     }
 
-    private void answer(List<ReadModel.Project> projects, List<CompareAnswer> answers) {
-        Sentences plain = new Sentences(context.words(), Display.metric());
-        if (form.json()) {
-            context.terminal().data(new CompareJson(plain).write(answers));
-            return;
-        }
+    private void answer(Display display, List<CompareAnswer> answers, Document document) {
         if (csv) {
-            context.terminal().data(new CompareCsv(plain).write(answers));
+            context.terminal().data(new CompareCsv(new Sentences(context.words(), Display.metric())).write(answers));
             return;
         }
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < answers.size(); i++) {
-            Page page = context.page(projects.get(i).display());
-            text.append(i == 0 ? "" : "\n");
-            text.append(new CompareTable(page, context.words()).write(answers.get(i)));
-        }
-        context.terminal().answer(text.toString());
+        form.answer(
+                context,
+                display,
+                () -> new CompareJson(new Sentences(context.words(), Display.metric())).write(answers),
+                document);
     }
 
     private static boolean complete(CompareAnswer answer) {

@@ -1,6 +1,5 @@
 package throwline.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +14,7 @@ import throwline.study.Comparison.PackResult;
 import throwline.units.Unit;
 import throwline.words.Words;
 
-/** The files that a comparison fills a folder with: the table and the charts of every pack. */
+/** The files that a comparison fills a folder with: the charts of every pack. */
 final class CompareFiles {
 
     /** Names that a pack's number may get; a pack that is called so itself goes by its number too. */
@@ -38,9 +37,8 @@ final class CompareFiles {
     }
 
     /** The files of one model; where it has several packs, the charts of each carry its name. */
-    List<ReportFile> of(CompareAnswer answer, String table) {
+    List<ReportFile> of(CompareAnswer answer) {
         List<ReportFile> files = new ArrayList<>();
-        files.add(new ReportFile("table.txt", table.getBytes(StandardCharsets.UTF_8)));
         List<PackResult> packs = answer.comparison().packs();
         for (int i = 0; i < packs.size(); i++) {
             String prefix = packs.size() == 1 ? "" : prefix(packs, i);

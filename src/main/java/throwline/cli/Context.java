@@ -1,6 +1,11 @@
 package throwline.cli;
 
+import java.util.List;
 import throwline.report.Page;
+import throwline.report.ReportFile;
+import throwline.report.document.Document;
+import throwline.report.html.PageView;
+import throwline.report.terminal.TerminalRenderer;
 import throwline.units.Display;
 import throwline.words.Words;
 
@@ -14,6 +19,18 @@ record Context(Terminal terminal, Words words) {
 
     /** Columns of a table in a file. */
     private static final int FILE_WIDTH = 100;
+
+    /** A document as the terminal shows it. */
+    String shown(Document document, Page page) {
+        return new TerminalRenderer(page, words, true).write(document);
+    }
+
+    /** A document as a text file and as a page for a browser, under these names. */
+    List<ReportFile> files(Document document, Display display, String text, String html) {
+        Page page = filePage(display);
+        return List.of(
+                ReportFile.of(text, shown(document, page)), ReportFile.of(html, PageView.html(document, page, words)));
+    }
 
     /** The terminal as a page, in these units. */
     Page page(Display display) {

@@ -13,14 +13,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import throwline.input.ReadModel;
 import throwline.model.Model;
-import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
+import throwline.report.answer.FindDocument;
 import throwline.report.chart.FindCharts;
 import throwline.report.data.FindJson;
 import throwline.report.data.SheetEntry;
-import throwline.report.html.TextPage;
-import throwline.report.table.FindTable;
+import throwline.report.document.Block;
+import throwline.report.document.Document;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
@@ -102,14 +102,18 @@ final class FindCommand implements Callable<Integer> {
                                                 library,
                                                 result.pack(),
                                                 earlier))));
-        folder.write(context, () -> files(project, result));
+        Document document = FindDocument.of(
+                result,
+                () -> new FindCharts(context.words()),
+                new Block.Enclosed(model.fileName(project), project.text()));
+        folder.write(context, () -> files(project, result, document));
         context.terminal().progress("");
         copy.ifPresent(place -> written.add(found.write(place)));
         form.answer(
                 context,
                 project.display(),
                 () -> new FindJson(new Sentences(context.words(), Display.metric())).write(result),
-                page -> new FindTable(page, context.words()).write(result));
+                document);
         written.forEach(context.terminal()::message);
         return ExitCode.of(result.isMet());
     }
@@ -119,13 +123,9 @@ final class FindCommand implements Callable<Integer> {
         return run.written(context, place);
     }
 
-    private List<ReportFile> files(ReadModel.Project project, FindResult result) {
-        Page page = Context.filePage(project.display());
-        List<ReportFile> files = new ArrayList<>();
-        files.add(ReportFile.of("find.txt", new FindTable(page, context.words()).write(result)));
+    private List<ReportFile> files(ReadModel.Project project, FindResult result, Document document) {
+        List<ReportFile> files = new ArrayList<>(context.files(document, project.display(), "find.txt", "find.html"));
         files.addAll(new FindCharts(context.words()).draw(result, folder.formats()));
-        String html = new TextPage(page, context.words()).find(result, model.fileName(project), project.text());
-        files.add(ReportFile.of("find.html", html));
         return files;
     }
 }

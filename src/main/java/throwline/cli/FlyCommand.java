@@ -12,10 +12,13 @@ import throwline.model.SetUp;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
+import throwline.report.answer.FlyDocument;
+import throwline.report.chart.Charts;
 import throwline.report.chart.FlyCharts;
 import throwline.report.data.FlyJson;
-import throwline.report.html.FlyPage;
-import throwline.report.table.FlyTable;
+import throwline.report.document.Block;
+import throwline.report.document.Document;
+import throwline.report.document.Figures;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
@@ -60,25 +63,29 @@ final class FlyCommand implements Callable<Integer> {
         Pack with = pack.one(context, read);
         FlyResult result = new FlyStudy(new MeasuredSections(), Bands.load())
                 .fly(read, library, with, wanted, asked.question(context, read.tail()));
-        folder.write(context, () -> files(project, result));
+        Page page = Context.filePage(project.display());
+        Document document = FlyDocument.of(
+                result,
+                () -> new Charts(context.words(), page.besideSpeed()),
+                new Figures(page, context.words()),
+                () -> new FlyCharts(context.words()),
+                library,
+                new Block.Enclosed(model.fileName(project), project.text()));
+        folder.write(context, () -> files(project, result, document));
         form.answer(
                 context,
                 project.display(),
                 () -> new FlyJson(new Sentences(context.words(), Display.metric())).write(result),
-                page -> new FlyTable(page, context.words()).write(result));
+                document);
         return ExitCode.of(result.glance().headlines().isComplete());
     }
 
-    private List<ReportFile> files(ReadModel.Project project, FlyResult result) {
-        Page page = Context.filePage(project.display());
-        List<ReportFile> files = new ArrayList<>();
-        files.add(ReportFile.of("fly.txt", new FlyTable(page, context.words()).write(result)));
-        files.addAll(new FlyCharts(context.words()).draw(result, folder.formats()));
-        String html = new FlyPage(context.words())
-                .write(result, page, model.airfoils(), model.fileName(project), project.text());
+    private List<ReportFile> files(ReadModel.Project project, FlyResult result, Document document) {
         String name = CompareFiles.plain(
                 result.model().name() + " " + result.glance().setUp().name());
-        files.add(ReportFile.of((name.isEmpty() ? "fly" : name) + ".html", html));
+        List<ReportFile> files = new ArrayList<>(
+                context.files(document, project.display(), "fly.txt", (name.isEmpty() ? "fly" : name) + ".html"));
+        files.addAll(new FlyCharts(context.words()).draw(result, folder.formats()));
         return files;
     }
 }

@@ -12,10 +12,10 @@ import throwline.input.Problem;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
 import throwline.report.Sentences;
+import throwline.report.answer.AirfoilDocument;
+import throwline.report.answer.SectionDocument;
 import throwline.report.chart.SectionCharts;
 import throwline.report.data.SectionJson;
-import throwline.report.table.AirfoilTable;
-import throwline.report.table.SectionTable;
 import throwline.section.Airfoil;
 import throwline.section.MeasuredSections;
 import throwline.section.SurfaceState;
@@ -72,7 +72,7 @@ final class SectionCommand implements Callable<Integer> {
             List<Airfoil> all = library.names().stream()
                     .flatMap(name -> library.find(new AirfoilName(name)).stream())
                     .toList();
-            context.terminal().answer(new AirfoilTable(context.page(Display.metric()), context.words()).write(all));
+            context.terminal().answer(context.shown(AirfoilDocument.of(all), context.page(Display.metric())));
             return ExitCode.DONE.number();
         }
         String name = airfoil;
@@ -94,7 +94,7 @@ final class SectionCommand implements Callable<Integer> {
                 context,
                 Display.metric(),
                 () -> new SectionJson(new Sentences(context.words(), Display.metric())).write(sweep),
-                page -> new SectionTable(page, context.words()).write(sweep));
+                SectionDocument.of(sweep));
         return ExitCode.DONE.number();
     }
 

@@ -13,9 +13,12 @@ import throwline.input.PackedAirfoils;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
+import throwline.report.answer.BookDocument;
+import throwline.report.answer.BookFiles;
 import throwline.report.chart.BookCharts;
-import throwline.report.html.TextPage;
-import throwline.report.table.BookTable;
+import throwline.report.document.Document;
+import throwline.report.document.Figures;
+import throwline.report.html.PageView;
 import throwline.section.MeasuredSections;
 import throwline.units.Display;
 import throwline.validation.Book;
@@ -45,8 +48,9 @@ final class ValidateCommand implements Callable<Integer> {
     public Integer call() {
         context.terminal().progress(context.words().say("cli.validate.running"));
         Book book = book();
-        folder.write(context, () -> files(book));
-        context.terminal().answer(table(context.terminal().width()).write(book));
+        Document document = BookDocument.of(book, () -> new BookCharts(context.words()));
+        folder.write(context, () -> files(book, document));
+        context.terminal().answer(context.shown(document, context.page(Display.metric())));
         return ExitCode.of(book.passed());
     }
 
@@ -68,22 +72,16 @@ final class ValidateCommand implements Callable<Integer> {
         return book;
     }
 
-    private BookTable table(int width) {
-        Terminal terminal = context.terminal();
-        return new BookTable(Page.of(width, terminal.unicode(), terminal.styled(), Display.metric()), context.words());
-    }
-
-    private List<ReportFile> files(Book book) {
-        BookTable table = new BookTable(Page.of(FILE_WIDTH, true, false, Display.metric()), context.words());
+    private List<ReportFile> files(Book book, Document document) {
+        Page page = Page.of(FILE_WIDTH, true, false, Display.metric());
+        BookFiles data = new BookFiles(new Figures(page, context.words()));
         List<ReportFile> files = new ArrayList<>();
-        files.add(ReportFile.of("book.txt", table.write(book)));
-        files.add(ReportFile.of("summary.md", table.summary(book)));
-        files.add(ReportFile.of("checks.csv", BookTable.checks(book)));
-        files.add(ReportFile.of("pairs.csv", BookTable.pairs(book)));
+        files.add(ReportFile.of("book.txt", context.shown(document, page)));
+        files.add(ReportFile.of("summary.md", data.summary(book)));
+        files.add(ReportFile.of("checks.csv", data.checks(book)));
+        files.add(ReportFile.of("pairs.csv", BookFiles.pairs(book)));
         files.add(ReportFile.of("bands.csv", book.bandsFile()));
-        files.add(ReportFile.of(
-                "book.html",
-                new TextPage(Page.of(FILE_WIDTH, true, false, Display.metric()), context.words()).book(book)));
+        files.add(ReportFile.of("book.html", PageView.html(document, page, context.words())));
         files.addAll(new BookCharts(context.words()).draw(book, folder.formats()));
         return files;
     }

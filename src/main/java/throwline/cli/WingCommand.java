@@ -12,9 +12,9 @@ import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
+import throwline.report.answer.WingDocument;
 import throwline.report.chart.WingCharts;
 import throwline.report.data.WingJson;
-import throwline.report.table.WingTable;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.WingQuestion;
@@ -84,7 +84,7 @@ final class WingCommand implements Callable<Integer> {
                 context,
                 project.display(),
                 () -> new WingJson(new Sentences(context.words(), Display.metric())).write(sweep),
-                page -> new WingTable(page, context.words()).write(name, sweep));
+                WingDocument.of(name, sweep));
         return ExitCode.of(sweep.points().stream().allMatch(WingSweep.Point::converged));
     }
 
@@ -92,7 +92,7 @@ final class WingCommand implements Callable<Integer> {
         String name = project.model().name();
         List<ReportFile> files = new ArrayList<>();
         files.add(ReportFile.of(
-                "wing.txt", new WingTable(Context.filePage(project.display()), context.words()).write(name, sweep)));
+                "wing.txt", context.shown(WingDocument.of(name, sweep), Context.filePage(project.display()))));
         files.addAll(new WingCharts(context.words()).draw(name, sweep, folder.formats()));
         return files;
     }

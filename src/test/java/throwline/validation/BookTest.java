@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import throwline.input.PackedAirfoils;
 import throwline.report.Page;
-import throwline.report.table.BookTable;
+import throwline.report.answer.BookFiles;
+import throwline.report.document.Figures;
 import throwline.section.MeasuredSections;
 import throwline.units.Display;
 import throwline.words.Words;
@@ -102,8 +103,11 @@ class BookTest {
                 .lines()
                 .toList();
         Page page = Page.of(100, true, false, Display.metric());
-        List<String> made =
-                new BookTable(page, Words.load()).summary(BOOK).strip().lines().toList();
+        List<String> made = new BookFiles(new Figures(page, Words.load()))
+                .summary(BOOK)
+                .strip()
+                .lines()
+                .toList();
         assertThat(shown).hasSameSizeAs(made);
         for (int i = 0; i < shown.size(); i++) {
             assertAlike(shown.get(i), made.get(i));

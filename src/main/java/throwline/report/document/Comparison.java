@@ -8,10 +8,11 @@ import throwline.study.Headline;
  * Rows of numbers with a column a set-up, for one or several packs and models: tables one below the other where text is
  * read line by line, a card a row on a page.
  *
+ * @param title above it on a page; empty where a section has said it
  * @param groups packs and models, in order
  * @param rows what is compared, in order
  */
-public record Comparison(List<Group> groups, List<Row> rows) implements Block {
+public record Comparison(Text title, List<Group> groups, List<Row> rows) implements Block {
 
     public Comparison {
         groups = List.copyOf(groups);

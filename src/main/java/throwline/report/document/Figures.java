@@ -96,7 +96,17 @@ public final class Figures {
         if (value instanceof Value.Plain plain) {
             return Double.isFinite(plain.value()) ? decimals(plain.value(), plain.decimals()) : "-";
         }
+        if (value instanceof Value.Rounded rounded) {
+            return rounded(rounded.value());
+        }
         return page.units().length().symbol();
+    }
+
+    private static String rounded(double value) {
+        if (Double.isInfinite(value)) {
+            return "";
+        }
+        return Double.isNaN(value) ? "-" : decimals(value, Math.abs(value) >= 100 ? 0 : Math.abs(value) >= 1 ? 2 : 4);
     }
 
     private static String unbroken(String text) {
@@ -124,6 +134,9 @@ public final class Figures {
             case SHARE -> share(value);
             case LEVER -> lever(value);
             case RATIO -> decimals(value, 1);
+            case SHARE_TENTHS -> decimals(100 * value, 1) + " %";
+            case SIGNED_SHARE -> String.format(Locale.ROOT, "%+.1f %%", 100 * value);
+            case SIGNED_ANGLE -> String.format(Locale.ROOT, "%+.2f", Math.toDegrees(value)) + page.degreeSign();
         };
     }
 

@@ -47,7 +47,13 @@ public sealed interface Value extends Text {
         /** A share of the whole with a decimal where there is one. */
         LEVER,
         /** A ratio. */
-        RATIO;
+        RATIO,
+        /** A share of the whole to a tenth of a per cent. */
+        SHARE_TENTHS,
+        /** The same with its sign. */
+        SIGNED_SHARE,
+        /** A difference of angles with its sign, rad. */
+        SIGNED_ANGLE;
 
         /** Of a headline number. */
         public static Kind of(FlightQuantity quantity) {
@@ -88,6 +94,9 @@ public sealed interface Value extends Text {
 
     /** A plain number with so many decimals. */
     record Plain(double value, int decimals) implements Value {}
+
+    /** A plain number with four figures or so; nothing for an open end. */
+    record Rounded(double value) implements Value {}
 
     /** The symbol of the unit for lengths of the model. */
     record LengthUnit() implements Value {}

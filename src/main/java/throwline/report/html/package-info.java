@@ -1,7 +1,7 @@
 /**
  * Pages to be looked at: each one self-contained HTML file.
  *
- * <p>Takes: results of study, the rows of report.table and the pictures of report.chart.
+ * <p>Takes: documents, whose pictures are drawn when they are shown.
  *
  * <p>Gives: HTML text, made by the templates in src/main/jte.
  */

@@ -27,6 +27,8 @@ public final class TerminalRenderer {
     /** Widths at which cells of other tables are broken. */
     private static final int[] OTHERS = {Integer.MAX_VALUE, 48, 36, 24, 18, 14, 12, 16};
 
+    private static final String INDENT = "  ";
+
     private final Page page;
     private final Figures figures;
     private final boolean all;
@@ -46,14 +48,17 @@ public final class TerminalRenderer {
 
     /** The whole document. */
     public String write(Document document) {
-        List<String> lines = new ArrayList<>(strong("", "", document.title()));
+        List<String> lines = new ArrayList<>();
+        if (!document.title().isEmpty()) {
+            lines.addAll(strong("", "", document.title()));
+        }
         document.under().forEach(line -> lines.addAll(paragraph("", "", line)));
         boolean sentence = false;
         for (Block block : document.blocks()) {
             List<String> shown = block(block, "");
             if (!shown.isEmpty()) {
                 boolean together = sentence && block instanceof Block.Paragraph;
-                lines.addAll(together ? List.of() : List.of(""));
+                lines.addAll(together || lines.isEmpty() ? List.of() : List.of(""));
                 lines.addAll(shown);
                 sentence = block instanceof Block.Paragraph;
             }
@@ -90,7 +95,12 @@ public final class TerminalRenderer {
             return paragraph(indent, indent + "  ", Text.say("document.folded", section.heading()));
         }
         String inner = section.heading().isEmpty() ? indent : indent + "  ";
-        section.blocks().forEach(block -> lines.addAll(block(block, inner)));
+        boolean table = false;
+        for (Block block : section.blocks()) {
+            lines.addAll(table && block instanceof Table ? List.of("") : List.of());
+            lines.addAll(block(block, inner));
+            table = block instanceof Table;
+        }
         if (!lines.isEmpty() && !section.heading().isEmpty()) {
             lines.addAll(0, strong(indent, indent, section.heading()));
         }
@@ -103,6 +113,9 @@ public final class TerminalRenderer {
             return paragraph("! ", "  ", whole(paragraph)).stream()
                     .map(page::danger)
                     .toList();
+        }
+        if (paragraph.role() == Role.REMARK) {
+            return paragraph(indent + INDENT, indent + INDENT + INDENT, whole(paragraph));
         }
         List<String> lines = paragraph(indent, others, whole(paragraph));
         return paragraph.role() == Role.QUIET ? lines.stream().map(page::dim).toList() : lines;
@@ -129,7 +142,14 @@ public final class TerminalRenderer {
         Layout layout = new Layout(page, heads, OTHERS);
         for (Table.Row row : table.rows()) {
             if (row instanceof Table.Cells cells) {
-                layout.row(cells.cells().stream().map(this::lines).toList(), cells.role() == Role.QUIET);
+                boolean quiet = cells.role() == Role.QUIET;
+                List<List<String>> lines =
+                        new ArrayList<>(cells.cells().stream().map(this::lines).toList());
+                if (quiet) {
+                    lines.set(
+                            0, lines.get(0).stream().map(line -> INDENT + line).toList());
+                }
+                layout.row(lines, quiet);
             } else if (row instanceof Table.Band band) {
                 layout.across(figures.show(band.text()));
             } else if (row instanceof Table.Remark remark) {

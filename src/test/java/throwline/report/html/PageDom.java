@@ -11,16 +11,13 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
-import throwline.input.PackedAirfoils;
 import throwline.report.CompareAnswer;
-import throwline.report.Page;
-import throwline.units.Display;
-import throwline.words.Words;
+import throwline.report.answer.Answers;
 
 /** A page as a tree: pages are written so that they are well-formed XML too. */
-record PageDom(String text, Element root) {
+public record PageDom(String text, Element root) {
 
-    static PageDom of(String html) {
+    public static PageDom of(String html) {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
@@ -32,16 +29,12 @@ record PageDom(String text, Element root) {
     }
 
     /** The page of these answers, with a model file of this text. */
-    static PageDom of(String file, CompareAnswer... answers) {
-        Page page = Page.of(100, true, false, Display.metric());
-        return of(new ComparePage(Words.load())
-                .write(List.of(answers).stream()
-                        .map(answer -> new Compared(answer, page, new PackedAirfoils(), "my \"model\".yaml", file))
-                        .toList()));
+    public static PageDom of(String file, CompareAnswer... answers) {
+        return of(Answers.html(Answers.compare(file, answers)));
     }
 
     /** Elements of a name, in order. */
-    static List<Element> all(Element from, String tag) {
+    public static List<Element> all(Element from, String tag) {
         NodeList found = from.getElementsByTagName(tag);
         List<Element> elements = new ArrayList<>();
         for (int i = 0; i < found.getLength(); i++) {
@@ -50,12 +43,12 @@ record PageDom(String text, Element root) {
         return elements;
     }
 
-    List<Element> all(String tag) {
+    public List<Element> all(String tag) {
         return all(root, tag);
     }
 
     /** Elements of a class, in order. */
-    static List<Element> ofClass(Element from, String name) {
+    public static List<Element> ofClass(Element from, String name) {
         return all(from, "*").stream()
                 .filter(element ->
                         List.of(element.getAttribute("class").split(" ")).contains(name))
@@ -71,7 +64,7 @@ record PageDom(String text, Element root) {
     }
 
     /** Text with plain blanks. */
-    static String said(Element element) {
+    public static String said(Element element) {
         return element.getTextContent().replace('\u00a0', ' ').strip().replaceAll("\\s+", " ");
     }
 }

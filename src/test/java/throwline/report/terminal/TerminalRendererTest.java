@@ -47,6 +47,7 @@ class TerminalRendererTest {
         Comparison.Row rolls = new Comparison.Row(
                 "rollRate", Text.say("row.roll"), Text.name("low rates"), List.of(rates), List.of(), List.of());
         return new Comparison(
+                Text.none(),
                 List.of(new Comparison.Group(
                         Text.none(),
                         Text.name("Pack small"),

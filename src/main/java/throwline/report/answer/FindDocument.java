@@ -1,0 +1,118 @@
+package throwline.report.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import throwline.report.chart.FindCharts;
+import throwline.report.document.Block;
+import throwline.report.document.Block.Medium;
+import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Block.Pictures;
+import throwline.report.document.Block.Section;
+import throwline.report.document.Document;
+import throwline.report.document.Role;
+import throwline.report.document.Text;
+import throwline.report.document.Text.Join;
+import throwline.report.document.Value;
+import throwline.sizing.Limit;
+import throwline.study.FindResult;
+import throwline.study.Headline;
+import throwline.study.SetUpResult;
+import throwline.words.Message;
+
+/** What was found for what a pilot wants. */
+public final class FindDocument {
+
+    private FindDocument() {}
+
+    /**
+     * The document.
+     *
+     * @param result what was found
+     * @param charts draw its pictures
+     * @param file the model file
+     */
+    public static Document of(FindResult result, Supplier<FindCharts> charts, Block.Enclosed file) {
+        List<Section> found = new ArrayList<>();
+        result.setUp().ifPresent(answer -> found.add(new FoundSetUpSection(result, answer).section()));
+        FoundRollSection rolls = new FoundRollSection(result.model());
+        result.roll()
+                .ifPresent(answer ->
+                        found.add(rolls.roll(answer, result.question().roll().orElseThrow())));
+        result.rollHelp().ifPresent(answer -> found.add(rolls.help(answer)));
+        result.loop().ifPresent(answer -> found.add(new FoundLoopSection(result.model()).section(answer)));
+        result.levelTrim().ifPresent(answer -> found.add(new FoundMixSection(result.model(), answer).section()));
+        List<Block> blocks = new ArrayList<>();
+        List<Paragraph> inShort = new ArrayList<>(
+                found.stream().map(section -> Paragraph.of(section.heading())).toList());
+        inShort.add(Paragraph.say("page.verdict.last"));
+        blocks.add(
+                Section.of(Text.say("page.verdict"), inShort).as(Role.HEADLINE).on(Medium.PAGE));
+        blocks.add(Section.of(
+                        Text.say("page.drawn"),
+                        List.of(new Pictures(() -> charts.get().onPage(result, "d-"))))
+                .on(Medium.PAGE));
+        blocks.addAll(found);
+        flown(blocks, result);
+        Sections.add(blocks, "row.section.notes", notes(result));
+        blocks.addAll(Sections.closing());
+        blocks.add(file);
+        return new Document(
+                Text.say("find.title", result.model().name()),
+                List.of(Flown.packLine(result.pack()), Text.say("find.air")),
+                blocks);
+    }
+
+    /** The same rows as a comparison of set-ups. */
+    private static void flown(List<Block> blocks, FindResult result) {
+        result.flown().ifPresent(comparison -> {
+            List<SetUpResult> setUps = comparison.packs().get(0).setUps();
+            Flown flown = new Flown(Text.none(), result.model(), result.pack(), setUps, Text.say("page.air.field"));
+            ComparisonRows rows = new ComparisonRows(List.of(flown));
+            blocks.add(Section.of(
+                    Text.say("find.flown"),
+                    List.of(rows.comparison(Text.none(), each -> Text.none(), each -> List.of()))));
+            Sections.add(blocks, "row.section.close", rows.closeCalls(0));
+        });
+    }
+
+    private static List<Paragraph> notes(FindResult result) {
+        return Stream.of(
+                        result.notes().stream(),
+                        result.flown().stream()
+                                .flatMap(f -> f.packs().get(0).setUps().stream())
+                                .filter(s -> s.setUp()
+                                        .name()
+                                        .equals(result.question().name()))
+                                .flatMap(s -> s.notes().stream()),
+                        Stream.of(Message.of("note.assumed-bands")),
+                        result.beyondMeasured().stream())
+                .flatMap(s -> s)
+                .distinct()
+                .map(note -> Paragraph.of(Text.of(note)))
+                .toList();
+    }
+
+    /** What was wanted, and whether it is met, has a nearest answer, or none at all. */
+    static Text outcome(Text wanted, boolean met, boolean flies) {
+        return Text.say(met ? "find.heading.met" : flies ? "find.heading.not" : "find.heading.none", wanted);
+    }
+
+    /** The flaps are as far down as they go; ... */
+    static Text limits(List<Limit> limits) {
+        return Text.join(
+                Join.SEMICOLON,
+                limits,
+                limit -> Text.say(
+                        "find.limit." + limit.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+    }
+
+    /** 15 degrees (likely 12 to 18), or why there is no number. */
+    static Text likely(Headline headline, Value.Kind kind) {
+        return headline instanceof Headline.Known known
+                ? Text.say("find.likely", Value.of(known.value(), kind), new Value.Band(known, kind))
+                : Text.say(((Headline.Unknown) headline).why());
+    }
+}

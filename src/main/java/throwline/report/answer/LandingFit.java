@@ -1,0 +1,106 @@
+package throwline.report.answer;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import throwline.model.Field;
+import throwline.report.Headlines;
+import throwline.report.document.Comparison.Below;
+import throwline.report.document.Role;
+import throwline.report.document.Text;
+import throwline.report.document.Value;
+import throwline.study.FlightQuantity;
+import throwline.study.Headline;
+import throwline.study.SetUpResult;
+
+/** Whether a landing ends before the field does, with and without the field's wind, bands considered. */
+final class LandingFit {
+
+    private final Field field;
+
+    LandingFit(Field field) {
+        this.field = field;
+    }
+
+    /** Lines below the landing: against the wind, and whether it fits the field; models have fields of their own. */
+    static List<Below> below(List<Flown> all) {
+        Set<Text> labels = new LinkedHashSet<>();
+        all.forEach(flown -> {
+            LandingFit fit = new LandingFit(flown.model().field());
+            fit.wind().ifPresent(labels::add);
+            fit.heading().ifPresent(labels::add);
+        });
+        return labels.stream()
+                .map(label -> new Below(
+                        label,
+                        Role.QUIET,
+                        Flown.each(
+                                all, (flown, r) -> new LandingFit(flown.model().field()).below(label, r))))
+                .toList();
+    }
+
+    private Text below(Text label, SetUpResult result) {
+        if (wind().filter(label::equals).isPresent()) {
+            return inWind(result);
+        }
+        return heading().filter(label::equals).isPresent() ? cell(result) : Text.none();
+    }
+
+    private static Text inWind(SetUpResult result) {
+        if (result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND) instanceof Headline.Known known) {
+            return Value.distance(known.value());
+        }
+        return result.number(FlightQuantity.LANDING_DISTANCE) instanceof Headline.Known
+                ? Text.say("row.stops.drifts")
+                : Text.none();
+    }
+
+    /** Label of a row about the field; empty where its length is not known. */
+    Optional<Text> heading() {
+        return field.length().isPresent()
+                ? Optional.of(Text.say("row.stops.field", Value.distance(length())))
+                : Optional.empty();
+    }
+
+    /** Label of a row about the wind; empty where there is none. */
+    Optional<Text> wind() {
+        return field.wind() > 0 ? Optional.of(Text.say("row.stops.wind", Value.speed(field.wind()))) : Optional.empty();
+    }
+
+    /** Fits, fits with the wind, may not fit, or does not. */
+    Text cell(SetUpResult result) {
+        Headline landing = result.number(FlightQuantity.LANDING_DISTANCE);
+        Headline inWind = result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND);
+        if (!(landing instanceof Headline.Known)) {
+            return Text.none();
+        }
+        if (field.wind() > 0 && !(inWind instanceof Headline.Known)) {
+            return Text.say("row.fit.drifts");
+        }
+        if (fits(landing)) {
+            return Text.say("row.fit.yes");
+        }
+        if (field.wind() > 0 && fits(inWind)) {
+            return Text.say("row.fit.wind");
+        }
+        return Text.say(mayFit(landing) || mayFit(inWind) ? "row.fit.perhaps" : "row.fit.no");
+    }
+
+    /** One of the same words for one landing. */
+    Text of(Headline landing) {
+        return Text.say(fits(landing) ? "row.fit.yes" : mayFit(landing) ? "row.fit.perhaps" : "row.fit.no");
+    }
+
+    private boolean fits(Headline landing) {
+        return Headlines.known(landing).map(known -> known.high() <= length()).orElse(false);
+    }
+
+    private boolean mayFit(Headline landing) {
+        return Headlines.known(landing).map(known -> known.low() <= length()).orElse(false);
+    }
+
+    private double length() {
+        return field.length().orElse(Double.POSITIVE_INFINITY);
+    }
+}
