@@ -76,14 +76,14 @@ public final class BookDocument {
                 result.checks().stream()
                         .filter(check -> !check.passed())
                         .map(check -> Paragraph.say(
-                                        "book.failure",
-                                        check.quantity(),
-                                        check.condition(),
-                                        new Value.Rounded(check.measured()),
-                                        check.mark(),
-                                        new Value.Rounded(check.predicted()),
-                                        allowed(check),
-                                        check.why()))
+                                "book.failure",
+                                check.quantity(),
+                                check.condition(),
+                                new Value.Rounded(check.measured()),
+                                check.mark(),
+                                new Value.Rounded(check.predicted()),
+                                allowed(check),
+                                check.why()))
                         .toList());
     }
 
