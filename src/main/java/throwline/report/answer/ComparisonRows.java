@@ -133,14 +133,13 @@ final class ComparisonRows {
                         (flown, r) -> flown.model().reference().equals(r.setUp())
                                 ? Optional.empty()
                                 : Optional.of(r.number(quantity)),
-                        (flown, known) ->
-                                Headlines.eitherWay(known) ? Text.say("row.none") : edge(flown, known.value() / 2),
+                        (flown, known) -> known.startingMix().map(mix -> edge(flown, mix)).orElse(Text.say("row.none")),
                         (flown, r) -> Cell.of(NOTHING)),
                 bands(
                         Text.say("row.or"),
                         (flown, r) -> of(r, quantity)
-                                .filter(known -> !Headlines.eitherWay(known))
-                                .<Text>map(known -> Value.deflection(known.value() / 2))
+                                .flatMap(Headline.Known::startingMix)
+                        .<Text>map(Value::deflection)
                                 .orElse(Text.none())));
     }
 

@@ -46,7 +46,7 @@ final class FoundMixSection {
 
     private void curve(List<Block> blocks, MixCurve curve) {
         Optional<Headline.Known> whole = Headlines.known(answer.whole());
-        boolean eitherWay = whole.map(Headlines::eitherWay).orElse(true);
+        boolean eitherWay = whole.map(Headline.Known::mayGoEitherWay).orElse(true);
         double chord = model.tail().throwChord();
         blocks.add(Paragraph.say("find.mix.speed", Value.speed(curve.speed())));
         blocks.add(elevator(curve, eitherWay));
@@ -83,7 +83,7 @@ final class FoundMixSection {
         return Tables.listing(columns, curve.points(), point -> {
             List<Text> cells = new ArrayList<>(List.of(lever(point)));
             double chord = model.tail().throwChord();
-            for (double angle : new double[] {point.elevator(), eitherWay ? 0 : point.elevator() / 2}) {
+            for (double angle : new double[] {point.elevator(), answer.start(point)}) {
                 cells.add(Value.deflection(angle));
                 cells.add(new Value.Edge(angle, chord));
                 cells.add(Value.share(BenchThrow.ofElevator(model, "", angle).share()));

@@ -134,7 +134,7 @@ final class FoundSetUpSection {
                         wantedSpeed(),
                         new Value.Edge(known.value(), chord),
                         Value.deflection(known.value()),
-                        Headlines.eitherWay(known) ? Text.say("row.none") : new Value.Edge(known.value() / 2, chord)));
+                        known.startingMix().<Text>map(mix -> new Value.Edge(mix, chord)).orElse(Text.say("row.none"))));
     }
 
     private static Paragraph oneDegree(OneDegree one) {

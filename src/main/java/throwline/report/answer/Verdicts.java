@@ -155,8 +155,8 @@ final class Verdicts {
     private static List<Paragraph> elevatorToMix(Situation s) {
         double chord = s.model().tail().throwChord();
         List<Text> mixes = s.with(s.moved(), SetUpResult::elevatorChange).stream()
-                .filter(has -> !Headlines.eitherWay(has.number()))
-                .map(has -> Text.say("page.verdict.mix.one", new Value.Edge(has.value() / 2, chord), has.name()))
+                .flatMap(has -> has.number().startingMix().stream()
+                        .map(mix -> Text.say("page.verdict.mix.one", new Value.Edge(mix, chord), has.name())))
                 .toList();
         return mixes.isEmpty()
                 ? List.of()
@@ -168,7 +168,7 @@ final class Verdicts {
 
     private static List<Paragraph> elevatorEitherWay(Situation s) {
         List<String> open = s.with(s.moved(), SetUpResult::elevatorChange).stream()
-                .filter(has -> Headlines.eitherWay(has.number()))
+                .filter(has -> has.number().mayGoEitherWay())
                 .map(Has::name)
                 .toList();
         return open.isEmpty()

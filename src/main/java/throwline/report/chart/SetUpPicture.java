@@ -13,6 +13,7 @@ import throwline.model.Surface;
 import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.document.Figures;
+import throwline.report.document.Value;
 import throwline.section.Airfoil;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.LoadStation;
@@ -153,7 +154,7 @@ final class SetUpPicture {
         }
         Headlines.known(result.elevator()).ifPresent(known -> {
             EdgeThrow edge = new EdgeThrow(source.model().tail().throwChord());
-            String text = source.words().say("chart.setup.elevator", figures.edge(known.value(), edge));
+            String text = source.words().say("chart.setup.elevator", figures.show(new Value.Edge(known.value(), edge.chord())));
             double end = source.model().tail().arm() + source.model().tail().chord();
             items.add(inside(text, 0, Place.of(0, end).moved(0, LABEL)));
         });
@@ -169,11 +170,11 @@ final class SetUpPicture {
         Place line = Place.of(0, plan.lowestEdge()).moved(0, LABEL * (row + 0.8));
         double middle = (surface.from() + surface.to()) / 2;
         double angle = reached(surface);
-        String name = source.words().say("chart.setup.surface", surface.name(), figures.deflection(angle));
+        String name = source.words().say("chart.setup.surface", surface.name(), figures.show(Value.deflection(angle)));
         items.add(beside(name, middle, line));
         if (angle != 0) {
             EdgeThrow edge = new EdgeThrow(source.model().wing().throwChord(surface));
-            items.add(beside(figures.edge(angle, edge), -middle, line));
+            items.add(beside(figures.show(new Value.Edge(angle, edge.chord())), -middle, line));
         }
     }
 

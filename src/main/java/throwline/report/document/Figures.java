@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
-import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
@@ -32,16 +31,6 @@ public final class Figures {
     public Figures(Page page, Words words) {
         this.page = page;
         this.words = words;
-    }
-
-    /** A headline number. */
-    public String value(FlightQuantity quantity, double value) {
-        return amount(value, Value.Kind.of(quantity));
-    }
-
-    /** The band that stands below it. */
-    public String band(FlightQuantity quantity, Headline.Known number) {
-        return band(number, Value.Kind.of(quantity));
     }
 
     /** A text as it is read. */
@@ -115,24 +104,26 @@ public final class Figures {
 
     private String amount(double value, Value.Kind kind) {
         return switch (kind) {
-            case SPEED -> speed(value);
-            case OTHER_SPEED -> speedBeside(value);
-            case SPEED_STEP -> speedStep(value);
-            case ANGLE -> degrees(value);
-            case ANGLE_TENTHS -> tenths(value);
-            case ANGLE_STEP -> decimals(Math.abs(Math.toDegrees(value)), 2) + page.degreeSign();
-            case DEFLECTION -> deflection(value);
-            case DEFLECTION_TENTHS -> up(value, decimals(Math.abs(Math.toDegrees(value)), 1));
-            case RATE -> rate(value);
-            case RATE_STEP -> rateStep(value);
-            case DISTANCE -> metres(value);
+            case SPEED -> speed(value, page.units().speed(), page.units().speed().decimals());
+            case OTHER_SPEED -> speed(value, page.unitBelowSpeed(), page.unitBelowSpeed() == Unit.METRE_PER_SECOND ? 1 : 0);
+            case SPEED_STEP ->
+                speed(Math.abs(value), page.units().speed(), page.units().speed().decimals() + 1);
+            case ANGLE -> digits(Math.toDegrees(value)) + page.degreeSign();
+            case ANGLE_TENTHS -> degrees(value, 1);
+            case ANGLE_STEP -> degrees(Math.abs(value), 2);
+            case DEFLECTION -> moved(value, digits(Math.abs(Math.toDegrees(value))), page.degreeSign());
+            case DEFLECTION_TENTHS ->
+                moved(value, decimals(Math.abs(Math.toDegrees(value)), 1), page.degreeSign());
+            case RATE -> degrees(value, 0) + "/s";
+            case RATE_STEP -> degrees(value, 1) + "/s";
+            case DISTANCE -> decimals(value, 0) + " m";
             case RADIUS -> decimals(value, 1) + " m";
-            case HEIGHT -> height(value);
-            case PLACE -> about(value);
-            case LOAD -> load(value);
-            case TIME -> seconds(value);
-            case SHARE -> share(value);
-            case LEVER -> lever(value);
+            case HEIGHT -> digits(value) + " m";
+            case PLACE -> place(value);
+            case LOAD -> decimals(value, 1) + " g";
+            case TIME -> digits(value) + " s";
+            case SHARE -> decimals(100 * value, 0) + " %";
+            case LEVER -> decimals(100 * value, Math.abs(100 * value - Math.rint(100 * value)) > 0.05 ? 1 : 0) + " %";
             case RATIO -> decimals(value, 1);
             case SHARE_TENTHS -> decimals(100 * value, 1) + " %";
             case SIGNED_SHARE -> String.format(Locale.ROOT, "%+.1f %%", 100 * value);
@@ -140,50 +131,19 @@ public final class Figures {
         };
     }
 
+    /** A band without its unit, as many digits as its number has. */
     private String band(Headline.Known number, Value.Kind kind) {
+        Unit speed = page.units().speed();
+        double degrees = Math.toDegrees(1);
         return switch (kind) {
-            case SPEED -> speedBand(number);
-            case ANGLE, ANGLE_TENTHS -> degreesBand(number);
-            case RATE -> rateBand(number);
-            case HEIGHT -> heightBand(number);
-            case DISTANCE -> metresBand(number);
+            case SPEED -> band(number, speed.fromSi(1), speed.decimals());
+            case ANGLE, ANGLE_TENTHS -> band(number, degrees, degrees * number.value() < TEN ? 1 : 0);
+            case RATE -> band(number, degrees, 0);
+            case HEIGHT -> band(number, 1, number.value() < TEN ? 1 : 0);
+            case DISTANCE -> band(number, 1, 0);
             case RATIO -> band(number, 1, 1);
             default -> throw new IllegalArgumentException("no band of " + kind);
         };
-    }
-
-    /** 9.8 m/s, or in the unit that its reader asked for. */
-    public String speed(double speed) {
-        Unit unit = page.units().speed();
-        return decimals(unit.fromSi(speed), unit.decimals()) + " " + unit.symbol();
-    }
-
-    /** The same in the unit that stands beside. */
-    public String speedBeside(double speed) {
-        Unit unit = page.unitBelowSpeed();
-        return decimals(unit.fromSi(speed), unit == Unit.METRE_PER_SECOND ? 1 : 0) + " " + unit.symbol();
-    }
-
-    /** 0.12 m/s: a small difference, without its sign. */
-    public String speedStep(double speed) {
-        Unit unit = page.units().speed();
-        return decimals(unit.fromSi(Math.abs(speed)), unit.decimals() + 1) + " " + unit.symbol();
-    }
-
-    /** 9.2 to 10.4, as it stands below a speed. */
-    public String speedBand(Headline.Known speed) {
-        Unit unit = page.units().speed();
-        return band(speed, unit.fromSi(1), unit.decimals());
-    }
-
-    /** 4.9 to 6.1, as it stands below an angle. */
-    public String degreesBand(Headline.Known angle) {
-        return band(angle, Math.toDegrees(1), Math.toDegrees(angle.value()) < TEN ? 1 : 0);
-    }
-
-    /** 71 to 119, as it stands below a rate. */
-    public String rateBand(Headline.Known rate) {
-        return band(rate, Math.toDegrees(1), 0);
     }
 
     private String band(Headline.Known number, double factor, int decimals) {
@@ -191,42 +151,28 @@ public final class Figures {
                 "row.band", decimals(number.low() * factor, decimals), decimals(number.high() * factor, decimals));
     }
 
-    /** 5.5 degrees. */
-    public String degrees(double angle) {
-        return digits(Math.toDegrees(angle)) + page.degreeSign();
+    private static String speed(double speed, Unit unit, int decimals) {
+        return decimals(unit.fromSi(speed), decimals) + " " + unit.symbol();
     }
 
-    /** 12.3 degrees: where a tenth tells one answer from the next. */
-    public String tenths(double angle) {
-        return decimals(Math.toDegrees(angle), 1) + page.degreeSign();
+    private String degrees(double angle, int decimals) {
+        return decimals(Math.toDegrees(angle), decimals) + page.degreeSign();
     }
 
-    /** 95 degrees a second. */
-    public String rate(double rate) {
-        return decimals(Math.toDegrees(rate), 0) + page.degreeSign() + "/s";
+    /** 3.1 mm up, or 2.9 degrees up. */
+    private String moved(double angle, String size, String unit) {
+        return isZero(size) ? words.say("row.neutral") : words.say(angle > 0 ? "row.down" : "row.up", size + unit);
     }
 
-    /** 3.1 mm up. */
-    public String edge(double angle, EdgeThrow edge) {
+    private String edge(double angle, EdgeThrow edge) {
+        Unit unit = page.units().length();
         double distance = length(edge.distance(Math.abs(angle)));
-        String size = edgeNumber(distance);
-        if (isZero(size)) {
-            return words.say("row.neutral");
-        }
-        return words.say(direction(angle), size + " " + page.units().length().symbol());
-    }
-
-    /** 2.9 degrees up. */
-    public String deflection(double angle) {
-        return up(angle, digits(Math.abs(Math.toDegrees(angle))));
-    }
-
-    private String up(double angle, String size) {
-        return isZero(size) ? words.say("row.neutral") : words.say(direction(angle), size + page.degreeSign());
+        String size = unit == Unit.MILLIMETRE ? digits(distance) : decimals(distance, 2);
+        return moved(angle, size, " " + unit.symbol());
     }
 
     /** 7 up to 1 down, in whole millimetres. */
-    public String edgeBand(Headline.Known angle, EdgeThrow edge) {
+    private String edgeBand(Headline.Known angle, EdgeThrow edge) {
         int decimals = page.units().length() == Unit.MILLIMETRE ? 0 : 2;
         String low = decimals(length(edge.distance(Math.abs(angle.low()))), decimals);
         String high = decimals(length(edge.distance(Math.abs(angle.high()))), decimals);
@@ -238,78 +184,19 @@ public final class Figures {
                 : words.say("row.down", words.say("row.band", low, high));
     }
 
-    /** A place on the chord that is known to some 5 mm, so in whole 5 mm or fifths of an inch. */
-    public String about(double length) {
+    /** In whole 5 mm or fifths of an inch. */
+    private String place(double length) {
         boolean inches = page.units().length() == Unit.INCH || page.units().length() == Unit.FOOT;
         double step = inches ? Unit.INCH.toSi(0.2) : Unit.MILLIMETRE.toSi(5);
         return QuantityPrinter.print(step * Math.rint(length / step), inches ? Unit.INCH : Unit.MILLIMETRE);
-    }
-
-    /** A length of the field. */
-    public String metres(double length) {
-        return decimals(length, 0) + " m";
-    }
-
-    /** A radius that is compared with another. */
-    public String radius(double radius) {
-        return decimals(radius, 1) + " m";
-    }
-
-    /** A height near the ground. */
-    public String height(double height) {
-        return digits(height) + " m";
-    }
-
-    /** 0.3 to 0.7, as it stands below a height. */
-    public String heightBand(Headline.Known height) {
-        return band(height, 1, height.value() < TEN ? 1 : 0);
-    }
-
-    /** 51 to 70, as it stands below a distance. */
-    public String metresBand(Headline.Known distance) {
-        return band(distance, 1, 0);
-    }
-
-    /** A load, lift over weight. */
-    public String load(double load) {
-        return decimals(load, 1) + " g";
-    }
-
-    /** A time in seconds. */
-    public String seconds(double time) {
-        return digits(time) + " s";
-    }
-
-    /** 1.2 degrees a second: a small difference. */
-    public String rateStep(double rate) {
-        return decimals(Math.toDegrees(rate), 1) + page.degreeSign() + "/s";
-    }
-
-    /** A share of the whole, with a decimal where there is one. */
-    public String lever(double share) {
-        double percent = 100 * share;
-        return decimals(percent, Math.abs(percent - Math.rint(percent)) > 0.05 ? 1 : 0) + " %";
-    }
-
-    /** A share of the whole. */
-    public String share(double share) {
-        return decimals(share * 100, 0) + " %";
     }
 
     private double length(double metres) {
         return page.units().length().fromSi(metres);
     }
 
-    private String edgeNumber(double distance) {
-        return page.units().length() == Unit.MILLIMETRE ? digits(distance) : decimals(distance, 2);
-    }
-
     private static boolean isZero(String number) {
         return Double.parseDouble(number) == 0;
-    }
-
-    private static String direction(double angle) {
-        return angle > 0 ? "row.down" : "row.up";
     }
 
     /** One decimal below ten, none above. */
