@@ -9,7 +9,6 @@ import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Table;
-import throwline.report.document.Table.Column;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
 import throwline.study.Handling;
@@ -69,7 +68,7 @@ final class PullSection {
     }
 
     private static Table table(Text name, List<Loop> loops) {
-        List<Table.Row> rows = new ArrayList<>();
+        List<Table.Row> rows = new ArrayList<>(List.of(new Table.Band(name, Text.none())));
         row(rows, loops, "fly.loop.pulls", loop -> load(loop.load()));
         row(
                 rows,
@@ -84,14 +83,7 @@ final class PullSection {
         row(rows, loops, "fly.loop.top", loop -> speed(loop.topSpeed()));
         row(rows, loops, "fly.loop.end", loop -> speed(loop.endSpeed()));
         row(rows, loops, "fly.loop.snap", PullSection::snap);
-        return behind(name, Tables.labelled(loops, loop -> Text.say("fly.loop.at", Value.speed(loop.speed())), rows));
-    }
-
-    /** The table with this above its labels. */
-    private static Table behind(Text head, Table table) {
-        List<Column> columns = new ArrayList<>(table.columns());
-        columns.set(0, Column.left(head));
-        return new Table(columns, table.rows());
+        return Tables.labelled(loops, loop -> Text.say("fly.loop.at", Value.speed(loop.speed())), rows);
     }
 
     /** Radius with flaps and without, side by side, and whether they can be told apart. */
