@@ -133,13 +133,14 @@ final class ComparisonRows {
                         (flown, r) -> flown.model().reference().equals(r.setUp())
                                 ? Optional.empty()
                                 : Optional.of(r.number(quantity)),
-                        (flown, known) -> known.startingMix().map(mix -> edge(flown, mix)).orElse(Text.say("row.none")),
+                        (flown, known) ->
+                                known.startingMix().map(mix -> edge(flown, mix)).orElse(Text.say("row.none")),
                         (flown, r) -> Cell.of(NOTHING)),
                 bands(
                         Text.say("row.or"),
                         (flown, r) -> of(r, quantity)
                                 .flatMap(Headline.Known::startingMix)
-                        .<Text>map(Value::deflection)
+                                .<Text>map(Value::deflection)
                                 .orElse(Text.none())));
     }
 

@@ -134,7 +134,9 @@ final class FoundSetUpSection {
                         wantedSpeed(),
                         new Value.Edge(known.value(), chord),
                         Value.deflection(known.value()),
-                        known.startingMix().<Text>map(mix -> new Value.Edge(mix, chord)).orElse(Text.say("row.none"))));
+                        known.startingMix()
+                                .<Text>map(mix -> new Value.Edge(mix, chord))
+                                .orElse(Text.say("row.none"))));
     }
 
     private static Paragraph oneDegree(OneDegree one) {

@@ -154,7 +154,8 @@ final class SetUpPicture {
         }
         Headlines.known(result.elevator()).ifPresent(known -> {
             EdgeThrow edge = new EdgeThrow(source.model().tail().throwChord());
-            String text = source.words().say("chart.setup.elevator", figures.show(new Value.Edge(known.value(), edge.chord())));
+            String text = source.words()
+                    .say("chart.setup.elevator", figures.show(new Value.Edge(known.value(), edge.chord())));
             double end = source.model().tail().arm() + source.model().tail().chord();
             items.add(inside(text, 0, Place.of(0, end).moved(0, LABEL)));
         });

@@ -104,16 +104,20 @@ public final class Figures {
 
     private String amount(double value, Value.Kind kind) {
         return switch (kind) {
-            case SPEED -> speed(value, page.units().speed(), page.units().speed().decimals());
-            case OTHER_SPEED -> speed(value, page.unitBelowSpeed(), page.unitBelowSpeed() == Unit.METRE_PER_SECOND ? 1 : 0);
+            case SPEED ->
+                speed(value, page.units().speed(), page.units().speed().decimals());
+            case OTHER_SPEED ->
+                speed(value, page.unitBelowSpeed(), page.unitBelowSpeed() == Unit.METRE_PER_SECOND ? 1 : 0);
             case SPEED_STEP ->
-                speed(Math.abs(value), page.units().speed(), page.units().speed().decimals() + 1);
+                speed(
+                        Math.abs(value),
+                        page.units().speed(),
+                        page.units().speed().decimals() + 1);
             case ANGLE -> digits(Math.toDegrees(value)) + page.degreeSign();
             case ANGLE_TENTHS -> degrees(value, 1);
             case ANGLE_STEP -> degrees(Math.abs(value), 2);
             case DEFLECTION -> moved(value, digits(Math.abs(Math.toDegrees(value))), page.degreeSign());
-            case DEFLECTION_TENTHS ->
-                moved(value, decimals(Math.abs(Math.toDegrees(value)), 1), page.degreeSign());
+            case DEFLECTION_TENTHS -> moved(value, decimals(Math.abs(Math.toDegrees(value)), 1), page.degreeSign());
             case RATE -> degrees(value, 0) + "/s";
             case RATE_STEP -> degrees(value, 1) + "/s";
             case DISTANCE -> decimals(value, 0) + " m";
