@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import throwline.liftingline.ChordCorrection;
+import throwline.liftingline.EndPlates;
 import throwline.liftingline.Ground;
 import throwline.liftingline.Inflow;
 import throwline.liftingline.InfluenceMatrix;
@@ -55,7 +56,8 @@ final class TailSurface {
         this.sections = sections;
         place = SectionPlace.of(airfoil);
         grid = SpanGrid.of(new RectangularPlanform(tail.span() / 2, tail.chord()), new double[0], STRIPS);
-        solver = solvers.apply(new InfluenceMatrix(grid, ground, ChordCorrection.of(grid)));
+        EndPlates fins = EndPlates.of(tail.fins(), tail.span());
+        solver = solvers.apply(new InfluenceMatrix(grid, ground, ChordCorrection.of(grid, fins), fins));
     }
 
     SpanGrid grid() {

@@ -113,6 +113,7 @@ final class ModelBuilder {
                 tail.amount("arm"),
                 assumed.length(tail, "height", upTheFin * FIN_OF_TAIL_SPAN * span - wing.height()),
                 tail.amount("incidence"),
+                tail.amount("fins"),
                 position,
                 new AirfoilName(tail.text("airfoil")),
                 wings.elevator());

@@ -31,7 +31,12 @@ public record ChordCorrection(double even, double odd) {
      * @return both factors
      */
     public static ChordCorrection of(SpanGrid grid) {
-        double aspect = grid.aspectRatio();
+        return of(grid, EndPlates.none());
+    }
+
+    /** The same with plates at the ends, which leave the downwash of a wider surface. */
+    public static ChordCorrection of(SpanGrid grid, EndPlates plates) {
+        double aspect = grid.aspectRatio() * plates.widening();
         double full = fullness(grid);
         double elliptic = 1 + 4.1 * Math.pow(aspect, -1.55);
         double rectangular = 1 + 3.85 * Math.pow(aspect, -1.336);

@@ -31,6 +31,18 @@ public final class InfluenceMatrix {
      * @param correction the chord correction
      */
     public InfluenceMatrix(SpanGrid grid, Ground ground, ChordCorrection correction) {
+        this(grid, ground, correction, EndPlates.none());
+    }
+
+    /**
+     * The matrix of one surface with plates at its ends.
+     *
+     * @param grid its strips
+     * @param ground the ground below it
+     * @param correction the chord correction
+     * @param plates what stands at its ends
+     */
+    public InfluenceMatrix(SpanGrid grid, Ground ground, ChordCorrection correction, EndPlates plates) {
         this.grid = grid;
         this.ground = ground;
         this.correction = correction;
@@ -47,7 +59,7 @@ public final class InfluenceMatrix {
                     downwash -=
                             toLeft / (toLeft * toLeft + apart * apart) - toRight / (toRight * toRight + apart * apart);
                 }
-                wake[i][j] = downwash / (4 * Math.PI);
+                wake[i][j] = downwash / (4 * Math.PI * plates.widening());
             }
         }
         full = makeFull();

@@ -58,7 +58,7 @@ final class AirfoilPolars {
         moved.stream().collect(Collectors.groupingBy(PolarRun::deflection)).forEach((deflection, runs) -> {
             double middle =
                     runs.stream().mapToDouble(PolarRun::reynolds).average().orElseThrow();
-            FlapEffect expected = method.effect(deflection, chord, airfoil.thickness(), middle, Hinge.TAPED);
+            FlapEffect expected = method.effect(deflection, chord, airfoil, middle, Hinge.TAPED);
             CleanPolars set = CleanPolars.of(airfoil, runs, expected.maxLift());
             if (set.usable()) {
                 sets.put(deflection, set);

@@ -26,38 +26,27 @@ final class FlapMethod {
      *
      * @param deflection rad
      * @param chordFraction chord behind the hinge over the chord
-     * @param thickness thickness over chord
+     * @param airfoil the section; its thickness and camber count
      * @param reynolds Reynolds number
      * @param hinge how the hinge line is closed
      */
-    FlapEffect effect(double deflection, double chordFraction, double thickness, double reynolds, Hinge hinge) {
+    FlapEffect effect(double deflection, double chordFraction, Airfoil airfoil, double reynolds, Hinge hinge) {
         if (deflection == 0) {
             return FlapEffect.NONE;
         }
         double effective = tables.effectiveDeflection(deflection, chordFraction)
-                * viscousEfficiency(reynolds)
+                * FlapEfficiency.of(airfoil.thickness(), airfoil.camber(), reynolds)
                 * HingeGap.share(hinge);
         return new FlapEffect(
                 ThinAirfoil.effectiveness(chordFraction) * effective,
-                tables.maxLiftRise(deflection, chordFraction, thickness) * maxLiftByReynolds(reynolds),
+                tables.maxLiftRise(deflection, chordFraction, airfoil.thickness()) * maxLiftByReynolds(reynolds),
                 separatedDrag(deflection, chordFraction) + hingeLineDrag(deflection),
                 ThinAirfoil.momentSlope(chordFraction) * effective * momentShare(deflection));
     }
 
     /** Reynolds numbers at which one of the laws below bends. */
     static DoubleStream bends() {
-        return DoubleStream.of(60_000, 100_000, 150_000, 1_000_000, 1_500_000);
-    }
-
-    /**
-     * Small-deflection efficiency: 0.90 from 150 000 on, 0.77 at 100 000 (E214C polars, computed), 0.65 at 60 000
-     * (practice), straight in ln Re.
-     */
-    static double viscousEfficiency(double reynolds) {
-        if (reynolds >= 100_000) {
-            return between(reynolds, 100_000, 0.77, 150_000, 0.90);
-        }
-        return between(reynolds, 60_000, 0.65, 100_000, 0.77);
+        return DoubleStream.concat(FlapEfficiency.bends(), DoubleStream.of(100_000, 150_000, 1_000_000, 1_500_000));
     }
 
     /**

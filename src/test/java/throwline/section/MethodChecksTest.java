@@ -3,12 +3,21 @@ package throwline.section;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import throwline.model.Hinge;
 
 /** Every check value of {@code method-checks.csv}; each row names its source and mark. */
 class MethodChecksTest {
+
+    private static final Airfoil AIRFOIL = new Airfoil(
+            "cambered",
+            "cambered, 12 %",
+            0.12,
+            0.03,
+            0,
+            List.of(new PolarRun(PolarRun.Kind.DRAG, 200_000, 0, "", "", List.of())));
 
     private final FlapMethod method = new FlapMethod(FlapTables.load());
 
@@ -60,6 +69,6 @@ class MethodChecksTest {
     }
 
     private FlapEffect effect(double deflection, double chord, double reynolds) {
-        return method.effect(deflection, chord, 0.12, reynolds, Hinge.TAPED);
+        return method.effect(deflection, chord, AIRFOIL, reynolds, Hinge.TAPED);
     }
 }
