@@ -40,6 +40,15 @@ final class LiftRun {
     /** Fall past the stall where nothing was measured, share of maximum lift per radian (2 % a degree, practice). */
     private static final double GENTLE_FALL = Math.toDegrees(0.02);
 
+    /** Share of the most lift from which a top begins. */
+    private static final double NEARLY_ALL = 0.99;
+
+    /**
+     * Half width of an ordinary top, rad: lift falls by 0.011 times the square of the degrees from its most (wing of NACA TN
+     * 1270, computed from read data), which is a hundredth of a usual most lift one degree away.
+     */
+    private static final double ORDINARY_TOP = Math.toRadians(1);
+
     private static final double DEGREE = Math.toRadians(1);
 
     private final double reynolds;
@@ -104,6 +113,39 @@ final class LiftRun {
 
     Point peak() {
         return points.get(peak);
+    }
+
+    /**
+     * The stall: the peak, but not more than an ordinary top's half width past where lift first comes within a hundredth of
+     * the peak's. Anywhere on a flatter top the flow has long begun to separate, and the place of the peak is chance: what
+     * lift gains there is less than two runs of one model differ by.
+     */
+    Point stall() {
+        double wanted = NEARLY_ALL * peak().lift();
+        int i = peak;
+        while (i > 0 && points.get(i - 1).lift() >= wanted) {
+            i--;
+        }
+        double alpha = (i > 0 ? alphaAt(wanted, i) : points.get(0).alpha()) + ORDINARY_TOP;
+        if (alpha >= peak().alpha()) {
+            return peak();
+        }
+        while (points.get(i).alpha() < alpha) {
+            i++;
+        }
+        return i == 0 ? points.get(0) : between(points.get(i - 1), points.get(i), alpha);
+    }
+
+    /** Where lift between a point and the one before it reaches a value. */
+    private double alphaAt(double lift, int above) {
+        Point low = points.get(above - 1);
+        Point high = points.get(above);
+        return low.alpha() + (lift - low.lift()) / (high.lift() - low.lift()) * (high.alpha() - low.alpha());
+    }
+
+    private static Point between(Point low, Point high, double alpha) {
+        double share = (alpha - low.alpha()) / (high.alpha() - low.alpha());
+        return new Point(alpha, low.lift() + share * (high.lift() - low.lift()), Double.NaN, Double.NaN);
     }
 
     Point last() {

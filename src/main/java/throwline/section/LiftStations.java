@@ -108,7 +108,7 @@ final class LiftStations {
     private LiftStation station(LiftRun complete, LiftRun measured) {
         boolean symmetric = airfoil.camber() < SYMMETRIC && deflectionLift == 0;
         List<Point> points = (symmetric ? complete.mirrored() : complete).points();
-        Point peak = complete.peak();
+        Point peak = complete.stall();
         double zeroLift = zeroLiftAngle(points, peak);
         int lower = symmetric ? -1 : lowerStall(points, zeroLift);
         double lowerAngle = symmetric
@@ -162,7 +162,7 @@ final class LiftStations {
 
     /** The last upward crossing before the peak; beyond the first point on a straight line. */
     private static double zeroLiftAngle(List<Point> points, Point peak) {
-        for (int i = points.indexOf(peak); i > 0; i--) {
+        for (int i = lastUpTo(points, peak); i > 0; i--) {
             Point below = points.get(i - 1);
             Point above = points.get(i);
             if (below.lift() < 0 && above.lift() >= 0) {
@@ -172,6 +172,14 @@ final class LiftStations {
         }
         Point first = points.get(0);
         return first.alpha() - first.lift() / (2 * Math.PI);
+    }
+
+    private static int lastUpTo(List<Point> points, Point end) {
+        int i = points.size() - 1;
+        while (i > 0 && points.get(i).alpha() > end.alpha()) {
+            i--;
+        }
+        return i;
     }
 
     /** Index of a measured lower stall, or -1. */

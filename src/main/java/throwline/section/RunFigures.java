@@ -17,7 +17,7 @@ public record RunFigures(double maxLift, double stallAngle, boolean reachesPeak,
     /** The figures of a run. */
     public static RunFigures of(PolarRun run) {
         LiftRun lift = LiftRun.of(run);
-        return new RunFigures(lift.peak().lift(), lift.peak().alpha(), lift.reachesPeak(), zeroLift(lift.points()));
+        return new RunFigures(lift.peak().lift(), lift.stall().alpha(), lift.reachesPeak(), zeroLift(lift.points()));
     }
 
     private static OptionalDouble zeroLift(List<Point> points) {

@@ -54,7 +54,7 @@ final class StallHysteresis {
         MonotoneCubic rising = MonotoneCubic.through(
                 up.points().stream().mapToDouble(Point::alpha).toArray(),
                 up.points().stream().mapToDouble(Point::lift).toArray());
-        double stall = up.peak().alpha();
+        double stall = up.stall().alpha();
         for (int i = 1; i < down.points().size(); i++) {
             Point point = down.points().get(i);
             boolean attachedBelow = point.alpha() > 0.5 * stall;
