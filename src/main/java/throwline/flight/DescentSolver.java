@@ -1,8 +1,5 @@
 package throwline.flight;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -32,28 +29,22 @@ final class DescentSolver {
 
     private final Trimmer trimmer;
     private final Pack pack;
+    private final Attitude atStall;
     private final double stallAlpha;
     private final SteadyDescent balance;
-    private final WarmStartSecant speedRoot;
     private Optional<Attitude> last = Optional.empty();
-    private final List<Found> known = new ArrayList<>();
 
     /**
      * @param trimmer the model in its set-up
      * @param pack with this battery
-     * @param stallAlpha angle of attack at the stall, rad: the end of the branch that is searched
+     * @param atStall the stall: the end of the branch that is searched, and where searches start from
      */
-    DescentSolver(Trimmer trimmer, Pack pack, double stallAlpha) {
+    DescentSolver(Trimmer trimmer, Pack pack, Attitude atStall) {
         this.trimmer = trimmer;
         this.pack = pack;
-        this.stallAlpha = stallAlpha;
+        this.atStall = atStall;
+        stallAlpha = atStall.alpha();
         balance = trimmer.airframe().balance(pack);
-        speedRoot = new WarmStartSecant(ANGLE_TOLERANCE, stallAlpha - Math.toRadians(5), USUAL_SLOPE);
-    }
-
-    /** True where it was made for this stall. */
-    boolean serves(double otherStallAlpha) {
-        return stallAlpha == otherStallAlpha;
     }
 
     /** The descent at a speed. */
@@ -61,15 +52,14 @@ final class DescentSolver {
         double wanted = balance.resultantFor(speed);
         // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
         UnivariateFunction excess = alpha -> excess(attitude(speed, alpha), wanted);
-        nearest(wanted)
-                .ifPresent(near -> speedRoot.expect(near.attitude.alpha(), excess(near.attitude, wanted), near.slope));
-        OptionalDouble alpha = speedRoot.solve(excess, stallAlpha - WIDEST, stallAlpha);
+        double near = stallAlpha - excess(atStall, wanted) / USUAL_SLOPE;
+        OptionalDouble alpha =
+                new WarmStartSecant(ANGLE_TOLERANCE, near, USUAL_SLOPE).solve(excess, stallAlpha - WIDEST, stallAlpha);
         if (alpha.isEmpty()) {
             Outcome outcome = excess.value(stallAlpha) < 0 ? Outcome.TOO_SLOW : Outcome.NOT_FOUND;
             return new Descent(outcome, Optional.empty());
         }
         Attitude attitude = attitude(speed, alpha.getAsDouble());
-        known.add(new Found(attitude, speedRoot.slope()));
         if (Math.abs(attitude.resultant() - wanted) > RESULTANT_TOLERANCE * wanted) {
             return new Descent(Outcome.TOO_FAST, Optional.empty());
         }
@@ -79,14 +69,6 @@ final class DescentSolver {
         return new Descent(outcome, Optional.of(attitude));
     }
 
-    /** The descent found before whose lift is nearest. */
-    private Optional<Found> nearest(double wanted) {
-        return known.stream().min(Comparator.comparingDouble(found -> Math.abs(found.attitude.resultant() - wanted)));
-    }
-
-    /** A descent, and the slope of lift over angle of attack there. */
-    private record Found(Attitude attitude, double slope) {}
-
     private static double excess(Attitude a, double wanted) {
         return a.lift() - Math.sqrt(Math.max(0, wanted * wanted - a.drag() * a.drag()));
     }
@@ -95,12 +77,11 @@ final class DescentSolver {
      * Steady speed straight down, m/s; empty where it was not found. Angle of attack and speed are drawn near together: each
      * attitude gives the angle without lift, on the slope known from the last, and the speed that its drag holds.
      *
-     * @param firstGuess m/s, where no descent was found before
+     * @param firstGuess m/s
      */
     Optional<Double> noseDownSpeed(double firstGuess) {
-        Attitude here =
-                nearest(0).map(Found::attitude).orElseGet(() -> attitude(firstGuess, stallAlpha - Math.toRadians(15)));
-        double slope = speedRoot.slope();
+        Attitude here = attitude(firstGuess, stallAlpha - atStall.lift() / USUAL_SLOPE);
+        double slope = USUAL_SLOPE;
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double shift = here.lift() / slope;
             double speed = balance.speed(0, here.drag());

@@ -51,6 +51,13 @@ final class ElevatorSearch {
         down = elevator.travelDown();
     }
 
+    /** Drops what was learned. */
+    void forget() {
+        perRadian = Optional.empty();
+        perAngle = Optional.empty();
+        last = Optional.empty();
+    }
+
     /** The tail at one attitude of the model. */
     interface Tail {
 

@@ -1,9 +1,7 @@
 package throwline.flight;
 
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,7 +11,10 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 
-/** Flight of a model in a set-up: the questions that a study asks. One thread at a time. */
+/**
+ * Flight of a model in a set-up: the questions that a study asks. No answer depends on what was asked before, to the last digit.
+ * One thread at a time.
+ */
 public final class Flight {
 
     /** A pull is looked at from this far below straight flight, further where the stick lowers flaps, rad. */
@@ -28,7 +29,6 @@ public final class Flight {
     private final RollSolver roller;
     private final ServoLoads servos;
     private final BlowBackSurvey standing;
-    private final Map<Pack, DescentSolver> gliders = new HashMap<>();
 
     /**
      * @param airframe the model
@@ -71,6 +71,7 @@ public final class Flight {
 
     /** The slowest steady flight; empty where it was not found. */
     public Optional<Stall> stall(Pack pack) {
+        trimmer.fresh();
         return stalls.find(pack);
     }
 
@@ -84,25 +85,18 @@ public final class Flight {
         return glider(pack, stall).noseDownSpeed(4 * stall.speed());
     }
 
-    /** The same glider while the stall stays the same, so that each descent starts from those before. */
     private DescentSolver glider(Pack pack, Stall stall) {
-        double alpha = stall.attitude().alpha();
-        DescentSolver glider = gliders.computeIfAbsent(pack, wanted -> new DescentSolver(trimmer, wanted, alpha));
-        if (!glider.serves(alpha)) {
-            glider = new DescentSolver(trimmer, pack, alpha);
-            gliders.put(pack, glider);
-        }
-        return glider;
+        return new DescentSolver(trimmer.fresh(), pack, stall.attitude());
     }
 
     /** Landings from a steady approach. */
     public LandingSimulator lander(GroundHeights ladder, Pack pack, Stall stall, Attitude approach) {
-        return new LandingSimulator(trimmer, ladder, pack, stall, approach);
+        return new LandingSimulator(trimmer.fresh(), ladder, pack, stall, approach);
     }
 
     /** Margin before the stall when a gust from below comes; empty where it was not found. */
     public Optional<GustMargin> gustMargin(Pack pack, Attitude attitude) {
-        return GustMargin.of(trimmer, pack, attitude);
+        return GustMargin.of(trimmer.fresh(), pack, attitude);
     }
 
     /**
@@ -126,11 +120,14 @@ public final class Flight {
         double from = straight.get().alpha() - (moves ? BELOW_FLAPPED : BELOW);
         double available = Math.max(stop, trim + stick.elevator());
         Optional<PullUp> loop =
-                limits(new PullUpSearch(PullUpSearch.Path.LOOP, with, pack, speed, from), trim, available);
+                limits(new PullUpSearch(PullUpSearch.Path.LOOP, with.fresh(), pack, speed, from), trim, available);
         // The wing's most lift hardly depends on how fast the model pitches.
         return loop.flatMap(pull -> pull.limit() == PullUp.Limit.WING
                 ? loop
-                : limits(new PullUpSearch(PullUpSearch.Path.LEVEL_TURN, with, pack, speed, from), trim, available)
+                : limits(
+                                new PullUpSearch(PullUpSearch.Path.LEVEL_TURN, with.fresh(), pack, speed, from),
+                                trim,
+                                available)
                         .map(turn -> pull.turning(turn.load())));
     }
 
@@ -140,7 +137,7 @@ public final class Flight {
 
     /** The slowest level turn at a bank, rad; empty where it was not found. */
     public Optional<TurnStall> turn(Pack pack, Stall stall, double bank) {
-        return TurnStall.at(trimmer, pack, stall, bank);
+        return TurnStall.at(trimmer.fresh(), pack, stall, bank);
     }
 
     /** A whole loop at a pull's limit. */
@@ -157,7 +154,7 @@ public final class Flight {
      * @param elevator rad, trailing edge down positive
      */
     public Attitude held(Pack pack, double speed, double alpha, double elevator) {
-        return trimmer.heldAt(pack, speed, alpha, elevator);
+        return trimmer.fresh().heldAt(pack, speed, alpha, elevator);
     }
 
     /**
@@ -183,17 +180,17 @@ public final class Flight {
 
     /** Static stability at an attitude, elevator held; empty where it was not found. */
     public Optional<Stability> stability(Pack pack, Attitude attitude) {
-        return Stability.of(trimmer, pack, attitude);
+        return Stability.of(trimmer.fresh(), pack, attitude);
     }
 
     /** Why the elevator stands elsewhere in another set-up at the same speed; this flight is the reference. */
     public ElevatorBreakdown sharesTo(Attitude other, Attitude own, Pack pack) {
-        return ElevatorBreakdown.between(trimmer, own, other, pack);
+        return ElevatorBreakdown.between(trimmer.fresh(), own, other, pack);
     }
 
     /** Where the wing first lets go with a roll stick at full; empty where it does not within the angles searched. */
     public Optional<StickStall> lettingGo(Stick.Roll stick, Pack pack, Stall stall) {
-        return new StickStallSearch(trimmer, rolling(stick), stall.speed()).find(pack);
+        return new StickStallSearch(trimmer.fresh(), rolling(stick), stall.speed()).find(pack);
     }
 
     /**

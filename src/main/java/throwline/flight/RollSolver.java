@@ -37,8 +37,6 @@ final class RollSolver {
     private final WingCurves setUp;
     private final LiftingLineSolver solver;
     private final Map<Deflections, WingCurves> curves = new HashMap<>();
-    private Optional<LiftingLineSolution> start = Optional.empty();
-    private final WarmStartSecant root = new WarmStartSecant(HELIX_TOLERANCE, USUAL_HELIX, USUAL_DAMPING);
 
     /**
      * @param airframe the model
@@ -63,11 +61,11 @@ final class RollSolver {
         double semiSpan = airframe.model().wing().semiSpan();
         Rolling rolling = rolling(deflections, speed, alpha);
         double atRest = rolling.value(0);
+        WarmStartSecant root = new WarmStartSecant(HELIX_TOLERANCE, USUAL_HELIX, USUAL_DAMPING);
         OptionalDouble helix = root.solve(rolling, 0, STEEPEST_HELIX);
         if (atRest <= 0 || helix.isEmpty() || !rolling.isSolvedAt(helix.getAsDouble())) {
             return Optional.empty();
         }
-        start = rolling.last;
         double rate = helix.getAsDouble() * speed / semiSpan;
         double damping = -atRest / helix.getAsDouble();
         double yawing =
@@ -112,7 +110,7 @@ final class RollSolver {
         private final List<SectionCurve> curves;
         private final double incidence;
         private final double semiSpan;
-        private Optional<LiftingLineSolution> last = start;
+        private Optional<LiftingLineSolution> last = Optional.empty();
 
         Rolling(List<SectionCurve> curves, double incidence, double semiSpan) {
             this.curves = curves;

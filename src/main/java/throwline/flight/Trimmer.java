@@ -26,7 +26,7 @@ import throwline.section.SectionCurve;
  * tail in the wing's wake, body and drag items, moments about the balance point; the elevator is what makes them vanish.
  * No angle is taken as small except a strip's own downwash angle.
  *
- * <p>Holds the last solution as a start for the next: one thread at a time.
+ * <p>Holds the last solution as a start for the next, within one question: one thread at a time.
  */
 final class Trimmer {
 
@@ -87,6 +87,13 @@ final class Trimmer {
 
     Airframe airframe() {
         return airframe;
+    }
+
+    /** This, ready for another question: what was solved before must not show in the last digits of the next answer. */
+    Trimmer fresh() {
+        last = Optional.empty();
+        elevators.forget();
+        return this;
     }
 
     /** The wing's section curves. */

@@ -62,17 +62,6 @@ final class WarmStartSecant {
         return bracketed(function, low, high);
     }
 
-    /** Slope at the last root. */
-    double slope() {
-        return slope;
-    }
-
-    /** Expects the next root near a point, as far from it as this slope makes of the function's value there. */
-    void expect(double near, double value, double slopeThere) {
-        slope = slopeThere;
-        guess = near - value / slope;
-    }
-
     private OptionalDouble bracketed(UnivariateFunction function, double low, double high) {
         double atLow = function.value(low);
         double atHigh = function.value(high);

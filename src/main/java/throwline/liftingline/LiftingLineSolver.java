@@ -16,6 +16,8 @@ public class LiftingLineSolver {
     private final SolverSettings settings;
     private final NewtonIteration half;
     private Optional<NewtonIteration> whole = Optional.empty();
+    private Optional<LiftingLineSolution> last = Optional.empty();
+    private Optional<NewtonIteration> lastUsed = Optional.empty();
 
     /**
      * A solver for one surface.
@@ -43,6 +45,10 @@ public class LiftingLineSolver {
      * @return the solution; its status says whether it converged
      */
     public LiftingLineSolution solve(LiftingLineProblem problem, Optional<LiftingLineSolution> start) {
+        boolean goesOn = start.isPresent() && last.isPresent() && start.get() == last.get();
+        if (!goesOn) {
+            lastUsed = Optional.empty();
+        }
         return solveFrom(problem, start.map(LiftingLineSolution::circulations));
     }
 
@@ -53,6 +59,10 @@ public class LiftingLineSolver {
         }
         boolean alike = problem.isSymmetric() && (start.isEmpty() || isSymmetric(start.get()));
         NewtonIteration iteration = alike ? half : whole();
+        // Factors are kept along a chain of solutions only: what is solved never depends on what was asked before it.
+        if (lastUsed.isEmpty() || lastUsed.get() != iteration) {
+            iteration.forget();
+        }
         iteration.equations().take(problem);
         if (start.isPresent()) {
             iteration.start(start.get());
@@ -60,7 +70,10 @@ public class LiftingLineSolver {
             iteration.startLinear();
         }
         SolverStatus status = iteration.run(settings);
-        return solution(problem, iteration, status);
+        LiftingLineSolution solution = solution(problem, iteration, status);
+        last = Optional.of(solution);
+        lastUsed = Optional.of(iteration);
+        return solution;
     }
 
     /** The workspace for both sides different, made when it is first needed. */

@@ -59,6 +59,11 @@ final class NewtonIteration {
         return g[i];
     }
 
+    /** Drops the factors kept from earlier problems. */
+    void forget() {
+        kept = false;
+    }
+
     /** Starts from a circulation over speed of all strips. */
     void start(double[] circulation) {
         System.arraycopy(circulation, equations.offset(), g, 0, g.length);
