@@ -21,6 +21,10 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
     public static final double USUAL = 2;
 
     private static final double STEP = Math.toRadians(2);
+
+    /** As in the search for the stall: until half of the wing is past its stall lift may have teeth. */
+    private static final double HALF = 0.5;
+
     private static final int MOST_POINTS = 21;
 
     /** Margin by a walk up from an attitude, tail and elevator left alone; empty where a solve failed or no stall was met. */
@@ -47,11 +51,11 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
                 MOST_POINTS,
                 (alpha, before) -> WingPoint.of(
                         alpha, before.size() == 0 ? attitude.wing() : trimmer.wing(attitude.speed(), alpha)),
-                w -> w.last().lift() < w.get(w.top()).lift());
+                w -> w.size() > 1 && w.last().reading().stalledShare() >= HALF);
         if (!walk.ended()) {
             return Optional.empty();
         }
-        double angle = walk.peak().alpha() - from;
+        double angle = Math.max(0, walk.stall().alpha() - from);
         double first = STEP * walk.firstFall(WingPoint::margin).orElse(Double.POSITIVE_INFINITY);
         double slope = (walk.get(1).lift() - walk.get(0).lift()) / STEP;
         return Optional.of(new GustRise(angle, Math.min(first, angle), slope));

@@ -102,10 +102,14 @@ final class HeightPolar {
         walked.add(end);
     }
 
-    /** Around the highest angle, where it has neighbours: halves of the steps, then the top of a parabola. */
+    /** Around the first top that is nearly the highest, where it has neighbours: halves of the steps, then the top of a parabola. */
     private static void refine(DoubleFunction<Attitude> model, List<Attitude> walked) {
+        double most = walked.stream().mapToDouble(Attitude::lift).max().orElse(0);
         int top = IntStream.range(0, walked.size())
-                .reduce((a, b) -> walked.get(b).lift() > walked.get(a).lift() ? b : a)
+                .filter(i -> walked.get(i).lift() >= NEARLY * most)
+                .filter(i -> i == walked.size() - 1
+                        || walked.get(i + 1).lift() < walked.get(i).lift())
+                .findFirst()
                 .orElse(0);
         if (top == 0 || top == walked.size() - 1) {
             return;

@@ -1,5 +1,7 @@
 package throwline.flight;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,6 +34,12 @@ final class StallFinder {
 
     /** Angles of attack nearer than this are one, rad. */
     private static final double NEAREST = 3e-5;
+
+    /** Share of the most lift from which a top is looked at, as in {@link AngleWalk#stall}. */
+    private static final double NEARLY_ALL = 0.99;
+
+    /** The elevator's stop limits a speed where more travel would lower it by this share at least. */
+    private static final double COSTS = 0.02;
 
     /** First guess of the moment coefficient per rad of angle of attack, elevator held. */
     private static final double USUAL_STABILITY = -1;
@@ -123,7 +131,10 @@ final class StallFinder {
                     return best.isPresent();
                 }
                 walk.add(here);
-                take(here.attitude);
+                // Half stalled, a wing may carry more again at a far higher drag: that is no flying.
+                if (best.isEmpty() || here.reading.stalledShare() < 0.5) {
+                    take(here.attitude);
+                }
                 marks(walk);
                 double highest = best.map(Attitude::alpha).orElse(alpha);
                 if (!Double.isNaN(plateauLift) && !Double.isNaN(onsetLift) && alpha > highest + 1.5 * STEP) {
@@ -268,13 +279,49 @@ final class StallFinder {
         }
 
         private Stall result() {
-            double stall = speedFor(pack, bestLift);
-            double onset = speedFor(pack, Math.min(onsetLift, bestLift));
-            double plateau = speedFor(pack, Math.max(plateauLift, bestLift));
-            Attitude slowest = best.orElseThrow();
-            // A stop that is reached when the wing already lets go limits nothing.
-            boolean limited = elevatorLimited && StallReading.of(slowest.wing()).margin() > 0;
+            Attitude slowest = onFlatTop(best.orElseThrow());
+            boolean limited = elevatorLimited && StallReading.of(slowest.wing()).margin() > 0 && stopCosts(slowest);
+            double stall = speedFor(pack, slowest.lift());
+            double onset = speedFor(pack, Math.min(onsetLift, slowest.lift()));
+            double plateau = speedFor(pack, Math.max(plateauLift, slowest.lift()));
             return new Stall(stall, onset, plateau, limited, slowest, firstStrip, reserve);
+        }
+
+        /** The highest point; on a flat top where lift first comes near its most. */
+        private Attitude onFlatTop(Attitude highest) {
+            Deque<Step> below = new ArrayDeque<>(List.of(new Step(highest)));
+            for (int k = 1; k < MOST_STEPS && below.getFirst().lift() > NEARLY_ALL * highest.lift(); k++) {
+                Step next = new Step(trimmer.at(pack, speed, highest.alpha() - k * STEP));
+                if (!next.converged()) {
+                    return highest;
+                }
+                below.addFirst(next);
+            }
+            AngleWalk<Step> walk = new AngleWalk<>();
+            below.forEach(walk::add);
+            double alpha = walk.stall().alpha();
+            return alpha < highest.alpha() - NEAREST ? trimmer.at(pack, speed, alpha) : highest;
+        }
+
+        /** True where the wing would carry so much more beyond the elevator's stop that the model would fly slower by 2 %. */
+        private boolean stopCosts(Attitude slowest) {
+            double here = StripForces.of(slowest.wing()).liftCoefficient();
+            double most = here;
+            boolean letsGo = false;
+            for (int k = 1; k < MOST_STEPS; k++) {
+                LiftingLineSolution wing = trimmer.wing(speed, slowest.alpha() + k * STEP);
+                StallReading reading = StallReading.of(wing);
+                if (!letsGo && reading.margin() <= 0) {
+                    letsGo = true;
+                    first(wing);
+                }
+                double lift = StripForces.of(wing).liftCoefficient();
+                if (!wing.status().converged() || reading.stalledShare() >= 0.5 && lift < most) {
+                    break;
+                }
+                most = Math.max(most, lift);
+            }
+            return most - here > (Math.pow(1 + COSTS, 2) - 1) * slowest.lift();
         }
     }
 

@@ -16,28 +16,32 @@ public record TurnStall(double bank, double speed, boolean limitedByElevator) {
     /** The walk up begins this far below the stall in straight flight, rad. */
     private static final double BELOW = Math.toRadians(6);
 
-    /** Passes until speed and pitch rate agree to half a per cent; each goes half of the way, for whole ones swing about. */
-    private static final int PASSES = 5;
+    /** The speed is found where the turn's own pitch rate at it gives it again, to this share. */
+    private static final double AGREES = 5e-3;
 
-    /** The slowest turn; empty where a part of it is not a solution. */
+    /** Each pass goes half of the way, for whole ones swing about. */
+    private static final int MOST_PASSES = 16;
+
+    /** The slowest turn; empty where a part of it is not a solution or the speed does not settle. */
     static Optional<TurnStall> at(Trimmer trimmer, Pack pack, Stall stall, double bank) {
         double load = 1 / Math.cos(bank);
         double speed = stall.speed() * Math.sqrt(load);
         double from = stall.attitude().alpha() - BELOW;
-        boolean limited = stall.elevatorLimited();
-        for (int pass = 0; pass < PASSES; pass++) {
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
             double at = speed;
             double pitch = Gravity.STANDARD * (load - 1 / load) / (at * at);
             HeightPolar straight = new HeightPolar(trimmer, pack, at, from);
             HeightPolar turning = new HeightPolar(angle -> trimmer.at(pack, at, angle, pitch), from);
-            // The search for the stall is finer than these walks: only their ratio counts.
-            double next = stall.speed() * Math.sqrt(load * straight.limit() / turning.limit());
-            speed = pass == 0 ? next : (at + next) / 2;
-            limited = turning.limitedByElevator();
             if (!straight.converged() || !turning.converged()) {
                 return Optional.empty();
             }
+            // The search for the stall is finer than these walks: only their ratio counts.
+            double next = stall.speed() * Math.sqrt(load * straight.limit() / turning.limit());
+            if (Math.abs(next - at) < AGREES * at) {
+                return Optional.of(new TurnStall(bank, next, turning.limitedByElevator()));
+            }
+            speed = pass == 0 ? next : (at + next) / 2;
         }
-        return Optional.of(new TurnStall(bank, speed, limited));
+        return Optional.empty();
     }
 }

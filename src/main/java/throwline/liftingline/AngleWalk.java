@@ -41,6 +41,15 @@ public final class AngleWalk<P extends AngleWalk.Point> {
         P at(double alpha, AngleWalk<P> before);
     }
 
+    /** Share of the most lift from which a top begins. */
+    private static final double NEARLY_ALL = 0.99;
+
+    /**
+     * Half width of an ordinary top, rad: lift falls by 0.011 times the square of the degrees from its most (wing of NACA TN
+     * 1270, computed from read data), which is a hundredth of a usual most lift one degree away.
+     */
+    private static final double ORDINARY_TOP = Math.toRadians(1);
+
     private final List<P> points = new ArrayList<>();
     private int top = -1;
     private boolean ended;
@@ -117,6 +126,24 @@ public final class AngleWalk<P extends AngleWalk.Point> {
             return new Peak(middle.alpha(), middle.lift());
         }
         return Peak.of(points.get(top - 1), middle, points.get(top + 1));
+    }
+
+    /**
+     * Stall: the peak, but not more than an ordinary top's half width past where lift first comes within a hundredth of the
+     * peak's. On a flatter top the place of the peak is chance.
+     */
+    public Peak stall() {
+        Peak peak = peak();
+        double wanted = NEARLY_ALL * peak.lift();
+        double begins = get(0).lift() >= wanted
+                ? 0
+                : firstFall(point -> wanted - point.lift(), 0, top).orElse(top);
+        double alpha = value(begins, Point::alpha) + ORDINARY_TOP;
+        if (alpha >= peak.alpha()) {
+            return peak;
+        }
+        double place = firstFall(point -> alpha - point.alpha()).orElse(top);
+        return new Peak(alpha, value(place, Point::lift));
     }
 
     /** First place up to a number of steps at which a quantity is zero or below, straight between the points. */

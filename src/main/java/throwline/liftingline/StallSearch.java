@@ -98,6 +98,7 @@ public final class StallSearch {
         return at(root, before);
     }
 
+    /** The largest lift; on a flat top where lift first comes near it. */
     private WingPoint highest(AngleWalk<WingPoint> walk) {
         WingPoint top = walk.get(walk.top());
         double incidence = new BrentOptimizer(1e-10, TOP_TOLERANCE)
@@ -108,6 +109,8 @@ public final class StallSearch {
                         new UnivariateObjectiveFunction(
                                 a -> at(a, Optional.of(top)).lift()))
                 .getPoint();
-        return at(incidence, Optional.of(top));
+        WingPoint highest = at(incidence, Optional.of(top));
+        double stall = walk.stall().alpha();
+        return stall < highest.alpha() - STEP ? at(stall, Optional.of(top)) : highest;
     }
 }

@@ -6,17 +6,11 @@ import throwline.section.SectionCurve;
 
 /**
  * Blends maximum lift across the ends of hinged surfaces. A section just inside the end of a flap is helped, or hindered,
- * by the flow of its neighbour outside: within a chord of the end the maximum lift goes linearly from the section's
+ * by the flow of its neighbour outside: within half a chord of the end the maximum lift goes linearly from the section's
  * own value to the mean of both sides at the end. The shift of the zero-lift angle stays a step. This is our form of the
  * apparent change of maximum section lift at flap ends that NACA TR 1090 treats; its printed functions were not at hand.
  */
 public final class SurfaceEnds {
-
-    /**
-     * How far an end is felt, over the chord: with one chord the gains of the published pairs of stalls with and without flap
-     * come out nearer than with a half (validation book), and nothing else moves.
-     */
-    private static final double REACH = 1;
 
     private SurfaceEnds() {}
 
@@ -66,7 +60,7 @@ public final class SurfaceEnds {
             return 0;
         }
         double away = Math.abs(grid.control(strip) - grid.edge(edge));
-        double reach = REACH * grid.chord(strip);
+        double reach = grid.chord(strip) / 2;
         if (away >= reach) {
             return 0;
         }

@@ -39,7 +39,7 @@ class NoseHeavyTest {
         Stall usual = stall(airframe, clean, 0.084);
         Stall forward = stall(airframe, clean, 0.060);
         Stall extreme = stall(airframe, clean, 0.030);
-        assertThat(forward.elevatorLimited()).isTrue();
+        assertThat(extreme.elevatorLimited()).isTrue();
         assertThat(forward.speed()).isGreaterThan(usual.speed());
         assertThat(extreme.speed()).isGreaterThan(forward.speed());
     }
