@@ -316,7 +316,7 @@ final class StallFinder {
                     first(wing);
                 }
                 double lift = StripForces.of(wing).liftCoefficient();
-                if (!wing.status().converged() || reading.stalledShare() >= 0.5 && lift < most) {
+                if (!wing.status().converged() || (reading.stalledShare() >= 0.5 && lift < most)) {
                     break;
                 }
                 most = Math.max(most, lift);

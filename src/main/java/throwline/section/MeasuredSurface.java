@@ -49,9 +49,9 @@ final class MeasuredSurface {
         double deflection = surface.deflection();
         double wanted = surface.chordFraction();
         double measured = Math.max(byDeflection.firstKey(), Math.min(byDeflection.lastKey(), deflection));
-        FlapEffect whole = method.effect(deflection, wanted, airfoil.thickness(), reynolds, surface.hinge());
+        FlapEffect whole = method.effect(deflection, wanted, airfoil, reynolds, surface.hinge());
         double knownChord = Math.abs(wanted - chord) <= SAME_CHORD + Math.ulp(1) ? wanted : chord;
-        FlapEffect known = method.effect(measured, knownChord, airfoil.thickness(), reynolds, Hinge.TAPED);
+        FlapEffect known = method.effect(measured, knownChord, airfoil, reynolds, Hinge.TAPED);
         CleanCurve base = measured(measured, reynolds);
         double zeroLift = measured == 0
                 ? base.lift().zeroLiftAngle()

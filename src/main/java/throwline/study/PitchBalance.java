@@ -32,8 +32,8 @@ record PitchBalance(Optional<Double> margin) {
 
     /** Why there is no steady descent. */
     Headline.Unknown why(Descent approach) {
-        boolean unsettled = approach.outcome() == Descent.Outcome.NOT_FOUND
-                || approach.outcome() == Descent.Outcome.ELEVATOR_SHORT;
+        boolean unsettled =
+                approach.outcome() == Descent.Outcome.NOT_FOUND || approach.outcome() == Descent.Outcome.ELEVATOR_SHORT;
         return unsettled && isUnstable() ? new Headline.Unknown("why.unstable") : SetUpAnswer.why(approach);
     }
 

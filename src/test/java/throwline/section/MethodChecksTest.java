@@ -17,7 +17,7 @@ class MethodChecksTest {
             0.12,
             0.03,
             0,
-            List.of(new PolarRun(PolarRun.Kind.DRAG, 200_000, 0, "", "", List.of())));
+            List.of(new PolarRun(PolarRun.Kind.DRAG, 200_000, 0, 0, "", "", List.of())));
 
     private final FlapMethod method = new FlapMethod(FlapTables.load());
 
