@@ -83,7 +83,8 @@ public final class StallSearch {
     private WingPoint crossing(AngleWalk<WingPoint> walk, ToDoubleFunction<WingPoint> quantity) {
         int past = (int) Math.ceil(walk.firstFall(quantity).orElseThrow());
         Optional<WingPoint> before = Optional.of(walk.get(past - 1));
-        // Solved again from below, a point that lay on the edge may lie on this side of it, and there is nothing to search.
+        // Solved again from below, a point that lay on the edge may lie on this side of it, and there is nothing to
+        // search.
         WingPoint far = at(walk.get(past).alpha(), before);
         if (quantity.applyAsDouble(far) >= 0) {
             return far;
