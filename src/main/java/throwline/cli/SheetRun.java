@@ -3,6 +3,7 @@ package throwline.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.report.ReportFile;
@@ -12,6 +13,7 @@ import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.Comparison;
+import throwline.study.Comparison.PackResult;
 import throwline.study.ComparisonStudy;
 import throwline.units.Display;
 
@@ -31,7 +33,7 @@ record SheetRun(List<ReportFile> files, boolean allFound) {
      * @param display units
      * @param model the model
      * @param library its airfoils
-     * @param pack the pack it flies with
+     * @param pack the pack that the sheets are for; the other packs stand on the pocket card
      * @param earlier numbers of an earlier sheet, to mark what has changed; empty for none
      */
     static SheetRun of(
@@ -43,10 +45,13 @@ record SheetRun(List<ReportFile> files, boolean allFound) {
             Pack pack,
             Optional<List<SheetEntry>> earlier) {
         context.terminal().progress(context.words().say("cli.compare.working", model.name()));
+        List<Pack> packs = Stream.concat(Stream.of(pack), model.packs().stream().filter(other -> !other.equals(pack)))
+                .toList();
         Comparison comparison =
-                new ComparisonStudy(new MeasuredSections(), Bands.load()).compare(model, library, List.of(pack));
+                new ComparisonStudy(new MeasuredSections(), Bands.load()).compare(model, library, packs);
         context.terminal().progress(context.words().say("cli.compare.drawing"));
-        SheetAnswer answer = new SheetAnswer(model, comparison.packs().get(0), earlier);
+        List<PackResult> found = comparison.packs();
+        SheetAnswer answer = new SheetAnswer(model, found.get(0), found.subList(1, found.size()), earlier);
         boolean all = answer.pack().setUps().stream()
                 .allMatch(setUp -> setUp.headlines().isComplete());
         return new SheetRun(options.files(context, display, answer), all);

@@ -199,7 +199,8 @@ final class ModelBuilder {
             Map<String, Double> moved = signed(setUp);
             double elevator = moved.getOrDefault(Movable.ELEVATOR, 0.0);
             moved.remove(Movable.ELEVATOR);
-            setUps.add(new SetUp(setUp.name(), moved, elevator));
+            String position = setUp.has(SetUpCheck.SWITCH) ? setUp.text(SetUpCheck.SWITCH) : "";
+            setUps.add(new SetUp(setUp.name(), moved, elevator, position));
         }
         return setUps;
     }

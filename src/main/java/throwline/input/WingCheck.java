@@ -12,7 +12,7 @@ import throwline.units.Unit;
 /** Relations between the measures of an aeroplane that no single value can show. */
 final class WingCheck {
 
-    private static final Set<String> RESERVED = Set.of(Movable.ELEVATOR, "does", "in");
+    private static final Set<String> RESERVED = Set.of(Movable.ELEVATOR, SetUpCheck.SWITCH, "does", "in");
 
     private final Branch root;
     private final Problems problems;

@@ -51,7 +51,7 @@ class SheetCommandTest {
                 first.resolve("throws.csv").toString());
         assertThat(again.exitCode()).isZero();
         assertThat(Files.readString(second.resolve("bench.html"), StandardCharsets.UTF_8))
-                .contains("30.0\u00b0 down", "CHANGED, before: 35.0\u00b0 down");
+                .contains("down, 30.0\u00b0", "CHANGED, before: 35.0\u00b0 down");
     }
 
     @Test

@@ -2,13 +2,15 @@ package throwline.report.sheet;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
+import java.util.Set;
 import java.util.stream.Stream;
-import throwline.linkage.ControlRun.Reach;
+import throwline.model.Servo;
+import throwline.model.Stick;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.data.SheetEntry;
@@ -28,16 +30,16 @@ import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.Side;
 import throwline.words.Words;
 
-/** Every throw of every set-up and stick, to set and tick off on the bench. */
+/** Every throw that must be set, one line a move, to set and tick off on the bench. */
 final class BenchSheet {
 
-    private static final double LETTERS = 6.8;
-    private static final String NONE = "-";
+    private static final double LETTERS = 8.5;
 
     private final SheetAnswer answer;
     private final Words words;
     private final SheetFigures figures;
     private final Changes changes;
+    private final boolean withServos;
     private final Map<String, SheetEntry> numbers = new LinkedHashMap<>();
 
     BenchSheet(SheetAnswer answer, Page page, Words words) {
@@ -45,16 +47,28 @@ final class BenchSheet {
         this.words = words;
         figures = new SheetFigures(page, words);
         changes = new Changes(answer.earlier());
+        withServos = BenchMove.sticks(answer.pack().setUps()).stream()
+                .flatMap(move -> move.sides().stream())
+                .anyMatch(p -> !p.assumedLinkage());
         answer.numbers().forEach(e -> numbers.put(e.key(), e));
     }
 
     SheetDocument document(Size.Paper paper) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(words.say("sheet.caution.motor"), true));
-        blocks.add(new Paragraph(words.say("sheet.bench.how", figures.lengthUnit(), figures.tolerance()), false));
+        blocks.add(new Paragraph(
+                words.say("sheet.bench.how", figures.lengthUnit(), figures.tolerance())
+                        + (withServos ? " " + words.say("sheet.bench.how.servo") : ""),
+                false));
         List<Row> rows = new ArrayList<>();
         answer.pack().setUps().forEach(setUp -> setUp(rows, setUp));
+        List<BenchMove> sticks = BenchMove.sticks(answer.pack().setUps());
+        if (!sticks.isEmpty()) {
+            rows.add(new Band(words.say("sheet.bench.sticks"), ""));
+            sticks.forEach(move -> line(rows, move, stick(move)));
+        }
         blocks.add(new Table(columns(), rows));
+        blocks.add(new Paragraph(words.say("sheet.caution.mix"), true));
         List<String> warnings = new BenchWarnings(answer, figures, words).all();
         if (!warnings.isEmpty()) {
             blocks.add(new SheetDocument.Heading(words.say("sheet.bench.warnings")));
@@ -66,13 +80,12 @@ final class BenchSheet {
         }
         blocks.add(new Paragraph(words.say("sheet.caution.bench"), false));
         blocks.add(new Paragraph(words.say("row.estimate"), false));
+        String title = words.say("sheet.bench.title", answer.model().name());
         return new SheetDocument(
                 "bench",
-                words.say("sheet.bench.title", answer.model().name()),
+                title,
                 words.say("sheet.bench.below", answer.pack().pack().name()),
-                words.say(
-                        "sheet.foot",
-                        words.say("sheet.bench.title", answer.model().name())),
+                words.say("sheet.foot", title),
                 Size.page(paper, LETTERS),
                 blocks);
     }
@@ -80,87 +93,90 @@ final class BenchSheet {
     private List<Column> columns() {
         List<Column> columns = new ArrayList<>();
         columns.add(column("surface", "", 50, false));
-        columns.add(column("stick", "", 60, false));
+        columns.add(column("stick", "", 168, false));
         for (String side : List.of("left", "right")) {
             String group = words.say("sheet.bench.column." + side);
-            columns.add(column("angle", group, 42, true));
-            columns.add(column("straight", group, 34, true));
-            columns.add(column("vertical", group, 33, true));
-            columns.add(column("servo", group, 31, true));
-            columns.add(column("swing", group, 29, true));
+            columns.add(new Column(figures.lengthUnit(), group, 40, true));
+            columns.add(column("angle", group, 58, false));
+            if (withServos) {
+                columns.add(column("servo", group, 34, true));
+            }
+            columns.add(column("tick", group, 20, false));
         }
-        columns.add(column("tolerance", "", 27, true));
-        columns.add(column("tick-left", "", 15, false));
-        columns.add(column("tick-right", "", 15, false));
-        columns.add(column("switch", "", 44, false));
         return columns;
     }
 
     private Column column(String key, String group, double weight, boolean toTheRight) {
-        String head = words.say("sheet.bench.column." + key, figures.lengthUnit(), figures.tolerance());
-        return new Column(head, group, weight, toTheRight);
+        return new Column(words.say("sheet.bench.column." + key), group, weight, toTheRight);
     }
 
     private void setUp(List<Row> rows, SetUpResult result) {
         String setUp = result.setUp().name();
-        rows.add(new Band(setUp, words.say("sheet.bench.switch")));
-        Map<String, List<Position>> lines = new LinkedHashMap<>();
-        for (Position p : result.servos().positions()) {
-            lines.computeIfAbsent(p.surface() + "\t" + p.stick(), key -> new ArrayList<>())
-                    .add(p);
+        rows.add(new Band(
+                setUp, figures.switchBlank(result.setUp()), result.setUp().switchPosition()));
+        List<BenchMove> moves = BenchMove.stands(result);
+        if (moves.isEmpty()) {
+            rows.add(new Remark(words.say("sheet.bench.neutral")));
         }
-        lines.values().forEach(sides -> line(rows, setUp, sides.get(0).stick(), sides));
+        moves.forEach(move -> line(rows, move, words.say("sheet.bench.stands")));
         if (result.servos().mix().isPresent()) {
-            line(rows, setUp, SheetNumbers.MIX, List.of(result.servos().mix().get()));
-            rows.add(new Remark(words.say("sheet.caution.mix")));
+            Position mix = result.servos().mix().get();
+            line(rows, new BenchMove(List.of(setUp), SheetNumbers.MIX, List.of(mix)), words.say("sheet.bench.mix"));
         } else if (!result.setUp().equals(answer.model().reference())) {
-            rows.add(new Remark(words.say("sheet.bench.no-mix") + " " + words.say("sheet.caution.mix")));
+            rows.add(new Remark(words.say("sheet.bench.no-mix")));
         }
     }
 
-    /** One line: both sides where they stand alike, else left and right. */
-    private void line(List<Row> rows, String setUp, String stick, List<Position> sides) {
-        Position first = sides.get(0);
-        boolean elevator = first.surface().equals("elevator");
-        Position right = sides.get(sides.size() - 1);
+    /** Which way the stick is held, and in which set-ups where not in all. */
+    private String stick(BenchMove move) {
+        boolean roll = answer.model().sticks().stream()
+                .anyMatch(stick -> stick instanceof Stick.Roll && stick.name().equals(move.stick()));
+        String held = words.say(roll ? "sheet.bench.roll" : "sheet.bench.pull", move.stick());
+        return move.setUps().size() == answer.pack().setUps().size()
+                ? held
+                : words.say("sheet.bench.stick.in", held, String.join(", ", move.setUps()));
+    }
+
+    private void line(List<Row> rows, BenchMove move, String what) {
+        boolean elevator = move.surface().equals(Servo.ELEVATOR);
         List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(first.surface(), stick.isEmpty() ? Kind.STRONG : Kind.PLAIN));
-        cells.add(Cell.of(stick.equals(SheetNumbers.MIX) ? words.say("sheet.bench.mix") : stick));
-        cells.addAll(numbers(setUp, stick, first));
-        cells.addAll(elevator ? Stream.generate(() -> Cell.of(NONE)).limit(5).toList() : numbers(setUp, stick, right));
-        cells.add(Cell.of(figures.degrees(new EdgeThrow(first.chord()).angleOf(EdgeThrow.TOLERANCE))));
-        cells.add(new Cell("", Kind.TICK));
-        cells.add(elevator ? Cell.of("") : new Cell("", Kind.TICK));
-        cells.add(new Cell("", stick.isEmpty() ? Kind.PLAIN : Kind.BLANK));
+        cells.add(new Cell(move.surface(), Kind.STRONG));
+        cells.add(Cell.of(what));
+        cells.addAll(side(move, move.sides().get(0)));
+        if (elevator) {
+            Stream.generate(() -> Cell.of("")).limit(withServos ? 4 : 3).forEach(cells::add);
+        } else {
+            cells.addAll(side(move, move.sides().get(move.sides().size() - 1)));
+        }
         rows.add(new Cells(cells));
-        remarks(setUp, stick, sides).forEach(text -> rows.add(new Remark(text)));
+        remarks(move).forEach(text -> rows.add(new Remark(text)));
     }
 
-    private List<Cell> numbers(String setUp, String stick, Position p) {
-        EdgeThrow edge = new EdgeThrow(p.chord());
-        return List.of(
-                cell(setUp, stick, p, "angle", figures.angle(p.angle()), this::degrees),
-                Cell.of(figures.length(edge.distance(p.angle()))),
-                Cell.of(figures.length(edge.height(p.angle()))),
-                p.servo()
-                        .map(servo -> cell(
-                                setUp,
-                                stick,
-                                p,
-                                "servo",
-                                bracketed(p, SheetFigures.number(Math.toDegrees(servo), 1)),
-                                this::servo))
-                        .orElse(new Cell(words.say("fly.servo.locked"), Kind.STRONG)),
-                p.swingShare()
-                        .map(share -> new Cell(
-                                bracketed(p, figures.percent(share)),
-                                p.reach() == Reach.BEYOND_SWING ? Kind.STRONG : Kind.PLAIN))
-                        .orElse(Cell.of(NONE)));
+    private List<Cell> side(BenchMove move, Position p) {
+        boolean changed = entries(move, p, "angle")
+                .anyMatch(e -> changes.isNew(e) || changes.was(e, this::degrees).isPresent());
+        List<Cell> cells = new ArrayList<>();
+        cells.add(new Cell(figures.length(new EdgeThrow(p.chord()).distance(p.angle())), Kind.LARGE));
+        cells.add(new Cell(figures.senseAndDegrees(p.angle()), changed ? Kind.CHANGED : Kind.PLAIN));
+        if (withServos) {
+            cells.add(servo(move, p));
+        }
+        cells.add(new Cell("", Kind.TICK));
+        return cells;
     }
 
-    /** What rests on an assumed linkage stands in brackets. */
-    private static String bracketed(Position p, String number) {
-        return p.assumedLinkage() ? "(" + number + ")" : number;
+    private Cell servo(BenchMove move, Position p) {
+        if (p.assumedLinkage()) {
+            return Cell.of("");
+        }
+        if (p.servo().isEmpty()) {
+            return new Cell(words.say("fly.servo.locked"), Kind.STRONG);
+        }
+        boolean changed = entries(move, p, "servo")
+                .anyMatch(e -> changes.was(e, this::servo).isPresent());
+        boolean beyond = p.reach() == Reach.BEYOND_SWING;
+        return new Cell(
+                servo(Math.toDegrees(p.servo().get())), changed ? Kind.CHANGED : beyond ? Kind.STRONG : Kind.PLAIN);
     }
 
     private String degrees(double number) {
@@ -168,42 +184,39 @@ final class BenchSheet {
     }
 
     private String servo(double number) {
-        return SheetFigures.number(number, 1);
+        return SheetFigures.number(number, 1) + "\u00b0";
     }
 
-    private Cell cell(
-            String setUp, String stick, Position p, String quantity, String text, DoubleFunction<String> shown) {
-        return entry(setUp, stick, p, quantity)
-                .filter(e -> changes.isNew(e) || changes.was(e, shown).isPresent())
-                .map(e -> new Cell(text, Kind.CHANGED))
-                .orElse(Cell.of(text));
-    }
-
-    private Optional<SheetEntry> entry(String setUp, String stick, Position p, String quantity) {
+    private Stream<SheetEntry> entries(BenchMove move, Position p, String quantity) {
         String side = p.side().name().toLowerCase(Locale.ROOT);
-        return Optional.ofNullable(numbers.get(String.join("\t", setUp, p.surface(), stick, side, quantity)));
+        return move.setUps().stream()
+                .map(setUp -> String.join("\t", setUp, p.surface(), move.stick(), side, quantity))
+                .flatMap(key -> Optional.ofNullable(numbers.get(key)).stream());
     }
 
-    private List<String> remarks(String setUp, String stick, List<Position> sides) {
-        List<String> was = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
-        for (Position p : sides) {
+    private List<String> remarks(BenchMove move) {
+        Set<String> was = new LinkedHashSet<>();
+        Set<String> remarks = new LinkedHashSet<>();
+        for (Position p : move.sides()) {
             String side = side(p.side());
-            Optional<SheetEntry> angle = entry(setUp, stick, p, "angle");
-            angle.flatMap(e -> changes.was(e, this::degrees))
-                    .ifPresent(then -> was.add(words.say("sheet.changed.angle", side, then)));
-            entry(setUp, stick, p, "servo")
-                    .flatMap(e -> changes.was(e, this::servo))
-                    .ifPresent(then -> was.add(words.say("sheet.changed.servo", side, then)));
-            angle.filter(changes::isNew).ifPresent(e -> remarks.add(words.say("sheet.changed.new", side)));
+            entries(move, p, "angle").forEach(e -> {
+                changes.was(e, this::degrees).ifPresent(then -> was.add(words.say("sheet.changed.angle", side, then)));
+                if (changes.isNew(e)) {
+                    remarks.add(words.say("sheet.changed.new", side));
+                }
+            });
+            entries(move, p, "servo")
+                    .flatMap(e -> changes.was(e, this::servo).stream())
+                    .forEach(then -> was.add(words.say("sheet.changed.servo", side, then)));
             if (p.atItsStop()) {
                 remarks.add(words.say("sheet.bench.stop", side));
             }
         }
+        List<String> all = new ArrayList<>(remarks);
         if (!was.isEmpty()) {
-            remarks.add(0, words.say("sheet.changed", String.join("; ", was)));
+            all.add(0, words.say("sheet.changed", String.join("; ", was)));
         }
-        return remarks.isEmpty() ? List.of() : List.of(String.join(" ", remarks));
+        return all.isEmpty() ? List.of() : List.of(String.join(" ", all));
     }
 
     private String side(Side side) {

@@ -2,17 +2,14 @@ package throwline.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.function.Function;
-import throwline.model.Servo;
+import java.util.function.DoubleUnaryOperator;
 import throwline.model.Stick;
-import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
-import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.Sentences;
 import throwline.report.data.SheetEntry;
-import throwline.report.data.SheetNumbers;
 import throwline.report.sheet.SheetDocument.Block;
 import throwline.report.sheet.SheetDocument.Cell;
 import throwline.report.sheet.SheetDocument.Cells;
@@ -21,7 +18,6 @@ import throwline.report.sheet.SheetDocument.Column;
 import throwline.report.sheet.SheetDocument.Heading;
 import throwline.report.sheet.SheetDocument.Kind;
 import throwline.report.sheet.SheetDocument.Paragraph;
-import throwline.report.sheet.SheetDocument.Remark;
 import throwline.report.sheet.SheetDocument.Row;
 import throwline.report.sheet.SheetDocument.Table;
 import throwline.study.FlightQuantity;
@@ -31,18 +27,20 @@ import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.Manner;
 import throwline.words.Words;
 
-/** What to expect of every set-up, with room for what was measured, and in which order to try them. */
+/** What to expect of every set-up that a person can measure at the field, with room beside it, and in which order to fly. */
 final class FieldCard {
 
-    private static final double LETTERS = 8.2;
-    private static final int ABREAST = 4;
-    private static final String NONE = SheetFigures.NONE;
-    private static final double DEGREE = Math.toDegrees(1);
+    private static final double LETTERS = 8;
+
+    /** Height that a descent is timed over, m. */
+    private static final double HEIGHT = 30;
+
+    /** Pace, m: the marching step of 30 inches (PRACTICE). */
+    private static final double PACE = 0.76;
 
     private final SheetAnswer answer;
     private final Words words;
     private final SheetFigures figures;
-    private final EdgeThrow elevator;
     private final Changes changes;
     private final List<SheetEntry> numbers;
 
@@ -50,26 +48,22 @@ final class FieldCard {
         this.answer = answer;
         this.words = words;
         figures = new SheetFigures(page, words);
-        elevator = ElevatorMixes.edge(answer.model());
         changes = new Changes(answer.earlier());
         numbers = answer.numbers();
     }
 
     SheetDocument document(Size.Paper paper) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.addAll(new BalanceWarning(answer.pack().setUps(), words).blocks());
-        for (String caution : List.of("motor", "failsafe", "range", "place", "people")) {
+        List<SetUpResult> all = answer.pack().setUps();
+        List<Block> blocks = new ArrayList<>(new BalanceWarning(all, words).blocks());
+        for (String caution : List.of("motor", "failsafe", "place", "people")) {
             blocks.add(new Paragraph(words.say("sheet.caution." + caution), caution.equals("motor")));
         }
-        blocks.add(new Heading(words.say("sheet.field.day")));
         blocks.add(day());
-        blocks.add(new Heading(words.say("sheet.field.expect")));
-        List<SetUpResult> all = answer.pack().setUps();
-        for (int from = 0; from < all.size(); from += ABREAST) {
-            blocks.add(expected(all.subList(from, Math.min(all.size(), from + ABREAST))));
-        }
-        blocks.add(new Paragraph(words.say("sheet.field.meaning"), false));
-        mixes(blocks);
+        blocks.add(new Heading(words.say("sheet.field.air")));
+        blocks.add(inTheAir(all));
+        blocks.add(new Heading(words.say("sheet.field.landing")));
+        blocks.add(landing(all));
+        blocks.add(new Paragraph(words.say("sheet.field.meaning", SheetFigures.number(PACE, 2)), false));
         blocks.add(new Heading(words.say("sheet.field.order")));
         blocks.add(new Checks(new FlightOrder(answer.model(), all, figures, words).steps()));
         blocks.add(new Paragraph(words.say("row.estimate"), true));
@@ -88,183 +82,137 @@ final class FieldCard {
         List<Cell> blanks = new ArrayList<>();
         for (String key : List.of("date", "pilot", "wind", "temperature", "battery", "weight")) {
             columns.add(new Column(words.say("sheet.field.day." + key), "", 1, false));
-            blanks.add(new Cell("\n", Kind.BLANK));
+            blanks.add(new Cell(" ", Kind.BLANK));
         }
         return new Table(columns, List.of(new Cells(blanks)));
     }
 
-    private Table expected(List<SetUpResult> setUps) {
+    private Table inTheAir(List<SetUpResult> setUps) {
         List<Column> columns = new ArrayList<>();
-        columns.add(new Column("", "", 88, false));
-        setUps.forEach(r -> columns.add(new Column(r.setUp().name(), "", 112, false)));
+        columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
+        pair(columns, in(words.say("row.stalls"), figures.speedUnit()), 46);
+        pair(columns, in(words.say("row.comein"), figures.speedUnit()), 46);
+        pair(columns, words.say("sheet.field.sink", length(HEIGHT)), 36);
+        pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 72);
+        columns.add(new Column(words.say("sheet.field.expected"), words.say("row.first"), 72, false));
+        columns.add(new Column(words.say("sheet.field.drops.head"), words.say("row.first"), 64, false));
         List<Row> rows = new ArrayList<>();
-        row(rows, "row.stalls", setUps, r -> speed(r, "stallSpeed", r.stallSpeed()));
-        row(rows, "row.comein", setUps, r -> speed(r, "approachSpeed", r.approachSpeed()));
-        row(
-                rows,
-                "row.descent",
-                setUps,
-                r -> number(r, "", "descentAngle", r.descentAngle(), figures::degrees, band(DEGREE, 1), DEGREE));
-        row(
-                rows,
-                "row.sink",
-                setUps,
-                r -> number(r, "", "sinkRate", r.sinkRate(), figures::oneSpeed, figures::speedBand, 1));
-        row(rows, "row.elevator", setUps, this::elevator);
-        row(rows, "row.mix", setUps, this::mix);
-        for (Stick stick : answer.model().sticks()) {
-            if (stick instanceof Stick.Roll) {
-                named(rows, words.say("row.roll.of", stick.name()), setUps, r -> roll(r, stick.name()));
-            }
+        for (SetUpResult r : setUps) {
+            List<Cell> cells = new ArrayList<>();
+            cells.add(new Cell(r.setUp().name(), Kind.STRONG));
+            measured(cells, r, FlightQuantity.STALL_SPEED, "", v -> v, figures::speedWithoutUnit);
+            measured(cells, r, FlightQuantity.APPROACH_SPEED, "", v -> v, figures::speedWithoutUnit);
+            measured(cells, r, FlightQuantity.SINK_RATE, "", sink -> HEIGHT / sink, FieldCard::whole);
+            measured(cells, r, FlightQuantity.ELEVATOR, "", v -> v, this::edge);
+            cells.add(Cell.of(first(r)));
+            cells.add(Cell.of(words.say("sheet.field.drops")));
+            rows.add(new Cells(cells));
         }
-        row(rows, "row.first", setUps, this::first);
-        row(
-                rows,
-                "row.flap-limit",
-                setUps,
-                r -> r.number(FlightQuantity.FLAP_SPEED_LIMIT) instanceof Headline.Unknown unknown
-                        ? figures.noFlapLimit(unknown)
-                        : speed(r, "flapSpeedLimit", r.number(FlightQuantity.FLAP_SPEED_LIMIT)));
-        row(rows, "row.roundout", setUps, r -> length(r, "flareHeight", r.number(FlightQuantity.FLARE_HEIGHT), 1));
-        row(rows, "row.floats", setUps, r -> length(r, "float", r.number(FlightQuantity.FLOAT), 0));
-        row(rows, "row.stops", setUps, r -> length(r, "landingDistance", r.number(FlightQuantity.LANDING_DISTANCE), 0));
-        row(rows, "row.bumps", setUps, r -> speed(r, "gustLimit", r.number(FlightQuantity.GUST_LIMIT)));
         return new Table(columns, rows);
     }
 
-    private String length(SetUpResult r, String quantity, Headline headline, int decimals) {
-        return number(r, "", quantity, headline, v -> SheetFigures.number(v, decimals) + " m", band(1, decimals), 1);
-    }
-
-    private void row(List<Row> rows, String key, List<SetUpResult> setUps, Function<SetUpResult, String> cell) {
-        named(rows, words.say(key), setUps, cell);
-    }
-
-    /** What is expected, and below it a line to write what was measured on. */
-    private void named(List<Row> rows, String name, List<SetUpResult> setUps, Function<SetUpResult, String> cell) {
-        List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(name + "\n \n" + words.say("sheet.field.measured"), Kind.PLAIN));
+    private Table landing(List<SetUpResult> setUps) {
+        List<String> sticks = answer.model().sticks().stream()
+                .filter(Stick.Roll.class::isInstance)
+                .map(Stick::name)
+                .limit(2)
+                .toList();
+        List<Column> columns = new ArrayList<>();
+        columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
+        sticks.forEach(stick -> pair(columns, words.say("sheet.field.roll", stick), 44));
+        pair(columns, in(words.say("row.floats"), words.say("sheet.field.paces")), 48);
+        pair(columns, in(words.say("row.stops"), words.say("sheet.field.paces")), 48);
+        columns.add(new Column(words.say("sheet.field.notes"), "", 90, false));
+        List<Row> rows = new ArrayList<>();
         for (SetUpResult r : setUps) {
-            String text = cell.apply(r);
-            cells.add(text.equals(NONE) ? Cell.of(NONE) : new Cell(text + "\n ", Kind.BLANK));
+            List<Cell> cells = new ArrayList<>();
+            cells.add(new Cell(r.setUp().name(), Kind.STRONG));
+            for (String stick : sticks) {
+                measured(
+                        cells,
+                        r,
+                        FlightQuantity.ROLL_RATE,
+                        stick,
+                        rate -> 2 * Math.PI / rate,
+                        t -> SheetFigures.number(t, 1));
+            }
+            measured(cells, r, FlightQuantity.FLOAT, "", v -> v / PACE, FieldCard::whole);
+            measured(cells, r, FlightQuantity.LANDING_DISTANCE, "", v -> v / PACE, FieldCard::whole);
+            cells.add(new Cell("", Kind.BLANK));
+            rows.add(new Cells(cells));
         }
-        rows.add(new Cells(cells));
+        return new Table(columns, rows);
     }
 
-    private String speed(SetUpResult r, String quantity, Headline headline) {
-        return number(r, "", quantity, headline, figures::speed, figures::speedBand, 1);
+    private String in(String quantity, String unit) {
+        return words.say("sheet.field.in", quantity, unit);
     }
 
-    private Function<Headline.Known, String> band(double factor, int decimals) {
-        return known -> figures.band(known, factor, decimals);
+    /** Two columns of one quantity: what is expected, and what was found. */
+    private void pair(List<Column> columns, String quantity, double weight) {
+        columns.add(new Column(words.say("sheet.field.expected"), quantity, weight, false));
+        columns.add(new Column(words.say("sheet.field.found"), quantity, 32, false));
     }
 
-    private String number(
+    /** What is expected with its band below it, and a blank. */
+    private void measured(
+            List<Cell> cells,
             SetUpResult r,
+            FlightQuantity quantity,
             String stick,
-            String quantity,
-            Headline headline,
-            DoubleFunction<String> shown,
-            Function<Headline.Known, String> band,
-            double factor) {
-        return headline instanceof Headline.Known known
-                ? shown.apply(known.value()) + "\n"
-                        + words.say("sheet.field.likely", band.apply(known))
-                        + before(r, "", stick, quantity, v -> shown.apply(v / factor))
-                : NONE;
-    }
-
-    private String elevator(SetUpResult r) {
-        return r.elevator() instanceof Headline.Known known
-                ? twice(known.value()) + "\n"
-                        + words.say(
-                                "sheet.field.likely",
-                                words.say("row.band", figures.angle(known.low()), figures.angle(known.high())))
-                        + before(r, "", "", "elevator", v -> twice(v / DEGREE))
-                : NONE;
+            DoubleUnaryOperator convert,
+            DoubleFunction<String> print) {
+        Optional<Headline> headline = quantity == FlightQuantity.ROLL_RATE
+                ? r.rollRates().stream()
+                        .filter(roll -> roll.stick().equals(stick))
+                        .map(roll -> roll.rate())
+                        .findFirst()
+                : Optional.of(r.number(quantity));
+        if (headline.isPresent() && headline.get() instanceof Headline.Known known) {
+            double low = convert.applyAsDouble(known.low());
+            double high = convert.applyAsDouble(known.high());
+            String band = words.say("row.band", print.apply(Math.min(low, high)), print.apply(Math.max(low, high)));
+            DoubleFunction<String> shown = v -> print.apply(convert.applyAsDouble(v));
+            cells.add(Cell.of(shown.apply(known.value()) + "\n" + band + before(r, quantity, stick, shown)));
+            cells.add(new Cell("", Kind.BLANK));
+        } else {
+            cells.add(Cell.of(SheetFigures.NONE));
+            cells.add(Cell.of(""));
+        }
     }
 
     /** A line that says what the earlier sheet expected, where that was something else. */
-    private String before(SetUpResult r, String surface, String stick, String quantity, DoubleFunction<String> shown) {
+    private String before(SetUpResult r, FlightQuantity quantity, String stick, DoubleFunction<String> shown) {
         return numbers.stream()
                 .filter(e -> e.setUp().equals(r.setUp().name())
-                        && e.surface().equals(surface)
+                        && e.surface().isEmpty()
                         && e.stick().equals(stick)
-                        && e.quantity().equals(quantity))
+                        && e.quantity().equals(quantity.key()))
                 .findFirst()
-                .flatMap(e -> changes.was(e, shown))
+                .flatMap(e -> changes.was(e, v -> shown.apply(e.unit().startsWith("deg") ? Math.toRadians(v) : v)))
                 .map(then -> "\n" + words.say("sheet.field.before", then))
                 .orElse("");
     }
 
-    /** 7.3 mm down, 6.3 degrees. */
-    private String twice(double angle) {
-        String size = figures.length(elevator.distance(angle)) + " " + figures.lengthUnit();
-        String edge = words.say(angle > 0 ? "row.down" : "row.up", size);
-        return words.say("sheet.field.twice", edge, SheetFigures.number(Math.abs(Math.toDegrees(angle)), 1));
+    private static String whole(double number) {
+        return SheetFigures.number(number, 0);
     }
 
-    private String mix(SetUpResult r) {
-        if (r.setUp().equals(answer.model().reference())) {
-            return NONE;
-        }
-        return r.servos()
-                .mix()
-                .map(p ->
-                        twice(p.angle()) + before(r, Servo.ELEVATOR, SheetNumbers.MIX, "angle", v -> twice(v / DEGREE)))
-                .orElse(words.say("row.none"));
+    private String length(double height) {
+        return words.say("sheet.field.height", Math.round(height), Math.round(height / 0.3048));
     }
 
-    private String roll(SetUpResult r, String stick) {
-        return r.rollRates().stream()
-                .filter(roll -> roll.stick().equals(stick))
-                .findFirst()
-                .map(roll -> number(
-                        r,
-                        stick,
-                        "rollRate",
-                        roll.rate(),
-                        v -> SheetFigures.number(Math.toDegrees(v), 0) + "\u00b0/s",
-                        band(DEGREE, 0),
-                        DEGREE))
-                .orElse(NONE);
+    /** 7.3 down, at the elevator's trailing edge. */
+    private String edge(double angle) {
+        return figures.edgeWithoutUnit(ElevatorMixes.edge(answer.model()), angle);
     }
 
     private String first(SetUpResult r) {
         FirstStall stall = r.firstStall();
-        if (Headlines.known(r.stallSpeed()).isEmpty() || stall.manner() == Manner.NOT_REACHED) {
+        if (!(r.stallSpeed() instanceof Headline.Known) || stall.manner() == Manner.NOT_REACHED) {
             return words.say("row.first.not");
         }
         String where = stall.surface().isEmpty() ? words.say("row.first.bare") : stall.surface();
-        String then = words.say(Sentences.key(stall.manner()));
-        return words.say("sheet.field.first", where, figures.percent(stall.spanFraction()), then);
-    }
-
-    private void mixes(List<Block> blocks) {
-        List<ElevatorMixes.Mix> mixes =
-                ElevatorMixes.of(answer.model(), answer.pack().setUps());
-        if (mixes.isEmpty()) {
-            return;
-        }
-        blocks.add(new Heading(
-                words.say("sheet.field.mixes", answer.model().reference().name())));
-        List<Column> columns = new ArrayList<>();
-        for (String key : List.of("setup", "speed", "sits", "change", "half", "trimmed")) {
-            columns.add(new Column(words.say("sheet.field.mixes." + key), "", 1, false));
-        }
-        List<Row> rows = new ArrayList<>();
-        String last = "";
-        for (ElevatorMixes.Mix mix : mixes) {
-            rows.add(new Cells(List.of(
-                    new Cell(mix.setUp().equals(last) ? "" : mix.setUp(), Kind.STRONG),
-                    Cell.of(figures.speed(mix.speed())),
-                    Cell.of(twice(mix.elevator())),
-                    Cell.of(twice(mix.change())),
-                    Cell.of(mix.half() == 0 ? words.say("row.none") : twice(mix.half())),
-                    new Cell("", Kind.BLANK))));
-            last = mix.setUp();
-        }
-        rows.add(new Remark(words.say("sheet.caution.mix")));
-        blocks.add(new Table(columns, rows));
+        return words.say("sheet.field.first", where, words.say(Sentences.key(stall.manner())));
     }
 }

@@ -3,6 +3,8 @@ package throwline.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
@@ -67,22 +69,18 @@ final class FlightOrder {
                 .findFirst()
                 .orElse(setUps.get(0));
         steps.add(words.say("sheet.order.clean", name(clean), speed(clean.stallSpeed())));
-        for (SetUpResult r : of(Use.TAKE_OFF)) {
-            steps.add(words.say("sheet.order.take-off", name(r), speed(r.approachSpeed())));
-        }
-        for (SetUpResult r : of(Use.FLAP)) {
-            steps.add(words.say("sheet.order.flap", name(r), speed(r.approachSpeed())));
-            steps.add(words.say("sheet.order.flap-stall", name(r), speed(r.stallSpeed())));
-            steps.add(words.say("sheet.order.go-round", name(r)));
-        }
+        together(steps, "take-off", Use.TAKE_OFF, r -> speed(r.approachSpeed()));
+        together(steps, "flap", Use.FLAP, r -> speed(r.approachSpeed()));
+        together(steps, "flap-stall", Use.FLAP, r -> speed(r.stallSpeed()));
+        together(steps, "go-round", Use.FLAP, r -> "");
         for (SetUpResult r : of(Use.AIRBRAKE)) {
             steps.add(words.say(
                     "sheet.order.airbrake",
                     name(r),
                     speed(r.stallSpeed(), FIRST_TRY),
                     speed(clean.stallSpeed(), WAY_BACK)));
-            steps.add(words.say("sheet.order.cloud", name(r)));
         }
+        together(steps, "cloud", Use.AIRBRAKE, r -> "");
         for (Stick stick : model.sticks()) {
             if (stick instanceof Stick.Pull pull && !pull.deflections().equals(Map.of())) {
                 steps.add(words.say("sheet.order.loop", pull.name()));
@@ -95,6 +93,16 @@ final class FlightOrder {
                 .findFirst()
                 .ifPresent(r -> steps.add(words.say("sheet.order.land-airbrake", name(r))));
         return steps;
+    }
+
+    /** One step for all set-ups of a use, each with its speed. */
+    private void together(List<String> steps, String step, Use use, Function<SetUpResult, String> speed) {
+        if (!of(use).isEmpty()) {
+            String names = of(use).stream()
+                    .map(r -> (name(r) + " " + speed.apply(r)).strip())
+                    .collect(Collectors.joining(", "));
+            steps.add(words.say("sheet.order." + step, names));
+        }
     }
 
     private List<SetUpResult> of(Use use) {
@@ -113,7 +121,7 @@ final class FlightOrder {
 
     private String speed(Headline headline, double factor) {
         return Headlines.known(headline)
-                .map(known -> figures.speed(factor * known.value()))
+                .map(known -> figures.oneSpeed(factor * known.value()))
                 .orElse(words.say("chart.none"));
     }
 }

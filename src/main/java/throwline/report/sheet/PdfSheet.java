@@ -16,8 +16,10 @@ public final class PdfSheet {
 
     private static final double TITLE = 1.7;
     private static final double HEADING = 1.2;
-    private static final double LEADING = 1.28;
+    private static final double LEADING = 1.22;
     private static final double CUT = 8;
+    /** Letters of any sheet, points. */
+    private static final double SMALLEST = 8;
 
     private final SheetDocument sheet;
 
@@ -116,7 +118,7 @@ public final class PdfSheet {
         }
 
         void foot() {
-            double points = 0.85 * font;
+            double points = Math.max(SMALLEST, 0.85 * font);
             double at = sheet.size().top() + sheet.size().cardHeight() - edge - 0.3 * font;
             drawn(() -> {
                 canvas.text(sheet.foot(), left, at, points, false);

@@ -18,6 +18,8 @@ final class PdfTable {
     private static final double QUIET = 0.65;
     private static final double THIN = 0.4;
     private static final double THICK = 1;
+    /** Letters of a number to be set on a gauge, over all others. */
+    private static final double LARGE = 1.4;
 
     private final PdfSheet.Flow flow;
     private final Table table;
@@ -97,14 +99,16 @@ final class PdfTable {
 
     private double height(Row row) {
         int most = 1;
+        boolean large = false;
         if (row instanceof Cells cells) {
             for (int i = 0; i < cells.cells().size(); i++) {
                 most = Math.max(most, lines(cells.cells().get(i).text(), i).size());
+                large |= cells.cells().get(i).kind() == Kind.LARGE;
             }
         } else if (row instanceof Remark remark) {
             most = flow.lines(remark.text(), font, flow.width() - 6 * PAD).size();
         }
-        return most * flow.lineHeight(font) + 2 * PAD;
+        return (most + (large ? LARGE - 1 : 0)) * flow.lineHeight(font) + 2 * PAD;
     }
 
     private void row(Row row, double height) {
@@ -113,7 +117,7 @@ final class PdfTable {
             flow.drawn(() -> flow.canvas().patch(flow.left(), top, flow.width(), height, GREY));
             text(band.text(), flow.left() + PAD, top + PAD + font, true);
             if (!band.blank().isEmpty()) {
-                blank(band.blank(), top, height);
+                blank(band, top, height);
             }
         } else if (row instanceof Remark remark) {
             double y = top + PAD + font;
@@ -124,23 +128,31 @@ final class PdfTable {
         } else if (row instanceof Cells cells) {
             line(THIN);
             betweenGroups(top, height);
+            boolean large = cells.cells().stream().anyMatch(cell -> cell.kind() == Kind.LARGE);
+            double drop = large ? (LARGE - 1) * font : 0;
             for (int i = 0; i < cells.cells().size(); i++) {
-                cell(cells.cells().get(i), i, top, height);
+                cell(cells.cells().get(i), i, top, height, drop);
             }
         }
         flow.moveTo(top + height);
     }
 
     /** A line to write on behind a word, on the right. */
-    private void blank(String word, double top, double height) {
+    private void blank(Band band, double top, double height) {
+        String word = band.blank();
         double end = flow.left() + flow.width() - PAD;
         double start = end - 0.28 * flow.width();
         double base = top + height - 2 * PAD;
         text(word, start - flow.measure(word, font) - 2 * PAD, top + PAD + font, false);
-        flow.drawn(() -> flow.canvas().line(start, base, end, base, THIN, 0));
+        if (band.filled().isEmpty()) {
+            flow.drawn(() -> flow.canvas().line(start, base, end, base, THIN, 0));
+        } else {
+            text(band.filled(), start, top + PAD + font, true);
+        }
     }
 
-    private void cell(Cell cell, int column, double top, double height) {
+    /** A cell, its letters on one line with the large ones beside it. */
+    private void cell(Cell cell, int column, double top, double height, double drop) {
         double x = edges[column];
         double width = edges[column + 1] - x;
         if (cell.kind() == Kind.TICK) {
@@ -156,8 +168,14 @@ final class PdfTable {
         if (cell.kind() == Kind.CHANGED) {
             flow.drawn(() -> flow.canvas().box(x + 0.5, top + 0.5, width - 1, height - 1, false));
         }
+        if (cell.kind() == Kind.LARGE) {
+            double points = LARGE * font;
+            double room = x + width - PAD - flow.measure(cell.text(), points);
+            flow.drawn(() -> flow.canvas().text(cell.text(), room, top + PAD + points, points, true));
+            return;
+        }
         boolean strong = cell.kind() == Kind.STRONG || cell.kind() == Kind.CHANGED;
-        lines(lines(cell.text(), column), column, top, strong);
+        lines(lines(cell.text(), column), column, top + drop, strong);
     }
 
     private List<String> lines(String text, int column) {

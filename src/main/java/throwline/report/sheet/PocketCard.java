@@ -2,7 +2,13 @@ package throwline.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import throwline.report.EdgeThrow;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import throwline.model.Servo;
+import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.report.ElevatorMixes;
 import throwline.report.Headlines;
 import throwline.report.Page;
@@ -15,58 +21,59 @@ import throwline.report.sheet.SheetDocument.Kind;
 import throwline.report.sheet.SheetDocument.Paragraph;
 import throwline.report.sheet.SheetDocument.Row;
 import throwline.report.sheet.SheetDocument.Table;
+import throwline.study.Comparison.PackResult;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
 
-/** The few numbers that a pilot looks up at the field, on a card for the tray of the transmitter. */
+/** Card for the transmitter's tray: speeds and mixes with each battery, and what each switch and stick does. */
 final class PocketCard {
 
-    private static final double LETTERS = 7.4;
+    private static final double LETTERS = 8;
 
     private final SheetAnswer answer;
     private final Words words;
     private final SheetFigures figures;
-    private final EdgeThrow elevator;
 
     PocketCard(SheetAnswer answer, Page page, Words words) {
         this.answer = answer;
         this.words = words;
         figures = new SheetFigures(page, words);
-        elevator = ElevatorMixes.edge(answer.model());
     }
 
     SheetDocument document(Size.Paper paper) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.addAll(new BalanceWarning(answer.pack().setUps(), words).blocks());
+        List<Block> blocks = new ArrayList<>(new BalanceWarning(answer.pack().setUps(), words).blocks());
         blocks.add(new Paragraph(words.say("sheet.pocket.caution"), true));
-        blocks.add(speeds());
+        Stream.concat(Stream.of(answer.pack()), answer.others().stream()).forEach(pack -> blocks.add(speeds(pack)));
         blocks.add(new Paragraph(words.say("sheet.caution.mix"), false));
         blocks.add(new Heading(words.say("sheet.pocket.travel")));
         blocks.add(travel());
+        for (Stick stick : answer.model().sticks()) {
+            blocks.add(new Paragraph(words.say("sheet.pocket.stick", stick.name(), moved(stick)), false));
+        }
         blocks.add(new Paragraph(words.say("row.estimate"), false));
         String title = answer.model().name();
         return new SheetDocument(
                 "pocket-card",
                 title,
-                words.say("sheet.pocket.below", answer.pack().pack().name()),
+                words.say("sheet.pocket.below"),
                 words.say("sheet.foot", title),
                 Size.card(paper, LETTERS),
                 blocks);
     }
 
-    private Table speeds() {
+    private Table speeds(PackResult pack) {
         List<Column> columns = new ArrayList<>();
-        columns.add(new Column("", "", 66, false));
-        for (String key : List.of("row.comein", "row.stalls", "row.flap-limit", "row.mix")) {
-            columns.add(new Column(words.say(key), "", 50, false));
+        columns.add(new Column(words.say("sheet.pocket.pack", pack.pack().name()), "", 70, false));
+        for (String key : List.of("row.comein", "row.stalls", "row.flap-limit", "sheet.pocket.mix")) {
+            columns.add(new Column(words.say(key), "", key.equals("sheet.pocket.mix") ? 66 : 46, false));
         }
         List<Row> rows = new ArrayList<>();
-        for (SetUpResult r : answer.pack().setUps()) {
+        for (SetUpResult r : pack.setUps()) {
             boolean reference = r.setUp().equals(answer.model().reference());
-            String none = reference ? "-" : words.say("row.none");
+            String none = reference ? SheetFigures.NONE : words.say("row.none");
             rows.add(new Cells(List.of(
                     new Cell(r.setUp().name(), Kind.STRONG),
                     Cell.of(speed(r.approachSpeed())),
@@ -75,20 +82,18 @@ final class PocketCard {
                             r.number(FlightQuantity.FLAP_SPEED_LIMIT) instanceof Headline.Unknown unknown
                                     ? figures.noFlapLimit(unknown)
                                     : speed(r.number(FlightQuantity.FLAP_SPEED_LIMIT))),
-                    Cell.of(r.servos().mix().map(mix -> edge(mix.angle())).orElse(none)))));
+                    Cell.of(r.servos()
+                            .mix()
+                            .map(mix -> figures.edge(ElevatorMixes.edge(answer.model()), mix.angle()))
+                            .orElse(none)))));
         }
         return new Table(columns, rows);
     }
 
     private String speed(Headline headline) {
         return Headlines.known(headline)
-                .map(known -> figures.speed(known.value()).replace(", ", "\n"))
-                .orElse("-");
-    }
-
-    private String edge(double angle) {
-        String size = figures.length(elevator.distance(angle)) + " " + figures.lengthUnit();
-        return words.say(angle > 0 ? "row.down" : "row.up", size);
+                .map(known -> figures.oneSpeed(known.value()))
+                .orElse(SheetFigures.NONE);
     }
 
     /** Where each lever position puts the surfaces, in per cent of their travel, and which switch it is on. */
@@ -100,8 +105,8 @@ final class PocketCard {
                 .toList();
         List<Column> columns = new ArrayList<>();
         columns.add(new Column("", "", 66, false));
-        surfaces.forEach(surface -> columns.add(new Column(surface, "", 44, false)));
-        columns.add(new Column(words.say("sheet.bench.switch"), "", 60, false));
+        surfaces.forEach(surface -> columns.add(new Column(surface, "", 48, false)));
+        columns.add(new Column(words.say("sheet.bench.switch"), "", 56, false));
         List<Row> rows = new ArrayList<>();
         for (SetUpResult r : answer.pack().setUps()) {
             List<Cell> cells = new ArrayList<>();
@@ -111,9 +116,13 @@ final class PocketCard {
                         .filter(p -> p.surface().equals(surface) && p.stick().isEmpty())
                         .findFirst()
                         .map(p -> share(p.travelShare()))
-                        .orElse("-")));
+                        .orElse(SheetFigures.NONE)));
             }
-            cells.add(new Cell("", Kind.BLANK));
+            SetUp setUp = r.setUp();
+            cells.add(
+                    setUp.switchPosition().isEmpty()
+                            ? new Cell("", Kind.BLANK)
+                            : new Cell(setUp.switchPosition(), Kind.STRONG));
             rows.add(new Cells(cells));
         }
         return new Table(columns, rows);
@@ -121,6 +130,27 @@ final class PocketCard {
 
     private String share(double share) {
         String size = figures.percent(Math.abs(share)) + " %";
-        return share == 0 ? size : words.say(share > 0 ? "row.down" : "row.up", size);
+        return share == 0 ? words.say("sheet.neutral") : words.say(share > 0 ? "row.down" : "row.up", size);
+    }
+
+    /** What full stick adds, surface by surface. */
+    private String moved(Stick stick) {
+        if (stick instanceof Stick.Roll roll) {
+            return new TreeMap<>(roll.throwsBySurface())
+                    .entrySet().stream()
+                            .map(e -> words.say(
+                                    "sheet.pocket.roll",
+                                    e.getKey(),
+                                    figures.angle(-e.getValue().up()),
+                                    figures.angle(e.getValue().down())))
+                            .collect(Collectors.joining("; "));
+        }
+        Stick.Pull pull = (Stick.Pull) stick;
+        Map<String, Double> all = new TreeMap<>(pull.deflections());
+        all.put(Servo.ELEVATOR, pull.elevator());
+        return all.entrySet().stream()
+                .filter(e -> e.getValue() != 0)
+                .map(e -> words.say("sheet.pocket.pull", e.getKey(), figures.angle(e.getValue())))
+                .collect(Collectors.joining("; "));
     }
 }

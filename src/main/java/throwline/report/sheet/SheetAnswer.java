@@ -11,12 +11,14 @@ import throwline.study.Comparison.PackResult;
  * What sheets are made from.
  *
  * @param model the model
- * @param pack all set-ups with one pack
+ * @param pack all set-ups with the pack that the sheets are for
+ * @param others the same with the other packs of the model
  * @param earlier numbers of an earlier sheet, to mark what has changed; empty for none
  */
-public record SheetAnswer(Model model, PackResult pack, Optional<List<SheetEntry>> earlier) {
+public record SheetAnswer(Model model, PackResult pack, List<PackResult> others, Optional<List<SheetEntry>> earlier) {
 
     public SheetAnswer {
+        others = List.copyOf(others);
         earlier = earlier.map(List::copyOf);
     }
 

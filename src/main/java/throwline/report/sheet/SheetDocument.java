@@ -61,6 +61,12 @@ public record SheetDocument(String name, String title, String below, String foot
                     .toList();
         }
 
+        /** What a column is called where it stands alone: its group and its head. */
+        public String label(int column) {
+            Column c = columns.get(column);
+            return (c.group() + " " + c.head()).strip();
+        }
+
         /** True where a column begins or follows a group. */
         public boolean beginsGroup(int column) {
             return column > 0
@@ -117,8 +123,13 @@ public record SheetDocument(String name, String title, String below, String foot
      *
      * @param text on the left
      * @param blank what is to be filled in on the right; empty for nothing
+     * @param filled what it is filled in with; empty for a line to write on
      */
-    public record Band(String text, String blank) implements Row {}
+    public record Band(String text, String blank, String filled) implements Row {
+        Band(String text, String blank) {
+            this(text, blank, "");
+        }
+    }
 
     /** A sentence across the table about the row above it. */
     public record Remark(String text) implements Row {}
@@ -148,6 +159,8 @@ public record SheetDocument(String name, String title, String below, String foot
         CHANGED,
         /** Strong. */
         STRONG,
+        /** The number that is set on a gauge: strong, and larger than all else. */
+        LARGE,
         /** A box to tick. */
         TICK,
         /** Room to write in. */

@@ -1,6 +1,7 @@
 package throwline.report.sheet;
 
 import java.util.Locale;
+import throwline.model.SetUp;
 import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.study.Headline;
@@ -38,9 +39,31 @@ final class SheetFigures {
                 : words.say(angle > 0 ? "row.down" : "row.up", size + DEGREE);
     }
 
-    /** 12.0 degrees, from rad. */
-    String degrees(double angle) {
-        return number(Math.toDegrees(angle), 1) + DEGREE;
+    /** down, 12.0 degrees; neutral where nothing is seen to move. From rad. */
+    String senseAndDegrees(double angle) {
+        String size = number(Math.abs(Math.toDegrees(angle)), 1);
+        return Double.parseDouble(size) == 0
+                ? words.say("sheet.neutral")
+                : words.say(angle > 0 ? "sheet.sense.down" : "sheet.sense.up", size + DEGREE);
+    }
+
+    /** 7.3 down, at a trailing edge, from rad. */
+    String edgeWithoutUnit(EdgeThrow edge, double angle) {
+        String size = length(edge.distance(angle));
+        return Double.parseDouble(size) == 0 ? size : words.say(angle > 0 ? "row.down" : "row.up", size);
+    }
+
+    /** 7.3 mm down, at a trailing edge, from rad. */
+    String edge(EdgeThrow edge, double angle) {
+        String size = length(edge.distance(angle));
+        return Double.parseDouble(size) == 0
+                ? words.say("sheet.neutral")
+                : words.say(angle > 0 ? "row.down" : "row.up", size + " " + lengthUnit());
+    }
+
+    /** What to fill in for the switch that brings in a set-up, or what stands before its name. */
+    String switchBlank(SetUp setUp) {
+        return words.say(setUp.switchPosition().isEmpty() ? "sheet.bench.switch" : "sheet.bench.switch.is");
     }
 
     /** How exactly throws are to be set, in the sheet's unit. */
@@ -62,23 +85,20 @@ final class SheetFigures {
         return number(PER_CENT * share, 0);
     }
 
-    /** 11.5 m/s, 41 km/h: first in the unit that was asked for. */
-    String speed(double speed) {
-        Unit below = page.unitBelowSpeed();
-        int decimals = below == Unit.METRE_PER_SECOND ? 1 : 0;
-        return words.say("sheet.speed", oneSpeed(speed), number(below.fromSi(speed), decimals), below.symbol());
-    }
-
     /** 11.5 m/s, or in the unit that was asked for. */
     String oneSpeed(double speed) {
-        Unit unit = page.units().speed();
-        return number(unit.fromSi(speed), unit.decimals()) + " " + unit.symbol();
+        return speedWithoutUnit(speed) + " " + speedUnit();
     }
 
-    /** 10.8 to 12.2, in that unit. */
-    String speedBand(Headline.Known speed) {
+    /** 11.5, in that unit. */
+    String speedWithoutUnit(double speed) {
         Unit unit = page.units().speed();
-        return band(speed, unit.fromSi(1), unit.decimals());
+        return number(unit.fromSi(speed), unit.decimals());
+    }
+
+    /** The unit of speeds. */
+    String speedUnit() {
+        return page.units().speed().symbol();
     }
 
     /** Why no speed limits the flaps: nothing is moved, the servos suffice, or it is not known. */
@@ -88,11 +108,6 @@ final class SheetFigures {
             case "why.servo-suffices" -> words.say("sheet.flap-limit.suffices");
             default -> words.say("sheet.flap-limit.unknown");
         };
-    }
-
-    /** 10.8 to 12.2. */
-    String band(Headline.Known number, double factor, int decimals) {
-        return words.say("row.band", number(number.low() * factor, decimals), number(number.high() * factor, decimals));
     }
 
     static String number(double value, int decimals) {
