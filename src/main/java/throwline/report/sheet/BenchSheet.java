@@ -93,13 +93,13 @@ final class BenchSheet {
     private List<Column> columns() {
         List<Column> columns = new ArrayList<>();
         columns.add(column("surface", "", 50, false));
-        columns.add(column("stick", "", 168, false));
+        columns.add(column("stick", "", 142, false));
         for (String side : List.of("left", "right")) {
             String group = words.say("sheet.bench.column." + side);
             columns.add(new Column(figures.lengthUnit(), group, 40, true));
             columns.add(column("angle", group, 58, false));
             if (withServos) {
-                columns.add(column("servo", group, 34, true));
+                columns.add(column("servo", group, 54, false));
             }
             columns.add(column("tick", group, 20, false));
         }
@@ -184,7 +184,7 @@ final class BenchSheet {
     }
 
     private String servo(double number) {
-        return SheetFigures.number(number, 1) + "\u00b0";
+        return figures.senseAndDegrees(Math.toRadians(number));
     }
 
     private Stream<SheetEntry> entries(BenchMove move, Position p, String quantity) {
