@@ -1,9 +1,9 @@
 package throwline.report.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import throwline.model.Servo;
@@ -136,8 +136,7 @@ final class PocketCard {
     /** What full stick adds, surface by surface. */
     private String moved(Stick stick) {
         if (stick instanceof Stick.Roll roll) {
-            return new TreeMap<>(roll.throwsBySurface())
-                    .entrySet().stream()
+            return roll.throwsBySurface().entrySet().stream()
                             .map(e -> words.say(
                                     "sheet.pocket.roll",
                                     e.getKey(),
@@ -146,7 +145,7 @@ final class PocketCard {
                             .collect(Collectors.joining("; "));
         }
         Stick.Pull pull = (Stick.Pull) stick;
-        Map<String, Double> all = new TreeMap<>(pull.deflections());
+        Map<String, Double> all = new LinkedHashMap<>(pull.deflections());
         all.put(Servo.ELEVATOR, pull.elevator());
         return all.entrySet().stream()
                 .filter(e -> e.getValue() != 0)

@@ -68,7 +68,8 @@ class SheetStoriesTest {
                 .orElseThrow();
         double angle = Math.toRadians(35);
         assertThat(number(flaps, 2)).isCloseTo(2 * chord * Math.sin(angle / 2), within(0.1));
-        assertThat(Double.parseDouble(flaps.cells().get(4).text().replace("down, ", "").replace("\u00b0", "")))
+        assertThat(Double.parseDouble(
+                        flaps.cells().get(4).text().replace("down, ", "").replace("\u00b0", "")))
                 .isBetween(25.0, 35.0);
         assertThat(number(flaps, 6)).isEqualTo(number(flaps, 2));
     }
