@@ -137,12 +137,12 @@ final class PocketCard {
     private String moved(Stick stick) {
         if (stick instanceof Stick.Roll roll) {
             return roll.throwsBySurface().entrySet().stream()
-                            .map(e -> words.say(
-                                    "sheet.pocket.roll",
-                                    e.getKey(),
-                                    figures.angle(-e.getValue().up()),
-                                    figures.angle(e.getValue().down())))
-                            .collect(Collectors.joining("; "));
+                    .map(e -> words.say(
+                            "sheet.pocket.roll",
+                            e.getKey(),
+                            figures.angle(-e.getValue().up()),
+                            figures.angle(e.getValue().down())))
+                    .collect(Collectors.joining("; "));
         }
         Stick.Pull pull = (Stick.Pull) stick;
         Map<String, Double> all = new LinkedHashMap<>(pull.deflections());
