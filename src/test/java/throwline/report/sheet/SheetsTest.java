@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -20,7 +19,6 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import throwline.model.SetUp;
 import throwline.report.CompareAnswer;
 import throwline.report.Fixture;
 import throwline.report.Page;
@@ -57,7 +55,7 @@ class SheetsTest {
                 earlier);
     }
 
-    private static List<SheetDocument> documents(CompareAnswer from, Size.Paper paper) {
+    static List<SheetDocument> documents(CompareAnswer from, Size.Paper paper) {
         return new Sheets(METRIC, WORDS, paper).documents(answer(from, Optional.empty()));
     }
 
@@ -183,43 +181,6 @@ class SheetsTest {
                 .hasSize(3);
         assertThat(WORDS.say("sheet.bench.mix")).contains("throttle closed");
         assertThat(bench.blocks()).contains(new Paragraph(WORDS.say("sheet.caution.mix"), true));
-    }
-
-    /** What stands at neutral is no work on the bench: each line moves something, and each number on the gauge counts. */
-    @Test
-    void each_line_of_the_bench_sheet_moves_something() {
-        List<Cells> lines = rows(documents(Fixture.orchard(), Size.Paper.A4).get(0)).stream()
-                .filter(Cells.class::isInstance)
-                .map(Cells.class::cast)
-                .toList();
-        assertThat(lines)
-                .isNotEmpty()
-                .allMatch(line -> line.cells().stream()
-                        .anyMatch(cell -> cell.kind() == Kind.LARGE && Double.parseDouble(cell.text()) > 0));
-    }
-
-    /** One page holds six set-ups, at letters that can be read outdoors. */
-    @Test
-    void the_field_card_of_six_set_ups_is_one_page() throws IOException {
-        for (CompareAnswer from : List.of(Fixture.orchard(), Fixture.crowded())) {
-            SheetDocument card = documents(from, Size.Paper.A4).get(1);
-            assertThat(card.size().font()).isGreaterThanOrEqualTo(8);
-            try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(card).content())) {
-                assertThat(pdf.getNumberOfPages()).isOne();
-            }
-        }
-    }
-
-    /** A switch that the file names stands where else there is a line to write on; both batteries are on the card. */
-    @Test
-    void switches_and_batteries() {
-        CompareAnswer from = Fixture.orchard();
-        SheetDocument pocket = documents(from, Size.Paper.A4).get(2);
-        String text = String.join("\n", texts(pocket));
-        from.comparison().model().packs().forEach(pack -> assertThat(text).contains("pack " + pack.name()));
-        SheetFigures figures = new SheetFigures(METRIC, WORDS);
-        assertThat(figures.switchBlank(new SetUp("a", Map.of(), 0, "A up"))).isEqualTo("switch:");
-        assertThat(figures.switchBlank(new SetUp("a", Map.of(), 0))).isEqualTo("switch / position");
     }
 
     @Test
@@ -365,7 +326,7 @@ class SheetsTest {
                 .toList();
     }
 
-    private static List<String> texts(SheetDocument document) {
+    static List<String> texts(SheetDocument document) {
         List<String> texts = new ArrayList<>(List.of(document.title(), document.below(), document.foot()));
         for (Block block : document.blocks()) {
             if (block instanceof Paragraph paragraph) {
