@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import throwline.linkage.ControlRun.Reach;
 import throwline.model.Servo;
 import throwline.model.Stick;
 import throwline.report.EdgeThrow;
