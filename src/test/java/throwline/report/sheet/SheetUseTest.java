@@ -26,7 +26,9 @@ class SheetUseTest {
     /** What stands at neutral is no work on the bench: each line moves something, and each number on the gauge counts. */
     @Test
     void each_line_of_the_bench_sheet_moves_something() {
-        List<Cells> lines = SheetsTest.rows(SheetsTest.documents(Fixture.orchard(), Size.Paper.A4).get(0)).stream()
+        List<Cells> lines = SheetsTest.rows(
+                        SheetsTest.documents(Fixture.orchard(), Size.Paper.A4).get(0))
+                .stream()
                 .filter(Cells.class::isInstance)
                 .map(Cells.class::cast)
                 .toList();
