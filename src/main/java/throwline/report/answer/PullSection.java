@@ -79,7 +79,7 @@ final class PullSection {
         row(rows, loops, "fly.loop.stick", loop -> load(loop.elevatorLoad()));
         row(rows, loops, "fly.loop.tail", loop -> load(loop.tailLoad()));
         row(rows, loops, "fly.loop.radius", loop -> Value.distance(loop.radius()));
-        row(rows, loops, "fly.loop.turn", loop -> Value.distance(loop.turnRadius()));
+        row(rows, loops, "fly.loop.turn", PullSection::turn);
         row(rows, loops, "fly.loop.top", loop -> speed(loop.topSpeed()));
         row(rows, loops, "fly.loop.end", loop -> speed(loop.endSpeed()));
         row(rows, loops, "fly.loop.snap", PullSection::snap);
@@ -125,6 +125,11 @@ final class PullSection {
 
     private static Text radius(double radius) {
         return Value.of(radius, Value.Kind.RADIUS);
+    }
+
+    /** A pull of no more than one g turns no circle. */
+    private static Text turn(Loop loop) {
+        return Double.isFinite(loop.turnRadius()) ? Value.distance(loop.turnRadius()) : Text.say("fly.loop.no-turn");
     }
 
     private static Text snap(Loop loop) {
