@@ -49,7 +49,7 @@ class HostileArgumentsTest {
         assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0, "there are no pipes here");
         for (String since : new String[] {"/dev/zero", pipe.toString()}) {
             ProgramRun run =
-                    ProgramRun.of("sheet", MODEL, "--out", folder.resolve("out").toString(), "--since", since);
+                    ProgramRun.of("sheet", MODEL, "--out", folder.resolve("out").toString(), "--changes-from", since);
             assertThat(run.exitCode()).isEqualTo(2);
             assertThat(run.err()).contains("is not a line of a sheet");
         }
