@@ -35,6 +35,8 @@ public enum Danger {
     MAY_DROP_A_WING(Bad.LANDING, ""),
     /** The landing does not end before the field does, whatever the wind of the file. */
     FIELD_TOO_SHORT(Bad.LANDING, ""),
+    /** The elevator reaches its stop before the wing lets go. */
+    OUT_OF_ELEVATOR(Bad.NOTHING, "note.elevator-before-wing"),
     /** A surface stands further down than anybody has measured at this size. */
     NEVER_MEASURED(Bad.NOTHING, "");
 

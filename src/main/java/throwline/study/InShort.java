@@ -13,7 +13,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import throwline.model.Model;
-import throwline.study.Comparison.PackResult;
 import throwline.study.Danger.Use;
 import throwline.study.HeadlineNumbers.RollRate;
 
@@ -66,13 +65,7 @@ public record InShort(
      * @param setUp name of the set-up
      * @param change expected against the reference at the same speed, rad, trailing edge down positive
      */
-    public record Elevator(String setUp, Headline.Known change) {
-
-        /** True where it could go either way, so that none is programmed. */
-        public boolean eitherWay() {
-            return change.low() <= 0 && change.high() >= 0;
-        }
-    }
+    public record Elevator(String setUp, Headline.Known change) {}
 
     /**
      * What a roll stick brings over the first one.
@@ -84,9 +77,9 @@ public record InShort(
      */
     public record StickGain(String stick, String first, Headline.Known rate, Headline.Known firstRate) {}
 
-    /** What to take away from all set-ups with one pack. */
-    public static InShort of(Model model, PackResult result) {
-        return new Maker(model, result).make();
+    /** What to take away from all set-ups of a model with one pack. */
+    public static InShort of(Model model, List<SetUpResult> setUps) {
+        return new Maker(model, setUps).make();
     }
 
     private static final class Maker {
@@ -96,9 +89,9 @@ public record InShort(
         private final Map<SetUpResult, List<Danger>> dangers = new LinkedHashMap<>();
         private final Optional<SetUpResult> reference;
 
-        Maker(Model model, PackResult result) {
+        Maker(Model model, List<SetUpResult> setUps) {
             this.model = model;
-            setUps = result.setUps();
+            this.setUps = setUps;
             setUps.forEach(setUp -> dangers.put(setUp, Danger.of(setUp, model.field())));
             reference = setUps.stream()
                     .filter(setUp -> setUp.setUp().equals(model.reference()))

@@ -39,7 +39,7 @@ class InShortTest {
         int ruledOut = 0;
         for (int i = 0; i < 2000; i++) {
             PackResult pack = made(random);
-            InShort inShort = InShort.of(MODEL, pack);
+            InShort inShort = InShort.of(MODEL, pack.setUps());
             for (SetUpResult result : pack.setUps()) {
                 List<Danger> dangers = Danger.of(result, MODEL.field());
                 String name = result.setUp().name();
@@ -71,7 +71,7 @@ class InShortTest {
         Random random = new Random(7);
         for (int i = 0; i < 500; i++) {
             PackResult pack = made(random);
-            Optional<InShort.Slowest> slowest = InShort.of(MODEL, pack).slowest();
+            Optional<InShort.Slowest> slowest = InShort.of(MODEL, pack.setUps()).slowest();
             for (SetUpResult result : pack.setUps()) {
                 boolean may = !Danger.anyRulesOut(Danger.of(result, MODEL.field()), Use.LANDING);
                 if (may && result.approachSpeed() instanceof Headline.Known own) {
@@ -89,7 +89,7 @@ class InShortTest {
     @Test
     void aBalanceBehindTheNeutralPointComesFirst() {
         InShort inShort =
-                InShort.of(MODEL, Fixture.unstable().comparison().packs().get(0));
+                InShort.of(MODEL, Fixture.unstable().comparison().packs().get(0).setUps());
         assertThat(inShort.dangers().keySet().iterator().next()).isEqualTo(Danger.BALANCE_BEHIND_NEUTRAL);
         assertThat(inShort.slowest()).isEmpty();
         assertThat(inShort.steeper()).isEmpty();
@@ -98,7 +98,7 @@ class InShortTest {
     @Test
     void whereNothingWasFoundNothingIsNamed() {
         InShort inShort =
-                InShort.of(MODEL, Fixture.nothingFound().comparison().packs().get(0));
+                InShort.of(MODEL, Fixture.nothingFound().comparison().packs().get(0).setUps());
         assertThat(inShort.slowest()).isEmpty();
         assertThat(inShort.elevators()).isEmpty();
         assertThat(inShort.dangers().get(Danger.NO_STEADY_APPROACH)).hasSize(4);

@@ -156,11 +156,13 @@ public final class CompareDocument {
             }
             Text heading =
                     flown.who().isEmpty() ? Text.say("page.verdict") : Text.say("page.verdict.with", flown.who());
-            List<Paragraph> said = Verdicts.of(new Situation(
-                    flown.model(), flown.setUps(), model.comparison().warnings()));
-            Section section = Section.of(heading, said).as(Role.HEADLINE).on(Medium.PAGE);
+            List<Paragraph> said = InShortSection.of(flown.model(), flown.setUps());
+            Section section = Section.of(heading, said).as(Role.HEADLINE);
             boolean warns = flown.setUps().stream().anyMatch(setUp -> setUp.isNoted("note.unstable"));
-            verdicts.add(verdicts.isEmpty() || warns ? section : section.folded());
+            verdicts.add(
+                    verdicts.isEmpty() || warns
+                            ? section
+                            : section.folded().on(Medium.PAGE));
         }
         return verdicts;
     }

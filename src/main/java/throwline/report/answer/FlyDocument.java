@@ -81,11 +81,8 @@ public final class FlyDocument {
     }
 
     private void inShort() {
-        List<Message> beyond = BeyondMeasured.notes(List.of(glance.setUp()));
-        blocks.add(Section.of(
-                        Text.say("page.verdict"), Verdicts.of(new Situation(result.model(), List.of(glance), beyond)))
-                .as(Role.HEADLINE)
-                .on(Medium.PAGE));
+        blocks.add(Section.of(Text.say("page.verdict"), InShortSection.of(result.model(), List.of(glance)))
+                .as(Role.HEADLINE));
     }
 
     private void numbers() {

@@ -1,0 +1,209 @@
+package throwline.report.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import throwline.model.Model;
+import throwline.report.Headlines;
+import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Role;
+import throwline.report.document.Text;
+import throwline.report.document.Text.Join;
+import throwline.report.document.Value;
+import throwline.study.Danger;
+import throwline.study.FlightQuantity;
+import throwline.study.InShort;
+import throwline.study.InShort.Against;
+import throwline.study.InShort.Slowest;
+import throwline.study.InShort.StickGain;
+import throwline.study.SetUpResult;
+
+/** What a flyer must take away, in eight sentences at most: dangers first, the worst of them before the others. */
+final class InShortSection {
+
+    /** The distance flown is given for this loss of height, m. */
+    private static final double LOSS = 10;
+
+    private static final int MOST = 8;
+    private static final int MOST_DANGERS = 3;
+
+    private final Model model;
+    private final List<SetUpResult> setUps;
+    private final InShort inShort;
+
+    private InShortSection(Model model, List<SetUpResult> setUps) {
+        this.model = model;
+        this.setUps = setUps;
+        inShort = InShort.of(model, setUps);
+    }
+
+    /** The sentences about set-ups of a model with one pack, the caution that always holds last. */
+    static List<Paragraph> of(Model model, List<SetUpResult> setUps) {
+        return new InShortSection(model, setUps).sentences();
+    }
+
+    private List<Paragraph> sentences() {
+        List<Paragraph> said = new ArrayList<>(dangers());
+        said.addAll(alone());
+        slowest().ifPresent(said::add);
+        steepest().ifPresent(said::add);
+        elevator().ifPresent(said::add);
+        Optional<Paragraph> roll = sticks().or(this::rollLost);
+        Optional<Paragraph> unknown = Optional.ofNullable(inShort.dangers().get(Danger.NEVER_MEASURED))
+                .map(names -> Paragraph.say("danger." + Danger.NEVER_MEASURED.key()));
+        if (said.size() + (unknown.isPresent() ? 2 : 1) < MOST) {
+            roll.ifPresent(said::add);
+        }
+        unknown.ifPresent(said::add);
+        said.add(Paragraph.say("page.verdict.last"));
+        return said;
+    }
+
+    /** The worst that may hurt, each with the set-ups that it holds for; all stand in the notes. */
+    private List<Paragraph> dangers() {
+        return inShort.dangers().entrySet().stream()
+                .filter(danger -> danger.getKey() != Danger.NEVER_MEASURED)
+                .limit(MOST_DANGERS)
+                .map(this::danger)
+                .toList();
+    }
+
+    private Paragraph danger(Map.Entry<Danger, List<String>> danger) {
+        boolean all = danger.getValue().size() == setUps.size() && setUps.size() > 1;
+        Text who = all ? Text.say("danger.all") : Text.names(danger.getValue());
+        Paragraph said = about(who, Text.say("danger." + danger.getKey().key()));
+        return new Paragraph(Role.DANGER, said.lead(), said.text());
+    }
+
+    /** Where there is nothing to compare with: the set-up by itself. */
+    private List<Paragraph> alone() {
+        SetUpResult only = setUps.get(0);
+        boolean told = setUps.size() == 1
+                && Headlines.known(only.approachSpeed()).isPresent()
+                && Headlines.known(only.descentAngle())
+                        .filter(angle -> angle.value() > 0)
+                        .isPresent();
+        if (!told) {
+            return List.of();
+        }
+        double speed = Headlines.known(only.approachSpeed()).orElseThrow().value();
+        double angle = Headlines.known(only.descentAngle()).orElseThrow().value();
+        Text said = Text.say("page.verdict.alone", Value.speed(speed), ahead(angle));
+        return List.of(about(Text.name(only.setUp().name()), withRoundOut(said, only)));
+    }
+
+    private Optional<Paragraph> slowest() {
+        return inShort.slowest().filter(s -> setUps.size() > 1).map(this::slowest);
+    }
+
+    private Paragraph slowest(Slowest slowest) {
+        if (slowest.all()) {
+            double least = setUps.stream()
+                    .flatMap(s -> Headlines.known(s.approachSpeed()).stream())
+                    .mapToDouble(known -> known.value())
+                    .min()
+                    .orElseThrow();
+            return new Paragraph(
+                    Role.PLAIN,
+                    Text.say("page.verdict.slow.about"),
+                    Text.say("page.verdict.slow.close", Value.speed(least), Value.speed(slowest.speed())));
+        }
+        String key = slowest.setUps().size() == 1 ? "page.verdict.slow.one" : "page.verdict.slow.some";
+        return about(Text.names(slowest.setUps()), Text.say(key, Value.speed(slowest.speed())));
+    }
+
+    /** The steepest way down that may be recommended, or that none is clearly steeper. */
+    private Optional<Paragraph> steepest() {
+        if (inShort.steeper().isEmpty()) {
+            List<String> close = inShort.noSteeper().stream().map(Against::setUp).toList();
+            return close.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(about(
+                            Text.names(close),
+                            Text.say("page.verdict.steep.close", model.reference().name())));
+        }
+        Against steep = inShort.steeper().get(0);
+        Text every = ahead(steep.own().value());
+        Text instead = ahead(steep.reference().value());
+        Optional<String> slower = inShort.slowest()
+                .map(s -> s.setUps().get(0))
+                .filter(name -> !inShort.slowest().orElseThrow().setUps().contains(steep.setUp()));
+        Text said = slower.map(name -> Text.say("page.verdict.steep.not-slower", name, every, instead))
+                .orElseGet(() -> Text.say("page.verdict.steep", every, instead));
+        SetUpResult result = setUps.stream()
+                .filter(s -> s.setUp().name().equals(steep.setUp()))
+                .findFirst()
+                .orElseThrow();
+        return Optional.of(about(Text.name(steep.setUp()), withRoundOut(said, result)));
+    }
+
+    private static Text withRoundOut(Text said, SetUpResult setUp) {
+        return Headlines.known(setUp.number(FlightQuantity.FLARE_HEIGHT))
+                .map(height -> Text.join(
+                        Join.BLANK,
+                        List.of(said, Text.say("page.verdict.round-out", Value.of(height.value(), Value.Kind.HEIGHT)))))
+                .orElse(said);
+    }
+
+    private static Text ahead(double angle) {
+        return Value.distance(LOSS / Math.tan(angle));
+    }
+
+    /** The elevator to program; where all may go either way, that. */
+    private Optional<Paragraph> elevator() {
+        double chord = model.tail().throwChord();
+        List<Text> mixes = inShort.elevators().stream()
+                .flatMap(each -> each.change().startingMix().stream()
+                        .map(mix -> Text.say("page.verdict.mix.one", new Value.Edge(mix, chord), each.setUp())))
+                .toList();
+        if (!mixes.isEmpty()) {
+            return Optional.of(new Paragraph(
+                    Role.PLAIN,
+                    Text.say("page.verdict.mix.about"),
+                    Text.say("page.verdict.mix", Text.join(Join.AND, mixes))));
+        }
+        List<String> open = inShort.elevators().stream()
+                .filter(each -> each.change().mayGoEitherWay())
+                .map(InShort.Elevator::setUp)
+                .toList();
+        return open.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Paragraph(
+                        Role.PLAIN,
+                        Text.say("page.verdict.mix.close.about", Text.names(open)),
+                        Text.say("page.verdict.mix.close")));
+    }
+
+    /** What the first other roll stick brings over the first one. */
+    private Optional<Paragraph> sticks() {
+        return inShort.sticks().stream().findFirst().map(this::stick);
+    }
+
+    private Paragraph stick(StickGain gain) {
+        boolean close = gain.rate().tooCloseTo(gain.firstRate());
+        Text rate = Value.of(gain.rate().value(), Value.Kind.RATE);
+        Text first = Value.of(gain.firstRate().value(), Value.Kind.RATE);
+        return about(
+                Text.name(gain.stick()),
+                close
+                        ? Text.say("page.verdict.stick.close", gain.first())
+                        : Text.say("page.verdict.stick", rate, first, gain.first()));
+    }
+
+    private Optional<Paragraph> rollLost() {
+        return inShort.rollLost().stream()
+                .findFirst()
+                .map(lost -> about(
+                        Text.name(lost.setUp()),
+                        Text.say(
+                                "page.verdict.roll",
+                                Value.of(lost.own().value(), Value.Kind.RATE),
+                                Value.of(lost.reference().value(), Value.Kind.RATE))));
+    }
+
+    /** A sentence that begins with the names of set-ups. */
+    private static Paragraph about(Text names, Text said) {
+        return new Paragraph(Role.PLAIN, Text.say("page.verdict.about", new Text.Capital(names)), said);
+    }
+}
