@@ -43,8 +43,9 @@ public record InShort(
      * @param setUps names of those that cannot be told apart, the slowest first
      * @param speed a speed to come in at that serves each of them, m/s
      * @param all true where no two set-ups can be told apart
+     * @param passedOver true where a set-up that a danger rules out lands slower
      */
-    public record Slowest(List<String> setUps, double speed, boolean all) {
+    public record Slowest(List<String> setUps, double speed, boolean all, boolean passedOver) {
         public Slowest {
             setUps = List.copyOf(setUps);
         }
@@ -146,7 +147,12 @@ public record InShort(
             double serves =
                     like.stream().mapToDouble(s -> s.speed().value()).max().orElseThrow();
             boolean all = like.size() == setUps.size();
-            return Optional.of(new Slowest(like.stream().map(Speed::name).toList(), serves, all));
+            boolean passedOver = setUps.stream()
+                    .filter(setUp -> !mayBeNamed(setUp, Use.LANDING))
+                    .anyMatch(setUp -> known(setUp.approachSpeed())
+                            .filter(speed -> speed.value() < first.value())
+                            .isPresent());
+            return Optional.of(new Slowest(like.stream().map(Speed::name).toList(), serves, all, passedOver));
         }
 
         private List<Against> steep(boolean clearly) {

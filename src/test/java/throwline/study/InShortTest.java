@@ -97,8 +97,8 @@ class InShortTest {
 
     @Test
     void whereNothingWasFoundNothingIsNamed() {
-        InShort inShort =
-                InShort.of(MODEL, Fixture.nothingFound().comparison().packs().get(0).setUps());
+        InShort inShort = InShort.of(
+                MODEL, Fixture.nothingFound().comparison().packs().get(0).setUps());
         assertThat(inShort.slowest()).isEmpty();
         assertThat(inShort.elevators()).isEmpty();
         assertThat(inShort.dangers().get(Danger.NO_STEADY_APPROACH)).hasSize(4);

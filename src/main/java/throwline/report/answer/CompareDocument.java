@@ -160,9 +160,7 @@ public final class CompareDocument {
             Section section = Section.of(heading, said).as(Role.HEADLINE);
             boolean warns = flown.setUps().stream().anyMatch(setUp -> setUp.isNoted("note.unstable"));
             verdicts.add(
-                    verdicts.isEmpty() || warns
-                            ? section
-                            : section.folded().on(Medium.PAGE));
+                    verdicts.isEmpty() || warns ? section : section.folded().on(Medium.PAGE));
         }
         return verdicts;
     }

@@ -109,19 +109,25 @@ final class InShortSection {
                     Text.say("page.verdict.slow.about"),
                     Text.say("page.verdict.slow.close", Value.speed(least), Value.speed(slowest.speed())));
         }
-        String key = slowest.setUps().size() == 1 ? "page.verdict.slow.one" : "page.verdict.slow.some";
+        boolean one = slowest.setUps().size() == 1;
+        String key = slowest.passedOver()
+                ? one ? "page.verdict.slow.safe" : "page.verdict.slow.safe-some"
+                : one ? "page.verdict.slow.one" : "page.verdict.slow.some";
         return about(Text.names(slowest.setUps()), Text.say(key, Value.speed(slowest.speed())));
     }
 
     /** The steepest way down that may be recommended, or that none is clearly steeper. */
     private Optional<Paragraph> steepest() {
         if (inShort.steeper().isEmpty()) {
-            List<String> close = inShort.noSteeper().stream().map(Against::setUp).toList();
+            List<String> close =
+                    inShort.noSteeper().stream().map(Against::setUp).toList();
             return close.isEmpty()
                     ? Optional.empty()
                     : Optional.of(about(
                             Text.names(close),
-                            Text.say("page.verdict.steep.close", model.reference().name())));
+                            Text.say(
+                                    "page.verdict.steep.close",
+                                    model.reference().name())));
         }
         Against steep = inShort.steeper().get(0);
         Text every = ahead(steep.own().value());

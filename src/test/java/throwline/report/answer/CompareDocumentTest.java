@@ -52,7 +52,7 @@ class CompareDocumentTest {
                 .replaceAll("\\s+", " ");
         assertThat(text.indexOf("Do not fly it so: move the balance forward.")).isBetween(0, text.indexOf("Stalls at"));
         assertThat(text.split("Do not fly it so", -1))
-                .hasSize(1 + Fixture.unstable().comparison().packs().size());
+                .hasSize(1 + 2 * Fixture.unstable().comparison().packs().size());
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static throwline.study.FlightQuantity.APPROACH_SPEED;
 import static throwline.study.FlightQuantity.DESCENT_ANGLE;
 import static throwline.study.FlightQuantity.ELEVATOR_CHANGE;
+import static throwline.study.FlightQuantity.LANDING_DISTANCE;
+import static throwline.study.FlightQuantity.LANDING_DISTANCE_IN_WIND;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,18 +28,18 @@ import throwline.words.Message;
 import throwline.words.Words;
 
 /** Which sentence is said when; every number here is invented. */
-class VerdictsTest {
+class InShortSectionTest {
 
     private static final String LAST =
             "An estimate for planning, not proof. Try it high, and take an experienced pilot with you.";
 
     private final CompareAnswer answer = Fixture.orchard();
 
-    private List<String> said(UnaryOperator<SetUpResult> change, Message... warnings) {
+    private List<String> said(UnaryOperator<SetUpResult> change) {
         PackResult pack = answer.comparison().packs().get(0);
         List<SetUpResult> changed = pack.setUps().stream().map(change).toList();
         Figures figures = new Figures(Page.of(80, true, false, Display.metric()), Words.load());
-        return Verdicts.of(new Situation(answer.comparison().model(), changed, List.of(warnings))).stream()
+        return InShortSection.of(answer.comparison().model(), changed).stream()
                 .map(said -> (figures.show(said.lead()) + " " + figures.show(said.text()))
                         .replace('\u00a0', ' ')
                         .strip())
@@ -96,8 +98,8 @@ class VerdictsTest {
                         Side.BOTH, 0.5, "", is(result, "airbrake") ? Manner.MAY_DROP_A_WING : Manner.SAGS))
                 .get());
         assertThat(said)
-                .contains("Clean: you run out of up elevator before the wing lets go.")
-                .contains("Airbrake: may drop a wing when flown too slowly. Keep to the speed to come in at.");
+                .contains("Clean: you run out of up elevator before the wing stalls.")
+                .contains("Airbrake: may drop a wing when flown too slowly. Keep to the approach speed.");
     }
 
     @Test
@@ -126,10 +128,57 @@ class VerdictsTest {
     }
 
     @Test
-    void flaps_that_nobody_measured_are_spoken_of_only_where_the_study_warned() {
+    void flaps_that_nobody_measured_are_spoken_of_where_they_go_far_down() {
         String sentence = "Nobody has measured flaps this far down at this size: steepness may be out by a third.";
-        assertThat(said(result -> result)).doesNotContain(sentence);
-        assertThat(said(result -> result, Message.of("note.no-flap-measured"))).contains(sentence);
+        assertThat(said(result -> result)).contains(sentence);
+        SetUpResult clean = answer.comparison().packs().get(0).setUps().get(0);
+        assertThat(said(result -> clean)).doesNotContain(sentence);
+    }
+
+    /** Whatever its numbers are, a set-up that drops in after its round-out is not recommended for landing or steepness. */
+    @Test
+    void a_set_up_that_ends_its_round_out_below_its_stall_is_warned_of_and_not_recommended() {
+        List<String> said = said(result -> {
+            boolean brake = is(result, "airbrake");
+            SetUpResult changed =
+                    with(result, sure(brake ? 9 : 12), sure(Math.atan(brake ? 10.0 / 27 : 10.0 / 71)), sure(0));
+            return brake
+                    ? new Copy(changed)
+                            .notes(List.of(Message.of("note.flare-stalls")))
+                            .get()
+                    : changed;
+        });
+        assertThat(said.get(0)).startsWith("Airbrake: pulled level for landing, it ends below its stall");
+        assertThat(said.subList(1, said.size()))
+                .noneMatch(s -> s.contains("lands slowest") && s.startsWith("Airbrake"))
+                .noneMatch(s -> s.contains("comes down steeper") && s.startsWith("Airbrake"));
+    }
+
+    @Test
+    void who_lands_slower_but_is_warned_of_is_passed_over() {
+        List<String> said = said(result -> {
+            boolean brake = is(result, "airbrake");
+            SetUpResult changed =
+                    with(result, sure(is(result, "landing flap") ? 9 : brake ? 10 : 12), sure(0.2), sure(0));
+            return is(result, "landing flap")
+                    ? new Copy(changed)
+                            .stall(new FirstStall(Side.LEFT, 0.7, "ailerons", Manner.MAY_DROP_A_WING))
+                            .get()
+                    : changed;
+        });
+        assertThat(said.get(0)).startsWith("Landing flap: may drop a wing");
+        assertThat(said).contains("Airbrake: the slowest to land with that is not warned of. Come in at 10.0 m/s.");
+    }
+
+    @Test
+    void there_are_eight_sentences_at_most() {
+        List<String> codes =
+                List.of("note.unstable", "note.servo.overpowered", "note.flare-stalls", "note.tail-near-stall");
+        assertThat(said(result -> new Copy(result)
+                        .notes(codes.stream().map(Message::of).toList())
+                        .get()))
+                .hasSizeLessThanOrEqualTo(8);
+        assertThat(said(result -> result)).hasSizeLessThanOrEqualTo(8);
     }
 
     @Test
@@ -145,7 +194,10 @@ class VerdictsTest {
     }
 
     private static SetUpResult with(SetUpResult result, Headline approach, Headline descent, Headline change) {
-        return new Copy(result).numbers(approach, descent, change).get();
+        return new Copy(result)
+                .numbers(approach, descent, change)
+                .stall(new FirstStall(Side.BOTH, 0.3, "flaps", Manner.SAGS))
+                .get();
     }
 
     /** A result with some numbers changed. */
@@ -187,7 +239,17 @@ class VerdictsTest {
             return new SetUpResult(
                     of.setUp(),
                     of.headlines()
-                            .with(Map.of(APPROACH_SPEED, approach, DESCENT_ANGLE, descent, ELEVATOR_CHANGE, change)),
+                            .with(Map.of(
+                                    APPROACH_SPEED,
+                                    approach,
+                                    DESCENT_ANGLE,
+                                    descent,
+                                    ELEVATOR_CHANGE,
+                                    change,
+                                    LANDING_DISTANCE,
+                                    sure(40),
+                                    LANDING_DISTANCE_IN_WIND,
+                                    sure(35))),
                     stall,
                     of.sweep(),
                     of.load(),
