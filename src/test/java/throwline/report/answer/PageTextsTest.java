@@ -2,6 +2,7 @@ package throwline.report.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,8 @@ class PageTextsTest {
 
     @Test
     void the_book_has_every_case() throws Exception {
-        var book = new Validation(new MeasuredSections(), new PackedAirfoils()).run(CaseFolder.packed());
+        var book =
+                new Validation(new MeasuredSections(), new PackedAirfoils()).run(CaseFolder.at(Path.of("validation")));
         String html = Answers.html(Answers.book(book));
         PageDom page = PageDom.of(html);
         String said = PageDom.said(page.all("body").get(0));
