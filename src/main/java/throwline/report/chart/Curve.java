@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
-import org.snakeyaml.engine.v2.exceptions.Mark;
 import throwline.study.Headline;
 
 /**

@@ -16,8 +16,10 @@ final class LabelPlacer {
     private static final double[] DISTANCES = {9, 16, 26, 38, 52, 68, 86};
 
     private static final int DIRECTIONS = 16;
-    /** Costs in points of distance: covering a label, leaving the page, covering a bit of a curve. */
-    private static final double LABEL_COVERED = 10_000;
+    /** Costs in points of distance: covering a label, crossing the way to one, leaving the page, covering a bit of a curve. */
+    private static final double LABEL_COVERED = 40_000;
+
+    private static final double WAY_CROSSED = 5_000;
 
     private static final double OUTSIDE = 100_000;
     private static final double CURVE_COVERED = 12;
@@ -88,10 +90,10 @@ final class LabelPlacer {
         Line2D way = leader(x, y, candidate);
         double cost = 0;
         for (Rectangle2D other : taken) {
-            cost += way.intersects(other) ? LABEL_COVERED / 2 : 0;
+            cost += way.intersects(other) ? WAY_CROSSED : 0;
         }
         for (Line2D other : leaders) {
-            cost += other.intersects(candidate) || other.intersectsLine(way) ? LABEL_COVERED / 2 : 0;
+            cost += other.intersects(candidate) || other.intersectsLine(way) ? WAY_CROSSED : 0;
         }
         return cost;
     }
