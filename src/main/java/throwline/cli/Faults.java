@@ -3,7 +3,9 @@ package throwline.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -15,6 +17,9 @@ final class Faults {
 
     /** System property that makes an internal fault show its stack trace; for those who work on the program. */
     private static final String TRACE = "throwline.trace";
+
+    /** A chain of causes may run in a circle. */
+    private static final int MOST_CAUSES = 20;
 
     private final Terminal terminal;
     private final Words words;
@@ -39,7 +44,7 @@ final class Faults {
 
     /** Something that must not happen. */
     int internal(Throwable fault) {
-        if (fault instanceof NoFontException) {
+        if (lacksFont(fault)) {
             terminal.message(words.say("cli.fault.font"));
         } else if (fault instanceof OutOfMemoryError) {
             terminal.message(words.say("cli.fault.memory"));
@@ -52,6 +57,13 @@ final class Faults {
             terminal.message(trace.toString());
         }
         return ExitCode.INTERNAL_FAULT.number();
+    }
+
+    /** Templates wrap what their pictures throw. */
+    private static boolean lacksFont(Throwable fault) {
+        return Stream.iterate(fault, Objects::nonNull, Throwable::getCause)
+                .limit(MOST_CAUSES)
+                .anyMatch(NoFontException.class::isInstance);
     }
 
     /** The command line cannot be read. */

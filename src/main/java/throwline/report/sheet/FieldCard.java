@@ -91,9 +91,9 @@ final class FieldCard {
         List<Column> columns = new ArrayList<>();
         columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
         pair(columns, in(words.say("row.stalls"), figures.speedUnit()), 46);
-        pair(columns, in(words.say("row.comein"), figures.speedUnit()), 46);
-        pair(columns, words.say("sheet.field.sink", length(HEIGHT)), 36);
-        pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 72);
+        pair(columns, in(words.say("row.comein"), figures.speedUnit()), 52);
+        pair(columns, words.say("sheet.field.sink", length(HEIGHT)), 52);
+        pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 62);
         columns.add(new Column(words.say("sheet.field.expected"), words.say("row.first"), 72, false));
         columns.add(new Column(words.say("sheet.field.drops.head"), words.say("row.first"), 64, false));
         List<Row> rows = new ArrayList<>();
