@@ -5,10 +5,11 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.SplittableRandom;
 import throwline.input.PackedAirfoils;
 
 /**
- * A model that could exist, made up from a seed: 1 to 3 m span, 1 to 8 kg, flaps and ailerons, a tail of usual size
+ * A model that could exist, made up from a seed (neighbouring seeds give models that are not alike): 1 to 3 m span, 1 to 8 kg, flaps and ailerons, a tail of usual size
  * (ranges: common practice, no source). Written as a file in several ways that mean the same, and heavier or in thinner
  * air.
  */
@@ -19,7 +20,7 @@ final class PlausibleModel {
     private static final double INCH = 0.0254;
     private static final double POUND = 0.45359237;
 
-    private final long seed;
+    private final long partsSeed;
     private final Random random;
     private final double span;
     private final double chord;
@@ -28,9 +29,9 @@ final class PlausibleModel {
     private final double balance;
 
     PlausibleModel(long seed) {
-        this.seed = seed;
-        random = new Random(seed);
-        random.nextDouble();
+        SplittableRandom mixed = new SplittableRandom(seed);
+        random = new Random(mixed.nextLong());
+        partsSeed = mixed.nextLong();
         span = between(1.0, 3.0);
         chord = span / between(5, 8);
         taper = between(0.5, 1);
@@ -96,7 +97,7 @@ final class PlausibleModel {
     }
 
     private String write(Way way) {
-        random.setSeed(seed + 1);
+        random.setSeed(partsSeed);
         String airfoil = AIRFOILS.get(random.nextInt(AIRFOILS.size()));
         double tailArm = between(2.6, 3.3) * chord;
         String tail = "tail: {span: " + way.length(between(0.28, 0.36) * span) + ", chord: "
