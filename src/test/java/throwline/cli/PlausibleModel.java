@@ -9,9 +9,9 @@ import java.util.SplittableRandom;
 import throwline.input.PackedAirfoils;
 
 /**
- * A model that could exist, made up from a seed (neighbouring seeds give models that are not alike): 1 to 3 m span, 1 to 8 kg, flaps and ailerons, a tail of usual size
- * (ranges: common practice, no source). Written as a file in several ways that mean the same, and heavier or in thinner
- * air.
+ * A model that could exist, made up from a seed (neighbouring seeds give models that are not alike): 1 to 3 m span, 1
+ * to 8 kg, flaps and ailerons, a tail of usual size (ranges: common practice, no source). Written as a file in several
+ * ways that mean the same, and heavier or in thinner air.
  */
 final class PlausibleModel {
 
