@@ -93,11 +93,11 @@ for (const file of pages) {
     await page.goto(pathToFileURL(resolve(file)).href);
     if (await page.locator('script').count()) say('holds a script');
     for (const fault of await page.evaluate(layoutFaults)) say(fault);
-    await page.screenshot({path: `${pictures}/${name}.png`, fullPage: true, timeout: 180_000});
+    await photograph(page, `${pictures}/${name}.png`);
     if (!view.media) {
       await page.evaluate(() => document.querySelectorAll('details').forEach(d => (d.open = true)));
       for (const fault of await page.evaluate(layoutFaults)) say(`all open: ${fault}`);
-      await page.screenshot({path: `${pictures}/${name}-open.png`, fullPage: true, timeout: 180_000});
+      await photograph(page, `${pictures}/${name}-open.png`);
       await page.addScriptTag({content: axe});
       const result = await page.evaluate(() => axe.run(document, {resultTypes: ['violations']}));
       for (const v of result.violations) {
@@ -113,3 +113,14 @@ await browser.close();
 faults.forEach(fault => console.error(fault));
 console.log(`${pages.length} pages, ${faults.length} faults, pictures in ${pictures}`);
 process.exit(faults.length ? 1 : 0);
+
+/** A picture of the whole page. The browser now and then cannot take one of a long page; it is asked again, three times. */
+async function photograph(page, path) {
+  for (let left = 3; ; left--) {
+    try {
+      return await page.screenshot({path, fullPage: true, timeout: 180_000});
+    } catch (fault) {
+      if (left === 0) throw fault;
+    }
+  }
+}
