@@ -111,29 +111,29 @@ final class StallFinder {
         /** The whole walk in whole steps, its largest lift not yet looked for between them; false where it found no stall. */
         boolean go() {
             double alpha = start();
-            Step first = new Step(trimmer.at(pack, speed, alpha));
-            for (int k = 0; first.attitude.elevatorLimit() == ElevatorLimit.UP; k++) {
+            StallStep first = new StallStep(trimmer.at(pack, speed, alpha));
+            for (int k = 0; first.attitude().elevatorLimit() == ElevatorLimit.UP; k++) {
                 if (k == MOST_STEPS || first.lift() <= 0) {
                     return false;
                 }
                 alpha -= STEP;
-                first = new Step(trimmer.at(pack, speed, alpha));
+                first = new StallStep(trimmer.at(pack, speed, alpha));
             }
-            AngleWalk<Step> walk = new AngleWalk<>();
+            AngleWalk<StallStep> walk = new AngleWalk<>();
             walk.add(first);
-            take(first.attitude);
+            take(first.attitude());
             for (int k = 1; k < MOST_STEPS; k++) {
-                Step before = walk.last();
+                StallStep before = walk.last();
                 alpha += stride(before);
-                Step here = new Step(trimmer.at(pack, speed, alpha));
+                StallStep here = new StallStep(trimmer.at(pack, speed, alpha));
                 if (before.isFree() && !here.isFree()) {
-                    endAtStop(before.attitude, here.attitude);
+                    endAtStop(before.attitude(), here.attitude());
                     return best.isPresent();
                 }
                 walk.add(here);
                 // Half stalled, a wing may carry more again at a far higher drag: that is no flying.
-                if (best.isEmpty() || here.reading.stalledShare() < 0.5) {
-                    take(here.attitude);
+                if (best.isEmpty() || here.reading().stalledShare() < 0.5) {
+                    take(here.attitude());
                 }
                 marks(walk);
                 double highest = best.map(Attitude::alpha).orElse(alpha);
@@ -190,7 +190,7 @@ final class StallFinder {
         }
 
         /** Whole steps that leave more than one to the onset, because a strip's angle rises no faster than the body's. */
-        private double stride(Step before) {
+        private double stride(StallStep before) {
             boolean mayStride = before.isFree() && Double.isNaN(onsetLift);
             return mayStride ? STEP * Math.max(1, Math.floor(before.margin() / STEP) - 1) : STEP;
         }
@@ -202,16 +202,16 @@ final class StallFinder {
             }
         }
 
-        private void marks(AngleWalk<Step> walk) {
+        private void marks(AngleWalk<StallStep> walk) {
             if (Double.isNaN(onsetLift)) {
-                walk.firstFall(Step::margin).ifPresent(place -> {
-                    onsetLift = walk.value(place, Step::lift);
-                    first(walk.last().attitude.wing());
+                walk.firstFall(StallStep::margin).ifPresent(place -> {
+                    onsetLift = walk.value(place, StallStep::lift);
+                    first(walk.last().attitude().wing());
                 });
             }
             if (Double.isNaN(plateauLift)) {
-                walk.firstFall(step -> 0.5 - step.reading.stalledShare())
-                        .ifPresent(place -> plateauLift = walk.value(place, Step::hullLift));
+                walk.firstFall(step -> 0.5 - step.reading().stalledShare())
+                        .ifPresent(place -> plateauLift = walk.value(place, StallStep::hullLift));
             }
         }
 
@@ -289,15 +289,15 @@ final class StallFinder {
 
         /** The highest point; on a flat top where lift first comes near its most. */
         private Attitude onFlatTop(Attitude highest) {
-            Deque<Step> below = new ArrayDeque<>(List.of(new Step(highest)));
+            Deque<StallStep> below = new ArrayDeque<>(List.of(new StallStep(highest)));
             for (int k = 1; k < MOST_STEPS && below.getFirst().lift() > NEARLY_ALL * highest.lift(); k++) {
-                Step next = new Step(trimmer.at(pack, speed, highest.alpha() - k * STEP));
+                StallStep next = new StallStep(trimmer.at(pack, speed, highest.alpha() - k * STEP));
                 if (!next.converged()) {
                     return highest;
                 }
                 below.addFirst(next);
             }
-            AngleWalk<Step> walk = new AngleWalk<>();
+            AngleWalk<StallStep> walk = new AngleWalk<>();
             below.forEach(walk::add);
             double alpha = walk.stall().alpha();
             return alpha < highest.alpha() - NEAREST ? trimmer.at(pack, speed, alpha) : highest;
@@ -322,46 +322,6 @@ final class StallFinder {
                 most = Math.max(most, lift);
             }
             return most - here > (Math.pow(1 + COSTS, 2) - 1) * slowest.lift();
-        }
-    }
-
-    /** Step of a walk. */
-    private static final class Step implements AngleWalk.Point {
-        private final Attitude attitude;
-        private final StallReading reading;
-
-        Step(Attitude attitude) {
-            this.attitude = attitude;
-            reading = StallReading.of(attitude.wing());
-        }
-
-        boolean isFree() {
-            return attitude.elevatorLimit() == ElevatorLimit.NONE;
-        }
-
-        double margin() {
-            return reading.margin();
-        }
-
-        @Override
-        public double alpha() {
-            return attitude.alpha();
-        }
-
-        @Override
-        public double lift() {
-            return attitude.lift();
-        }
-
-        @Override
-        public boolean converged() {
-            return attitude.converged() && isFree();
-        }
-
-        /** Lift coefficient if no section lost lift past its stall. */
-        double hullLift() {
-            StripForces forces = StripForces.of(attitude.wing());
-            return attitude.lift() + forces.hullLiftCoefficient() - forces.liftCoefficient();
         }
     }
 }
