@@ -46,6 +46,6 @@ public final class TooCloseToCall {
     }
 
     private static boolean closeToAll(List<Entry> group, Entry candidate) {
-        return group.stream().allMatch(entry -> Headlines.tooClose(entry.value(), candidate.value()));
+        return group.stream().allMatch(entry -> entry.value().tooCloseTo(candidate.value()));
     }
 }

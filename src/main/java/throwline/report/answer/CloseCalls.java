@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import throwline.report.Headlines;
 import throwline.report.TooCloseToCall;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Text;
@@ -68,7 +67,7 @@ final class CloseCalls {
             for (TooCloseToCall.Entry b : second.entries()) {
                 if (a.name().equals(b.name())) {
                     shared++;
-                    if (Headlines.tooClose(own(a.value(), sameModel), own(b.value(), sameModel))) {
+                    if (own(a.value(), sameModel).tooCloseTo(own(b.value(), sameModel))) {
                         close.add(a.name());
                     }
                 }

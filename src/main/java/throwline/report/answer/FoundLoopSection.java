@@ -84,7 +84,7 @@ final class FoundLoopSection {
                 Value.angle(help.own().elevator()),
                 radius(help.own().radius())));
         Headlines.known(answer.without())
-                .filter(alone -> Headlines.tooClose(alone, known))
+                .filter(alone -> alone.tooCloseTo(known))
                 .ifPresent(alone -> blocks.add(Paragraph.say("find.loop.close")));
     }
 

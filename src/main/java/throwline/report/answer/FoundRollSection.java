@@ -103,7 +103,7 @@ final class FoundRollSection {
 
     private static boolean isClose(HelpFound answer) {
         return Headlines.known(answer.without())
-                .flatMap(a -> Headlines.known(answer.with()).map(b -> Headlines.tooClose(a, b)))
+                .flatMap(a -> Headlines.known(answer.with()).map(b -> a.tooCloseTo(b)))
                 .orElse(false);
     }
 

@@ -10,6 +10,7 @@ import throwline.report.document.Comparison.Below;
 import throwline.report.document.Role;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
+import throwline.study.FieldFit;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
@@ -70,34 +71,25 @@ final class LandingFit {
 
     /** Fits, fits with the wind, may not fit, or does not. */
     Text cell(SetUpResult result) {
-        Headline landing = result.number(FlightQuantity.LANDING_DISTANCE);
-        Headline inWind = result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND);
-        if (!(landing instanceof Headline.Known)) {
-            return Text.none();
-        }
-        if (field.wind() > 0 && !(inWind instanceof Headline.Known)) {
-            return Text.say("row.fit.drifts");
-        }
-        if (fits(landing)) {
-            return Text.say("row.fit.yes");
-        }
-        if (field.wind() > 0 && fits(inWind)) {
-            return Text.say("row.fit.wind");
-        }
-        return Text.say(mayFit(landing) || mayFit(inWind) ? "row.fit.perhaps" : "row.fit.no");
+        return FieldFit.of(result, field).map(LandingFit::say).orElse(Text.none());
     }
 
-    /** One of the same words for one landing. */
+    /** The same words for a single landing; the field's length must be known. */
     Text of(Headline landing) {
-        return Text.say(fits(landing) ? "row.fit.yes" : mayFit(landing) ? "row.fit.perhaps" : "row.fit.no");
+        return Headlines.known(landing)
+                .map(known -> say(FieldFit.of(known, length())))
+                .orElse(say(FieldFit.TOO_SHORT));
     }
 
-    private boolean fits(Headline landing) {
-        return Headlines.known(landing).map(known -> known.high() <= length()).orElse(false);
-    }
-
-    private boolean mayFit(Headline landing) {
-        return Headlines.known(landing).map(known -> known.low() <= length()).orElse(false);
+    private static Text say(FieldFit fit) {
+        return Text.say(
+                switch (fit) {
+                    case FITS -> "row.fit.yes";
+                    case FITS_WITH_WIND -> "row.fit.wind";
+                    case MAY_FIT -> "row.fit.perhaps";
+                    case TOO_SHORT -> "row.fit.no";
+                    case DRIFTS_BACK -> "row.fit.drifts";
+                });
     }
 
     private double length() {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Table;
@@ -104,7 +103,7 @@ final class PullSection {
     private static Text change(Gain gain) {
         double change = gain.with().value() / gain.without().value() - 1;
         Value size = Value.share(Math.abs(change));
-        if (Headlines.tooClose(gain.with(), gain.without())) {
+        if (gain.with().tooCloseTo(gain.without())) {
             return Text.say(
                     "fly.loop.gain.close", Text.say(change < 0 ? "fly.loop.gain.minus" : "fly.loop.gain.plus", size));
         }

@@ -61,7 +61,7 @@ public final class FindCharts {
 
     private Picture mix(FindResult result, TrimFound trim, MixCurve curve, boolean numbers) {
         Optional<Headline.Known> whole = Headlines.known(trim.whole());
-        boolean eitherWay = whole.map(Headlines::eitherWay).orElse(true);
+        boolean eitherWay = whole.map(Headline.Known::mayGoEitherWay).orElse(true);
         List<Place> expected = new ArrayList<>();
         List<Place> first = new ArrayList<>();
         for (MixCurve.Point point : curve.points()) {
