@@ -3,6 +3,7 @@ package throwline.report.answer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import throwline.report.data.CsvCell;
 import throwline.report.document.Figures;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
@@ -61,10 +62,10 @@ public final class BookFiles {
             for (Check c : result.checks()) {
                 text.append(String.format(
                         Locale.ROOT,
-                        "%s,%s,\"%s\",%s,%s,%s,%s,%s,%s%n",
-                        result.name(),
+                        "%s,%s,%s,%s,%s,%s,%s,%s,%s%n",
+                        CsvCell.text(result.name()),
                         c.quantity(),
-                        c.condition(),
+                        CsvCell.text(c.condition()),
                         show(new Value.Rounded(c.measured())),
                         show(new Value.Rounded(c.predicted())),
                         show(new Value.Rounded(c.low())),
@@ -83,12 +84,12 @@ public final class BookFiles {
             result.pairs()
                     .forEach(p -> text.append(String.format(
                             Locale.ROOT,
-                            "%s,%s,%s,%s,\"%s\",%.5g,%.5g,%.4f%n",
-                            result.name(),
+                            "%s,%s,%s,%s,%s,%.5g,%.5g,%.4f%n",
+                            CsvCell.text(result.name()),
                             p.figure().key(),
                             p.basis(),
-                            p.group(),
-                            p.condition(),
+                            CsvCell.text(p.group()),
+                            CsvCell.text(p.condition()),
                             p.measured(),
                             p.predicted(),
                             p.error())));

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
  * A cell of a table for a spreadsheet (RFC 4180). Text of a person's own may begin with a sign that makes a spreadsheet
  * run it as a formula; such a cell gets an apostrophe in front, which is taken off again on reading.
  */
-final class CsvCell {
+public final class CsvCell {
 
     private static final Pattern FORMULA = Pattern.compile("(?s)'*[=+\\-@\t\r].*");
     private static final Pattern KEPT = Pattern.compile("(?s)'+[=+\\-@\t\r].*");
@@ -15,12 +15,12 @@ final class CsvCell {
     private CsvCell() {}
 
     /** Text of a person's own, such as the name of a pack. */
-    static String text(String text) {
+    public static String text(String text) {
         return quoted(FORMULA.matcher(text).matches() ? "'" + text : text);
     }
 
     /** A number or a word of ours. */
-    static String quoted(String cell) {
+    public static String quoted(String cell) {
         return PLAIN.matcher(cell).matches() ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 
