@@ -7,16 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import throwline.input.GivenName;
 import throwline.model.AirfoilName;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.report.Sentences;
 import throwline.sizing.MixSearch;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SetUpWants.WantedRoll;
 import throwline.study.FindQuestion;
 import throwline.units.Dimension;
+import throwline.units.Display;
 
 /** The wants of a command line, and the question that they make together. */
 final class WantOptions {
@@ -140,6 +143,9 @@ final class WantOptions {
         if (taken || name.isBlank()) {
             throw new WrongInput(context.words().say("cli.find.name.taken", name));
         }
+        GivenName.wrong(name, "steep").ifPresent(wrong -> {
+            throw new WrongInput("--name: " + new Sentences(context.words(), Display.metric()).say(wrong));
+        });
     }
 
     private Optional<Integer> count(Context context, Quantities quantities) {

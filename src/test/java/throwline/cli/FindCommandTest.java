@@ -158,4 +158,13 @@ class FindCommandTest {
         assertThat(out.resolve("mix-curve.png")).isNotEmptyFile();
         assertThat(out.resolve("mix-curve.png")).isNotEmptyFile();
     }
+
+    @Test
+    void a_name_that_no_model_file_may_hold_is_refused_before_the_work() {
+        for (String name : new String[] {"a\u202eb", "a\u0007b", "x".repeat(80), "_"}) {
+            ProgramRun run = ProgramRun.of("find", "examples/orchard.yaml", "--stall-at", "8.8m/s", "--name=" + name);
+            assertThat(run.exitCode()).as(name).isEqualTo(2);
+            assertThat(run.err()).startsWith("--name: ").hasLineCount(1);
+        }
+    }
 }
