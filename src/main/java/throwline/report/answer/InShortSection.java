@@ -12,6 +12,7 @@ import throwline.report.document.Text;
 import throwline.report.document.Text.Join;
 import throwline.report.document.Value;
 import throwline.study.Danger;
+import throwline.study.Danger.Use;
 import throwline.study.FlightQuantity;
 import throwline.study.InShort;
 import throwline.study.InShort.Against;
@@ -89,7 +90,10 @@ final class InShortSection {
         }
         double speed = Headlines.known(only.approachSpeed()).orElseThrow().value();
         double angle = Headlines.known(only.descentAngle()).orElseThrow().value();
-        Text said = Text.say("page.verdict.alone", Value.speed(speed), ahead(angle));
+        // Where a danger holds for the landing, the speed is told and not recommended.
+        boolean warned = Danger.of(only, model.field()).stream().anyMatch(danger -> danger.rulesOut(Use.LANDING));
+        String key = warned ? "page.verdict.alone.warned" : "page.verdict.alone";
+        Text said = Text.say(key, Value.speed(speed), ahead(angle));
         return List.of(about(Text.name(only.setUp().name()), withRoundOut(said, only)));
     }
 

@@ -37,7 +37,14 @@ class InShortSectionTest {
 
     private List<String> said(UnaryOperator<SetUpResult> change) {
         PackResult pack = answer.comparison().packs().get(0);
-        List<SetUpResult> changed = pack.setUps().stream().map(change).toList();
+        return shown(pack.setUps().stream().map(change).toList());
+    }
+
+    private List<String> alone(SetUpResult result) {
+        return shown(List.of(result));
+    }
+
+    private List<String> shown(List<SetUpResult> changed) {
         Figures figures = new Figures(Page.of(80, true, false, Display.metric()), Words.load());
         return InShortSection.of(answer.comparison().model(), changed).stream()
                 .map(said -> (figures.show(said.lead()) + " " + figures.show(said.text()))
@@ -152,6 +159,19 @@ class InShortSectionTest {
         assertThat(said.subList(1, said.size()))
                 .noneMatch(s -> s.contains("lands slowest") && s.startsWith("Airbrake"))
                 .noneMatch(s -> s.contains("comes down steeper") && s.startsWith("Airbrake"));
+    }
+
+    /** A set-up by itself that is warned of gets its speed told, but nobody is told to come in at it. */
+    @Test
+    void a_lone_set_up_that_is_warned_of_is_not_told_to_come_in() {
+        SetUpResult brake = answer.comparison().packs().get(0).setUps().get(3);
+        SetUpResult safe = with(brake, sure(10), sure(0.2), sure(0));
+        SetUpResult warned =
+                new Copy(safe).notes(List.of(Message.of("note.flare-stalls"))).get();
+        assertThat(alone(safe)).anyMatch(s -> s.startsWith("Airbrake: come in at 10.0 m/s"));
+        assertThat(alone(warned))
+                .noneMatch(s -> s.contains("come in at"))
+                .anyMatch(s -> s.startsWith("Airbrake: worked out for 10.0 m/s"));
     }
 
     @Test
