@@ -16,7 +16,7 @@ public final class GivenName {
      */
     public static Optional<Message> wrong(String name, String example) {
         if (OddCharacter.in(name).isPresent()) {
-            return Optional.of(Message.of("input.name.control"));
+            return Optional.of(Message.of("input.name.odd", example));
         }
         return ValueReader.name(name, example) instanceof ValueReader.Wrong wrong
                 ? Optional.of(wrong.note())
