@@ -40,13 +40,14 @@ public final class CommandLineProgram {
         Faults faults = new Faults(context);
         try {
             StringWriter help = new StringWriter();
-            CommandLine line = commandLine(arguments, faults, new PrintWriter(help));
+            String[] given = FormerOptions.replaced(arguments);
+            CommandLine line = commandLine(given, faults, new PrintWriter(help));
             int code;
             if (arguments.length == 0) {
                 context.terminal().message(line.getUsageMessage());
                 code = ExitCode.WRONG_INPUT.number();
             } else {
-                code = line.execute(arguments);
+                code = line.execute(given);
             }
             if (help.getBuffer().length() > 0) {
                 context.terminal().answer(help.toString());

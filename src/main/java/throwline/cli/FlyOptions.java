@@ -22,7 +22,7 @@ final class FlyOptions {
     private static final double LONGEST = 20;
     private static final double LARGEST_SHARE = 2;
     private static final String LOOP_AT = "--loop-at";
-    private static final String MIXED = "--mixed";
+    private static final String ELEVATOR_MIX = "--elevator-mix";
 
     @Option(names = "--no-faster-than", paramLabel = "SPEED", order = 3)
     private @Nullable String limit;
@@ -36,7 +36,7 @@ final class FlyOptions {
     @Option(names = "--flap-time", paramLabel = "TIME", order = 6)
     private @Nullable String flapTime;
 
-    @Option(names = MIXED, paramLabel = "ELEVATOR", order = 7)
+    @Option(names = ELEVATOR_MIX, paramLabel = "ELEVATOR", order = 7)
     private @Nullable String mixed;
 
     /**
@@ -99,28 +99,28 @@ final class FlyOptions {
     private static FlyQuestion.Mixed mixed(Context context, Quantities quantities, String text, Tail tail) {
         if (text.contains("%")) {
             return new FlyQuestion.Share(quantities.between(
-                    MIXED,
+                    ELEVATOR_MIX,
                     text,
                     Dimension.FRACTION,
                     0,
                     LARGEST_SHARE,
-                    context.words().say("cli.fly.mixed.allowed")));
+                    context.words().say("cli.fly.elevator-mix.allowed")));
         }
         Elevator elevator = tail.elevator();
         WrittenThrow.Outcome outcome = WrittenThrow.read(text, tail.throwChord());
         if (outcome instanceof WrittenThrow.Wrong wrong) {
             boolean unclear = wrong.note().code().startsWith("input.deflection");
             String why = unclear
-                    ? context.words().say("cli.fly.mixed.wrong", text)
+                    ? context.words().say("cli.fly.elevator-mix.wrong", text)
                     : new Sentences(context.words(), Display.metric()).say(wrong.note());
-            throw new WrongInput(context.words().say("cli.quantity", MIXED, why));
+            throw new WrongInput(context.words().say("cli.quantity", ELEVATOR_MIX, why));
         }
         double angle = ((WrittenThrow.Angle) outcome).angle();
         if (angle < -elevator.travelUp() || angle > elevator.travelDown()) {
             throw new WrongInput(context.words()
                     .say(
-                            "cli.fly.mixed.travel",
-                            MIXED,
+                            "cli.fly.elevator-mix.travel",
+                            ELEVATOR_MIX,
                             text,
                             QuantityPrinter.deflection(-elevator.travelUp()),
                             QuantityPrinter.deflection(elevator.travelDown())));

@@ -33,9 +33,9 @@ final class WantOptions {
     private static final String COME_DOWN = "--come-down";
     private static final String ROLL = "--roll";
     private static final String ROLL_HELP = "--roll-help";
-    private static final String LEVEL_TRIM = "--level-trim";
+    private static final String NO_TRIM_CHANGE = "--no-trim-change";
     private static final String TIGHTEST_LOOP = "--tightest-loop";
-    private static final List<String> AT_A_SPEED = List.of(COME_DOWN, ROLL, ROLL_HELP, LEVEL_TRIM, TIGHTEST_LOOP);
+    private static final List<String> AT_A_SPEED = List.of(COME_DOWN, ROLL, ROLL_HELP, NO_TRIM_CHANGE, TIGHTEST_LOOP);
 
     @Option(names = "--stall-at", paramLabel = "SPEED", order = 1)
     private @Nullable String stallAt;
@@ -43,7 +43,7 @@ final class WantOptions {
     @Option(names = COME_DOWN, paramLabel = "ANGLE", order = 2)
     private @Nullable String comeDown;
 
-    @Option(names = LEVEL_TRIM, paramLabel = "SETUP", order = 3)
+    @Option(names = NO_TRIM_CHANGE, paramLabel = "SETUP", order = 3)
     private @Nullable String levelTrim;
 
     @Option(names = "--points", paramLabel = "N", order = 4)
@@ -92,9 +92,9 @@ final class WantOptions {
                         .map(s -> new FindQuestion.LevelTrim(
                                 setUp.isPresent() && same(s, name)
                                         ? Optional.empty()
-                                        : Optional.of(
-                                                chosen.among(LEVEL_TRIM, s, model.name(), model.setUps(), SetUp::name)),
-                                Optional.ofNullable(speeds.get(LEVEL_TRIM)),
+                                        : Optional.of(chosen.among(
+                                                NO_TRIM_CHANGE, s, model.name(), model.setUps(), SetUp::name)),
+                                Optional.ofNullable(speeds.get(NO_TRIM_CHANGE)),
                                 count(context, quantities))),
                 rollHelp
                         ? Optional.of(new FindQuestion.RollHelpWanted(Optional.ofNullable(speeds.get(ROLL_HELP))))

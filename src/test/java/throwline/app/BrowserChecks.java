@@ -35,7 +35,7 @@ class BrowserChecks {
                 "find.html",
                 "find",
                 "examples/orchard.yaml",
-                "--level-trim",
+                "--no-trim-change",
                 "landing flap",
                 "--come-down",
                 "15",

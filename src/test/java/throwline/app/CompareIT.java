@@ -34,7 +34,7 @@ class CompareIT {
         JarRun run = JarRun.of("compare", "examples/" + example + ".yaml", "--out", folder.toString(), "--svg");
         assertThat(run.exitCode()).as(run.err()).isIn(0, 3);
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).contains("Stalls at", "Comes down", "An estimate for planning, not proof.");
+        assertThat(run.out()).contains("Stall speed", "Descent angle", "An estimate for planning, not proof.");
         List<Path> charts = files(".svg");
         assertThat(charts).hasSize(2 * 7);
         for (Path chart : charts) {
@@ -44,7 +44,7 @@ class CompareIT {
         }
         assertThat(files(".png")).hasSize(2 * 7).allMatch(CompareIT::isPicture);
         assertThat(files(".part")).isEmpty();
-        assertThat(Files.readString(folder.resolve("table.txt"))).contains("Stalls at");
+        assertThat(Files.readString(folder.resolve("table.txt"))).contains("Stall speed");
     }
 
     @Test

@@ -36,9 +36,9 @@ class FindCommandTest {
             List.of("--roll", "60", "--at", "12 m/s"),
             List.of("--roll", "0 deg/s", "--at", "12 m/s"),
             List.of("--roll", "60 deg/s", "--at", "9 m/s", "--stall-at", "9.5 m/s"),
-            List.of("--level-trim", "crow"),
-            List.of("--level-trim", "clean"),
-            List.of("--level-trim", "airbrake", "--points", "2"),
+            List.of("--no-trim-change", "crow"),
+            List.of("--no-trim-change", "clean"),
+            List.of("--no-trim-change", "airbrake", "--points", "2"),
             List.of("--roll-help", "--pack", "huge"));
 
     @TempDir
@@ -105,10 +105,10 @@ class FindCommandTest {
                 Files.readString(Path.of("examples", "ridgeline.yaml"))
                         .replace("travel: {up: 22 deg, down: 20 deg}", "travel: {up: 22 deg, down: 6 deg}"));
         ProgramRun run = ProgramRun.of(
-                "find", file.toString(), "--come-down", "15", "--at", "10 m/s", "--level-trim", "airbrake");
+                "find", file.toString(), "--come-down", "15", "--at", "10 m/s", "--no-trim-change", "airbrake");
         assertThat(run.exitCode()).isEqualTo(3);
         assertThat(run.out())
-                .containsPattern("(?s)Come down 15.0° at 10.0 m/s: not to be had.*?the elevator's travel does not")
+                .containsPattern("(?s)Come down 15.0° at 10.0 m/s: not possible.*?the elevator's travel does not")
                 .contains("The lever may come only 50 % of its way");
     }
 
@@ -152,7 +152,7 @@ class FindCommandTest {
     @Test
     void the_folder_holds_the_table_and_the_curve() {
         Path out = folder.resolve("out");
-        ProgramRun run = ProgramRun.of("find", MODEL, "--level-trim", "landing flap", "--out", out.toString());
+        ProgramRun run = ProgramRun.of("find", MODEL, "--no-trim-change", "landing flap", "--out", out.toString());
         assertThat(run.exitCode()).isZero();
         assertThat(out.resolve("find.txt")).isNotEmptyFile();
         assertThat(out.resolve("mix-curve.png")).isNotEmptyFile();

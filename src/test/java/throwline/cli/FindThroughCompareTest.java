@@ -86,7 +86,7 @@ class FindThroughCompareTest {
     void a_mix(String name, String setUp) {
         double change =
                 value(compared(Path.of("examples", name + ".yaml"), setUp).elevatorChange());
-        SetUpResult found = found(name, 0, "--level-trim", setUp);
+        SetUpResult found = found(name, 0, "--no-trim-change", setUp);
         assertThat(found.setUp().elevator() / DEGREE).isCloseTo(change / 2 / DEGREE, within(0.1));
         assertThat(value(found.elevatorChange()) / DEGREE).isCloseTo(change / DEGREE, within(0.2));
     }

@@ -33,14 +33,14 @@ class FlyCommandTest {
             List.of("--flap-time", "2 min"),
             List.of("--flap-time", "-1 s"),
             List.of("--flap-time", "60 s"),
-            List.of("--mixed", "half"),
-            List.of("--mixed", "3"),
-            List.of("--mixed", "3 kg down"),
-            List.of("--mixed", "2,5 deg down"),
-            List.of("--mixed", "-3 mm down"),
-            List.of("--mixed", "250%"),
-            List.of("--mixed", "40 deg down"),
-            List.of("--mixed", "900 mm down"));
+            List.of("--elevator-mix", "half"),
+            List.of("--elevator-mix", "3"),
+            List.of("--elevator-mix", "3 kg down"),
+            List.of("--elevator-mix", "2,5 deg down"),
+            List.of("--elevator-mix", "-3 mm down"),
+            List.of("--elevator-mix", "250%"),
+            List.of("--elevator-mix", "40 deg down"),
+            List.of("--elevator-mix", "900 mm down"));
 
     @Test
     void one_sentence_each() {
@@ -75,7 +75,7 @@ class FlyCommandTest {
                 "14 m/s",
                 "--flap-time",
                 "1.2s",
-                "--mixed",
+                "--elevator-mix",
                 "3 mm down",
                 "--json");
         assertThat(run.err()).isEmpty();
@@ -102,8 +102,8 @@ class FlyCommandTest {
         assertThat(text).contains("chord: 100 %");
         Path model = folder.resolve("all-moving.yaml");
         Files.writeString(model, text);
-        ProgramRun run =
-                ProgramRun.of("fly", model.toString(), "--setup", "landing flap", "--mixed", "5 mm down", "--json");
+        ProgramRun run = ProgramRun.of(
+                "fly", model.toString(), "--setup", "landing flap", "--elevator-mix", "5 mm down", "--json");
         Parsed own = Parsed.of(run.out()).at("moves").at("lowering").at(3);
         assertThat(own.at("elevator").number())
                 .isCloseTo(Math.toDegrees(2 * Math.asin(5 / (2 * 0.75 * 165))), within(1e-4));

@@ -12,9 +12,9 @@ class SizeCheckTest {
 
     @Test
     void limitsAreNamed() {
-        assertThat(said(25, 1)).contains("There are 25 here; at most 24");
-        assertThat(said(1, 9)).contains("There are 9 here; at most 8");
-        assertThat(said(24, 5)).contains("120").contains("at most 96");
+        assertThat(said(25, 1)).contains("There are 25 here; 24 is the most");
+        assertThat(said(1, 9)).contains("There are 9 here; 8 is the most");
+        assertThat(said(24, 5)).contains("120").contains("96 is the most");
     }
 
     @Test

@@ -29,10 +29,10 @@ class SourceTextTest {
     @Test
     void emptyFile() {
         assertThat(sentence(new byte[0]))
-                .isEqualTo("bird.yaml:1:1: This file holds nothing. Begin it with \"throwline: 1\","
+                .isEqualTo("bird.yaml:1:1: This file is empty. Begin it with \"throwline: 1\","
                         + " or let \"throwline new\" write one.");
-        assertThat(sentence(bytes("\n  \n"))).startsWith("bird.yaml:1:1: This file holds nothing.");
-        assertThat(sentence(bytes("# only a comment\n"))).startsWith("bird.yaml:1:1: This file holds nothing.");
+        assertThat(sentence(bytes("\n  \n"))).startsWith("bird.yaml:1:1: This file is empty.");
+        assertThat(sentence(bytes("# only a comment\n"))).startsWith("bird.yaml:1:1: This file is empty.");
     }
 
     @Test
@@ -53,15 +53,15 @@ class SourceTextTest {
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("-w-------"));
         assumeFalse(Files.isReadable(file), "the superuser may read anything");
         assertThat(sentence(file))
-                .isEqualTo(file + ": This file may not be read. Ask its owner, or change its permissions.");
+                .isEqualTo(file + ": You may not read this file. Ask its owner, or change its permissions.");
     }
 
     @Test
     void binaryFile() {
         assertThat(sentence(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0}))
-                .isEqualTo("bird.yaml:1:1: This is no text file. A model file is plain text, saved as UTF-8.");
+                .isEqualTo("bird.yaml:1:1: This is not a text file. A model file is plain text, saved as UTF-8.");
         assertThat(sentence(bytes("throwline: 1\nname: bird\0\n")))
-                .isEqualTo("bird.yaml:2:11: Here stands a control character, a sign that turns letters round, or half a"
+                .isEqualTo("bird.yaml:2:11: There is a control character here, a character that reverses the text, or half a"
                         + " character. A model file is plain text without them.");
     }
 
@@ -86,10 +86,10 @@ class SourceTextTest {
     void charactersThatNothingShows(String name) {
         assertThat(sentence(bytes(base.replaceFirst("name: .*", Matcher.quoteReplacement("name: " + name)))))
                 .startsWith("bird.yaml:2:")
-                .contains("Here stands a control character");
+                .contains("There is a control character here");
         assertThat(sentence(bytes(base.replaceFirst(
                         "name: .*", Matcher.quoteReplacement("\"" + name.replace("\"", "") + "\": x")))))
-                .contains("Here stands a control character");
+                .contains("There is a control character here");
     }
 
     @Test
@@ -113,14 +113,14 @@ class SourceTextTest {
     void pipesAndDevicesAreNotOpened(@TempDir Path folder) throws IOException, InterruptedException {
         Path pipe = folder.resolve("pipe");
         assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0, "there are no pipes here");
-        assertThat(sentence(pipe)).contains("This is no ordinary file.").contains("name -");
-        assertThat(sentence(Path.of("/dev/zero"))).contains("This is no ordinary file.");
+        assertThat(sentence(pipe)).contains("This is not an ordinary file.").contains("name -");
+        assertThat(sentence(Path.of("/dev/zero"))).contains("This is not an ordinary file.");
     }
 
     @Test
     void valuesLongerThanAny() {
         assertThat(sentence(bytes(base.replaceFirst("name: .*", "name: " + "a".repeat(501)))))
-                .isEqualTo("bird.yaml:2:7: This value is longer than 500 characters, and no value of a model is."
+                .isEqualTo("bird.yaml:2:7: This value is longer than 500 characters; no value of a model is."
                         + " Look for a quote that is not closed.");
     }
 
@@ -139,8 +139,8 @@ class SourceTextTest {
             }
         };
         assertThat(sentence(ModelFile.read(endless, "bird.yaml", new FolderNames(), List.of())))
-                .isEqualTo("bird.yaml: This file is larger than 512 kB, so it is no model file;"
-                        + " one has some 3 kB of text.");
+                .isEqualTo("bird.yaml: This file is larger than 512 kB, so it is not a model file;"
+                        + " those have about 3 kB of text.");
     }
 
     @Test

@@ -50,8 +50,9 @@ class CompareDocumentTest {
     void an_unstable_model_is_warned_of_before_its_numbers() {
         String text = table(Fixture.unstable(), Page.of(80, true, false, Display.metric()))
                 .replaceAll("\\s+", " ");
-        assertThat(text.indexOf("Do not fly it so: move the balance forward.")).isBetween(0, text.indexOf("Stalls at"));
-        assertThat(text.split("Do not fly it so", -1))
+        assertThat(text.indexOf("Do not fly it like this: move the balance forward."))
+                .isBetween(0, text.indexOf("Stall speed"));
+        assertThat(text.split("Do not fly it like this", -1))
                 .hasSize(1 + 2 * Fixture.unstable().comparison().packs().size());
     }
 

@@ -27,7 +27,7 @@ class FindDocumentTest {
     @Test
     void what_is_found_too_near_to_the_stall_says_so() {
         Page page = Page.of(200, true, false, Display.metric());
-        String sentence = "times its stall speed: too near to the stall to come in";
+        String sentence = "times its stall speed: too near the stall for an approach";
         assertThat(table(FindFixture.foundAt(1.19), page)).contains("only 1.19 " + sentence);
         assertThat(table(FindFixture.foundAt(1.21), page)).doesNotContain(sentence);
     }
@@ -36,7 +36,7 @@ class FindDocumentTest {
     void an_elevator_that_need_not_move_stays() {
         Page page = Page.of(200, true, false, Display.metric());
         assertThat(table(FindFixture.elevatorChangesBy(1e-5), page))
-                .contains("Against clean at 12.0 m/s the elevator stays where it is. Mix to start with: none.")
+                .contains("Against clean at 12.0 m/s the elevator stays where it is. Elevator mix to program: none.")
                 .doesNotContain("neutral (neutral)");
     }
 

@@ -77,16 +77,16 @@ class FlyWordsTest {
     @Test
     void a_model_without_wheels_slides() {
         assertThat(text(clean, Display.metric()).lines())
-                .anyMatch(line -> line.strip().startsWith("slides"));
+                .anyMatch(line -> line.strip().startsWith("slide "));
         assertThat(text(lowered, Display.metric()).lines())
-                .anyMatch(line -> line.strip().startsWith("rolls"));
+                .anyMatch(line -> line.strip().startsWith("roll-out"));
         assertThat(text(lowered, Display.metric()).lines())
-                .noneMatch(line -> line.strip().startsWith("slides"));
+                .noneMatch(line -> line.strip().startsWith("slide "));
     }
 
     @Test
     void without_an_obstacle_landings_begin_at_different_heights() {
-        String sentence = "Without an obstacle each is counted from where its own round-out begins";
+        String sentence = "Without an obstacle each is counted from where its own flare begins";
         assertThat(text(clean, Display.metric())).contains(sentence);
         assertThat(text(lowered, Display.metric())).doesNotContain(sentence);
     }
@@ -106,7 +106,7 @@ class FlyWordsTest {
     @Test
     void the_wind_that_is_too_much_says_what_is_left() {
         assertThat(text(clean, Display.metric()))
-                .contains("takes six tenths of the speed to come in at: over the ground less than four tenths");
+                .contains("takes six tenths of the approach speed: less than four tenths");
     }
 
     /** Where both speeds read alike there is one thing to say. */

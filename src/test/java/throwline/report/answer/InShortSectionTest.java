@@ -73,7 +73,7 @@ class InShortSectionTest {
                 sure(Math.atan(is(result, "airbrake") ? 10.0 / 27 : 10.0 / 71)),
                 sure(0)));
         assertThat(said)
-                .contains("Landing flap: lands slowest. Come in at 10.0 m/s.")
+                .contains("Landing flap: lands slowest. Approach at 10.0 m/s.")
                 .anyMatch(s -> s.startsWith("Airbrake: does not land slower than landing flap; it is for coming down: "
                         + "10 m lower every 27 m instead of every 71 m."));
     }
@@ -82,16 +82,16 @@ class InShortSectionTest {
     void a_steep_set_up_is_said_to_be_rounded_out_from_its_height() {
         List<String> said = said(result ->
                 with(result, sure(11), sure(Math.atan(is(result, "landing flap") ? 10.0 / 27 : 10.0 / 71)), sure(0)));
-        assertThat(said).anyMatch(s -> s.matches("Landing flap: .*every 27 m.* Round out from [0-9.]+ m\\."));
+        assertThat(said).anyMatch(s -> s.matches("Landing flap: .*every 27 m.* Flare from [0-9.]+ m\\."));
     }
 
     @Test
     void what_cannot_be_told_apart_is_said_to_be_too_close_to_call() {
         List<String> said = said(result -> with(result, unsure(11), unsure(0.2), unsure(0.01)));
         assertThat(said)
-                .contains("Landing speed: too close to call. All set-ups come in at 11.0 m/s to 11.0 m/s.")
-                .contains("Elevator with take-off flap, landing flap and airbrake: too close to call. Start with none "
-                        + "and note what you feel.")
+                .contains("Landing speed: too close to call. All set-ups approach at 11.0 m/s to 11.0 m/s.")
+                .contains("Elevator with take-off flap, landing flap and airbrake: too close to call. Program none "
+                        + "and trim in the air.")
                 .contains("Take-off flap, landing flap and airbrake: whether it comes down steeper than clean is too "
                         + "close to call.");
         assertThat(said).noneMatch(s -> s.contains("does not land slower"));
@@ -116,7 +116,7 @@ class InShortSectionTest {
                 .get());
         assertThat(said.get(0))
                 .startsWith("Take-off flap, landing flap and airbrake: ")
-                .contains("Do not fly it so: move the balance forward.");
+                .contains("Do not fly it like this: move the balance forward.");
         assertThat(said.get(1)).startsWith("Clean: ").contains("Move the balance forward before you fly it.");
     }
 
@@ -130,7 +130,7 @@ class InShortSectionTest {
             return with(result, approach, sure(0.2), sure(0));
         });
         assertThat(said)
-                .contains("Landing flap and airbrake: land slowest, too close to call between them. Come in at "
+                .contains("Landing flap and airbrake: land slowest, too close to call between them. Approach at "
                         + "11.5 m/s.");
     }
 
@@ -155,7 +155,7 @@ class InShortSectionTest {
                             .get()
                     : changed;
         });
-        assertThat(said.get(0)).startsWith("Airbrake: pulled level for landing, it ends below its stall");
+        assertThat(said.get(0)).startsWith("Airbrake: in the flare it ends below its stall");
         assertThat(said.subList(1, said.size()))
                 .noneMatch(s -> s.contains("lands slowest") && s.startsWith("Airbrake"))
                 .noneMatch(s -> s.contains("comes down steeper") && s.startsWith("Airbrake"));
@@ -168,9 +168,9 @@ class InShortSectionTest {
         SetUpResult safe = with(brake, sure(10), sure(0.2), sure(0));
         SetUpResult warned =
                 new Copy(safe).notes(List.of(Message.of("note.flare-stalls"))).get();
-        assertThat(alone(safe)).anyMatch(s -> s.startsWith("Airbrake: come in at 10.0 m/s"));
+        assertThat(alone(safe)).anyMatch(s -> s.startsWith("Airbrake: approach at 10.0 m/s"));
         assertThat(alone(warned))
-                .noneMatch(s -> s.contains("come in at"))
+                .noneMatch(s -> s.contains("approach at"))
                 .anyMatch(s -> s.startsWith("Airbrake: worked out for 10.0 m/s"));
     }
 
@@ -187,7 +187,7 @@ class InShortSectionTest {
                     : changed;
         });
         assertThat(said.get(0)).startsWith("Landing flap: may drop a wing");
-        assertThat(said).contains("Airbrake: the slowest to land with that is not warned of. Come in at 10.0 m/s.");
+        assertThat(said).contains("Airbrake: the slowest to land with that is not warned of. Approach at 10.0 m/s.");
     }
 
     @Test

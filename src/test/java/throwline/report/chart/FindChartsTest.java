@@ -22,7 +22,7 @@ class FindChartsTest {
         String said = text(files.get(1));
         // 40, 60 and 85 per cent of 7 degrees, over 20 degrees of travel.
         assertThat(said).contains("2.8 deg, 14 %", "4.2 deg, 21 %", "6.0 deg, 30 %");
-        assertThat(said).contains("expected", "first flight", "12.0 m/s", "clean", "airbrake");
+        assertThat(said).contains("expected", "to program", "12.0 m/s", "clean", "airbrake");
     }
 
     @Test

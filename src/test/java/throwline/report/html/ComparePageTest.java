@@ -211,7 +211,7 @@ class ComparePageTest {
     @Test
     void two_models_stand_side_by_side_and_what_is_too_close_is_grey_and_said() {
         PageDom page = PageDom.of(FILE, Fixture.orchard(), Fixture.crowded());
-        Element card = page.card("Stalls at");
+        Element card = page.card("Stall speed");
         assertThat(PageDom.ofClass(card, "who").stream().map(PageDom::said))
                 .containsExactly(
                         "Orchard, pack small",

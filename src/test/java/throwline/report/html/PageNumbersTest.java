@@ -45,8 +45,7 @@ class PageNumbersTest {
         if (how != FlightQuantity.ROLL_RATE) {
             return List.of(row(how, words.say(how.row()), ""));
         }
-        return List.of(
-                row(how, "Full aileron: low rates", "low rates"), row(how, "Full aileron: high rates", "high rates"));
+        return List.of(row(how, "Roll rate: low rates", "low rates"), row(how, "Roll rate: high rates", "high rates"));
     }
 
     /** What JSON says of a row, pack by pack and set-up by set-up; the reference has no mix. */
@@ -115,7 +114,7 @@ class PageNumbersTest {
         Tail tail = answer.comparison().model().tail();
         boolean mix = PageDom.said((Element)
                         shown.getParentNode().getParentNode().getParentNode().getParentNode())
-                .startsWith("Mix");
+                .startsWith("Elevator mix");
         double angle = Math.toRadians(Math.abs(inJson)) / (mix ? 2 : 1);
         return 1000 * 2 * tail.chord() * tail.elevator().chordFraction() * Math.sin(angle / 2);
     }

@@ -197,7 +197,7 @@ class SheetsTest {
         List<SheetDocument> documents = documents(Fixture.unstable(), Size.Paper.A4);
         for (SheetDocument card : documents.subList(1, 3)) {
             assertThat(((Paragraph) card.blocks().get(0)).text())
-                    .startsWith("DO NOT FLY IT SO")
+                    .startsWith("DO NOT FLY IT LIKE THIS")
                     .contains("(take-off flap, landing flap, airbrake)");
             assertThat(((Paragraph) card.blocks().get(1)).text()).contains("(clean)");
         }
@@ -217,7 +217,7 @@ class SheetsTest {
                 .limit(4)
                 .map(row -> ((Cells) row).cells().get(3).text())
                 .toList();
-        assertThat(pocket).containsExactly("-", "servos suffice", "not known", "not known");
+        assertThat(pocket).containsExactly("-", "servos strong enough", "not known", "not known");
     }
 
     /** A ruler in inches does not show millimetres. */

@@ -76,7 +76,7 @@ class TerminalRendererTest {
                         new Table.Remark(Text.name("Measured at the root end of each."))));
         return new Document(
                 Text.name("Orchard"),
-                List.of(Text.name("Throttle shut, no propeller, still air of the field in the model file.")),
+                List.of(Text.name("Throttle closed, no propeller, still air of the field in the model file.")),
                 List.of(
                         comparison(),
                         Block.Section.of(
