@@ -1,7 +1,7 @@
 package throwline.flight;
 
 /**
- * Mix to start with: half of the elevator change to expect, so that the rest is felt in flight and not overdone (PRACTICE).
+ * Elevator mix to program: half of the elevator change to expect, so that the rest is felt in flight and not overdone (PRACTICE).
  */
 public final class StartingMix {
 

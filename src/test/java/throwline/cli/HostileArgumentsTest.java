@@ -38,7 +38,7 @@ class HostileArgumentsTest {
         }) {
             ProgramRun run = ProgramRun.of(call);
             assertThat(run.exitCode()).isEqualTo(2);
-            assertThat(run.err()).startsWith("A file or folder without a name is none.");
+            assertThat(run.err()).startsWith("A file or folder needs a name.");
         }
     }
 

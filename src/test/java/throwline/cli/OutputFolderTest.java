@@ -67,7 +67,7 @@ class OutputFolderTest {
         Path place = Files.writeString(temporary.resolve("charts"), "mine");
         assertThatThrownBy(() -> write(place, true, file("table.txt", "one")))
                 .isInstanceOf(WrongInput.class)
-                .hasMessageContaining("no folder");
+                .hasMessageContaining("not a folder");
         assertThat(place).hasContent("mine");
     }
 
@@ -110,7 +110,7 @@ class OutputFolderTest {
         Path link = Files.createSymbolicLink(temporary.resolve("link"), Path.of("link"));
         assertThatThrownBy(() -> write(link, false, file("plan.svg", "one")))
                 .isInstanceOf(WrongInput.class)
-                .hasMessageContaining("is no folder");
+                .hasMessageContaining("is not a folder");
     }
 
     @Test

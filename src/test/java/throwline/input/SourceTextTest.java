@@ -61,8 +61,9 @@ class SourceTextTest {
         assertThat(sentence(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0}))
                 .isEqualTo("bird.yaml:1:1: This is not a text file. A model file is plain text, saved as UTF-8.");
         assertThat(sentence(bytes("throwline: 1\nname: bird\0\n")))
-                .isEqualTo("bird.yaml:2:11: There is a control character here, a character that reverses the text, or half a"
-                        + " character. A model file is plain text without them.");
+                .isEqualTo(
+                        "bird.yaml:2:11: There is a control character here, a character that reverses the text, or half a"
+                                + " character. A model file is plain text without them.");
     }
 
     /** What no page, picture or terminal may get, as itself or as an escape between quotes. */
