@@ -22,6 +22,7 @@ class LayersTest {
     private static final String[] BELOW_STUDY = {
         "throwline.sizing..",
         "throwline.flight..",
+        "throwline.power..",
         "throwline.liftingline..",
         "throwline.linkage..",
         "throwline.section..",
@@ -50,6 +51,8 @@ class LayersTest {
             .definedBy("throwline.sizing..")
             .layer("flight")
             .definedBy("throwline.flight..")
+            .layer("power")
+            .definedBy("throwline.power..")
             .layer("liftingline")
             .definedBy("throwline.liftingline..")
             .layer("linkage")
@@ -82,6 +85,8 @@ class LayersTest {
             .mayOnlyBeAccessedByLayers("study", "report", "cli")
             .whereLayer("flight")
             .mayOnlyBeAccessedByLayers("sizing", "study", "validation", "report")
+            .whereLayer("power")
+            .mayOnlyBeAccessedByLayers("flight", "sizing", "study", "validation")
             .whereLayer("liftingline")
             .mayOnlyBeAccessedByLayers("flight", "sizing", "study", "validation")
             .whereLayer("linkage")
@@ -92,7 +97,7 @@ class LayersTest {
             .whereLayer("numerics")
             .mayNotAccessAnyLayer()
             .whereLayer("air")
-            .mayOnlyBeAccessedByLayers("section", "liftingline", "flight", "sizing", "study", "validation");
+            .mayOnlyBeAccessedByLayers("section", "liftingline", "power", "flight", "sizing", "study", "validation");
 
     @ArchTest
     static final ArchRule NO_CYCLES =

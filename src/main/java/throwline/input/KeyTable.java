@@ -1,5 +1,7 @@
 package throwline.input;
 
+import static java.util.Map.entry;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -24,14 +26,18 @@ final class KeyTable {
 
     private static final String RESOURCE = "/throwline/keys.txt";
     private static final int COLUMNS = 7;
-    private static final Map<String, Dimension> QUANTITIES = Map.of(
-            "length", Dimension.LENGTH,
-            "mass", Dimension.MASS,
-            "angle", Dimension.ANGLE,
-            "share", Dimension.FRACTION,
-            "speed", Dimension.SPEED,
-            "temperature", Dimension.TEMPERATURE,
-            "torque", Dimension.TORQUE);
+    private static final Map<String, Dimension> QUANTITIES = Map.ofEntries(
+            entry("length", Dimension.LENGTH),
+            entry("mass", Dimension.MASS),
+            entry("angle", Dimension.ANGLE),
+            entry("share", Dimension.FRACTION),
+            entry("speed", Dimension.SPEED),
+            entry("temperature", Dimension.TEMPERATURE),
+            entry("torque", Dimension.TORQUE),
+            entry("current", Dimension.CURRENT),
+            entry("voltage", Dimension.VOLTAGE),
+            entry("power", Dimension.POWER),
+            entry("charge", Dimension.CHARGE));
 
     private final Map<String, String[]> rows = new LinkedHashMap<>();
     private final Key root;

@@ -12,7 +12,6 @@ import throwline.model.Body;
 import throwline.model.Field;
 import throwline.model.Model;
 import throwline.model.Pack;
-import throwline.model.Propeller;
 import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.model.Stick;
@@ -33,7 +32,6 @@ final class ModelBuilder {
     private static final double FIN_OF_TAIL_SPAN = 0.35;
     private static final double WHEEL_WIDTH_OF_DIAMETER = 0.3;
     private static final double LEG_OF_BODY_HEIGHT = 1.1;
-    private static final double PITCH_OF_DIAMETER = 0.6;
     /* Seen from the front, m. Common practice, no source. */
     private static final double SHEET_OR_WIRE_LEG = 0.004;
     private static final double FAIRED_LEG = 0.008;
@@ -57,9 +55,10 @@ final class ModelBuilder {
     }
 
     ReadModel.Project build(String text) {
+        DriveBuilder drive = new DriveBuilder(root, assumed);
         List<Pack> packs = new ArrayList<>();
         for (Branch pack : root.child("packs").children()) {
-            packs.add(new Pack(pack.name(), pack.amount("weight"), pack.amount("balance")));
+            packs.add(drive.pack(pack));
         }
         WingBuilder wings = new WingBuilder(root, movables, assumed);
         Body body = body();
@@ -71,11 +70,12 @@ final class ModelBuilder {
                 tail(wing, wings),
                 body,
                 wheels(body),
-                propeller(),
+                drive.propeller(),
                 field(),
                 setUps(),
                 sticks(),
-                servos());
+                servos(),
+                drive.motor());
         return new ReadModel.Project(model, display, assumed.all(order), List.of(), text);
     }
 
@@ -136,20 +136,6 @@ final class ModelBuilder {
                 legs,
                 assumed.length(wheels, "leg length", leg),
                 assumed.length(wheels, "leg width", seen)));
-    }
-
-    private Optional<Propeller> propeller() {
-        Branch propeller = root.child("propeller");
-        if (propeller.isAbsent()) {
-            return Optional.empty();
-        }
-        double diameter = propeller.amount("diameter");
-        return Optional.of(new Propeller(
-                diameter,
-                assumed.length(propeller, "pitch", PITCH_OF_DIAMETER * diameter),
-                (int) propeller.amount("blades"),
-                Propeller.Shut.valueOf(propeller.text("throttle shut").toUpperCase(Locale.ROOT)),
-                propeller.amount("height")));
     }
 
     private Field field() {

@@ -85,6 +85,7 @@ public final class ModelFile {
         Branch root = keys.check(YamlTree.parse(text));
         Movables movables = new Movables(root);
         new WingCheck(root, problems).check();
+        new DriveCheck(root, problems).check();
         new SetUpCheck(root, movables, problems).check();
         new SizeCheck(problems).check(root);
         AirfoilCheck airfoils = new AirfoilCheck(library, problems);

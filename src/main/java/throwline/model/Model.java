@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param setUps where the surfaces stand, steady; at least two, the first is the one that others are compared with
  * @param sticks what full stick adds to a set-up
  * @param servos what is known of servos and linkages, in any order; a surface may lack one
+ * @param motor what turns the propeller; empty where nothing is known of it
  */
 public record Model(
         String name,
@@ -29,7 +30,8 @@ public record Model(
         Field field,
         List<SetUp> setUps,
         List<Stick> sticks,
-        List<Servo> servos) {
+        List<Servo> servos,
+        Optional<Motor> motor) {
 
     public Model {
         packs = List.copyOf(packs);
@@ -41,7 +43,23 @@ public record Model(
         }
     }
 
-    /** A model of whose servos nothing is known. */
+    /** A model of whose motor nothing is known. */
+    public Model(
+            String name,
+            List<Pack> packs,
+            Wing wing,
+            Tail tail,
+            Body body,
+            Optional<Wheels> wheels,
+            Optional<Propeller> propeller,
+            Field field,
+            List<SetUp> setUps,
+            List<Stick> sticks,
+            List<Servo> servos) {
+        this(name, packs, wing, tail, body, wheels, propeller, field, setUps, sticks, servos, Optional.empty());
+    }
+
+    /** A model of whose servos and motor nothing is known. */
     public Model(
             String name,
             List<Pack> packs,
@@ -58,7 +76,17 @@ public record Model(
 
     /** The same model with another propeller. */
     public Model with(Propeller other) {
-        return new Model(name, packs, wing, tail, body, wheels, Optional.of(other), field, setUps, sticks, servos);
+        return new Model(
+                name, packs, wing, tail, body, wheels, Optional.of(other), field, setUps, sticks, servos, motor);
+    }
+
+    /** True where enough is known to fly it with the motor running with this battery. */
+    public boolean isPowered(Pack pack) {
+        return propeller.isPresent()
+                && pack.battery().isPresent()
+                && motor.map(m -> m.speedConstant().isPresent()
+                                || m.bench().watts().isPresent())
+                        .orElse(false);
     }
 
     /** Chord behind the hinge of a surface of the wing, by its name, or of the elevator, where its throws are measured, m. */

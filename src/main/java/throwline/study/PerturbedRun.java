@@ -58,8 +58,8 @@ final class PerturbedRun {
             InputUncertainty unknown = entry.getKey();
             double error = entry.getValue();
             switch (unknown.kind()) {
-                case WEIGHT -> weighed = new Pack(weighed.name(), weighed.mass() * (1 + error), weighed.balance());
-                case BALANCE -> weighed = new Pack(weighed.name(), weighed.mass(), weighed.balance() + error);
+                case WEIGHT -> weighed = weighed.weighing(weighed.mass() * (1 + error), weighed.balance());
+                case BALANCE -> weighed = weighed.weighing(weighed.mass(), weighed.balance() + error);
                 case THROW -> throwErrors.put(unknown.name(), error);
                 case AIRFOIL_LIFT ->
                     altered = new AlteredSections(sections, unknown.name(), error, altered.angle(), altered.drag());

@@ -16,6 +16,14 @@ public enum Dimension {
     TEMPERATURE,
     /** Newton metres. */
     TORQUE,
+    /** Amperes. */
+    CURRENT,
+    /** Volts. */
+    VOLTAGE,
+    /** Watts. */
+    POWER,
+    /** Ampere seconds. */
+    CHARGE,
     /** Seconds. */
     TIME,
     /** Square metres. */

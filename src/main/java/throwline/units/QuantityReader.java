@@ -157,6 +157,10 @@ public final class QuantityReader {
             case ANGULAR_RATE -> "120 deg/s";
             case TEMPERATURE -> "24 C";
             case TORQUE -> "0.6 N m";
+            case CURRENT -> "40 A";
+            case VOLTAGE -> "14.8 V";
+            case POWER -> "600 W";
+            case CHARGE -> "4000 mAh";
             case TIME -> "1.5 s";
             case AREA -> "49 dm^2";
             case WING_LOADING -> "62 g/dm^2";

@@ -61,6 +61,16 @@ public enum Unit {
     KILOGRAM_CENTIMETRE(Dimension.TORQUE, 0.0980665, 1, "kg cm", "kgfcm"),
     /** Ounce of force times inch, as on a servo's box. */
     OUNCE_INCH(Dimension.TORQUE, 0.45359237 / 16 * 9.80665 * 0.0254, 0, "oz in", "inoz"),
+    /** Ampere. */
+    AMPERE(Dimension.CURRENT, 1, 1, "A", "amp", "amps"),
+    /** Volt. */
+    VOLT(Dimension.VOLTAGE, 1, 2, "V", "volt", "volts"),
+    /** Watt. */
+    WATT(Dimension.POWER, 1, 0, "W", "watt", "watts"),
+    /** Milliampere hour, as on a battery. */
+    MILLIAMPERE_HOUR(Dimension.CHARGE, 3.6, 0, "mAh"),
+    /** Ampere hour. */
+    AMPERE_HOUR(Dimension.CHARGE, 3600, 2, "Ah"),
     /** Second. */
     SECOND(Dimension.TIME, 1, 2, "s", "sec"),
     /** Square decimetre. */

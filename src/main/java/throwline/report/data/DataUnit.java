@@ -20,6 +20,10 @@ public record DataUnit(String symbol, double factor) {
             case ANGULAR_RATE -> new DataUnit("deg/s", Math.toDegrees(1));
             case TEMPERATURE -> new DataUnit("K", 1);
             case TORQUE -> new DataUnit("N m", 1);
+            case CURRENT -> new DataUnit("A", 1);
+            case VOLTAGE -> new DataUnit("V", 1);
+            case POWER -> new DataUnit("W", 1);
+            case CHARGE -> new DataUnit("A s", 1);
             case TIME -> new DataUnit("s", 1);
             case AREA -> new DataUnit("m2", 1);
             case WING_LOADING -> new DataUnit("kg/m2", 1);

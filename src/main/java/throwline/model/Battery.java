@@ -1,0 +1,9 @@
+package throwline.model;
+
+/**
+ * The battery of a pack as the motor sees it.
+ *
+ * @param cells lithium-polymer cells in series
+ * @param capacity A s
+ */
+public record Battery(int cells, double capacity) {}

@@ -1,0 +1,43 @@
+package throwline.model;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is known of the electric motor: its label, and readings of a bench with the propeller at full throttle.
+ *
+ * @param speedConstant turns a minute a volt, as motors are sold
+ * @param noLoadCurrent A
+ * @param bench readings
+ */
+public record Motor(OptionalDouble speedConstant, OptionalDouble noLoadCurrent, Bench bench) {
+
+    /**
+     * Readings at full throttle, the model standing still.
+     *
+     * @param turns of the propeller, 1/s
+     * @param voltage of the battery under load, V
+     * @param current out of the battery, A
+     * @param power out of the battery, W
+     * @param thrust N
+     */
+    public record Bench(
+            OptionalDouble turns,
+            OptionalDouble voltage,
+            OptionalDouble current,
+            OptionalDouble power,
+            OptionalDouble thrust) {
+
+        /** Nothing was read. */
+        public static Bench none() {
+            OptionalDouble none = OptionalDouble.empty();
+            return new Bench(none, none, none, none, none);
+        }
+
+        /** Power out of the battery, read or volts times amps, W. */
+        public OptionalDouble watts() {
+            return power.isEmpty() && voltage.isPresent() && current.isPresent()
+                    ? OptionalDouble.of(voltage.getAsDouble() * current.getAsDouble())
+                    : power;
+        }
+    }
+}
