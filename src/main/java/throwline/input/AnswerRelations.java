@@ -29,6 +29,7 @@ final class AnswerRelations {
             case "tip" -> Answers.between(said, "tip", 0.1 * chord, 1.2 * chord);
             case "edge" -> Answers.sweep(said, interview.tipSetBack(said), interview.metres("tip") - chord, tip);
             case "balance", "balance2" -> Answers.between(said, "balance", -chord, chord);
+            case "pitch" -> Answers.between(said, "pitch", 0.02, DriveCheck.MOST_PITCH * interview.metres("propeller"));
             case "arm" -> Answers.between(said, "arm", 1.05 * chord, 4);
             case "flaps.from", "ailerons.from", "flaps.to", "ailerons.from2", "ailerons.to" ->
                 surfaceEnd(id, said, tip);

@@ -7,7 +7,9 @@ import throwline.units.Unit;
 /** Relations between propeller, motor, batteries and bench of which one number must be wrong. */
 final class DriveCheck {
 
-    private static final double MOST_PITCH = 2;
+    /** Pitch over diameter that no blade has. Common practice, no source. */
+    static final double MOST_PITCH = 2;
+
     /** Amps over the capacity in Ah that no battery gives for long. Common practice, no source. */
     private static final double MOST_RATE = 100;
     /** Watts against volts times amps: more than meters differ. Common practice, no source. */
