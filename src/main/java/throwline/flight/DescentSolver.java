@@ -3,6 +3,7 @@ package throwline.flight;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BisectionSolver;
 import throwline.flight.Descent.Outcome;
 import throwline.model.Pack;
 import throwline.numerics.Interpolation;
@@ -26,6 +27,17 @@ final class DescentSolver {
     private static final double SECANT_STEP = 1e-3;
 
     private static final double SPEED_TOLERANCE = 1e-4;
+
+    /** Search for the speed at which the elevator runs out: from this over the stall speed, each rung faster by that ratio. */
+    private static final double SLOWEST = 1.02;
+
+    private static final double RUNG = 1.1;
+    private static final int MOST_RUNGS = 30;
+
+    /** The speed at which the elevator runs out is found to this share. */
+    private static final double END_TOLERANCE = 1e-3;
+
+    private static final int MOST_HALVINGS = 100;
 
     private final Trimmer trimmer;
     private final Pack pack;
@@ -96,6 +108,34 @@ final class DescentSolver {
                 slope = secant;
             }
             here = next;
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The fastest and so the steepest descent that the elevator holds; empty where its travel ends none between the stall and
+     * the dive.
+     *
+     * @param stallSpeed m/s
+     */
+    Optional<Attitude> elevatorEnd(double stallSpeed) {
+        double held = SLOWEST * stallSpeed;
+        if (at(held).outcome() != Outcome.STEADY) {
+            return Optional.empty();
+        }
+        for (int k = 0; k < MOST_RUNGS; k++) {
+            double next = held * RUNG;
+            Outcome outcome = at(next).outcome();
+            if (outcome == Outcome.ELEVATOR_SHORT) {
+                double end = new BisectionSolver(END_TOLERANCE * held)
+                        .solve(MOST_HALVINGS, v -> at(v).outcome() == Outcome.STEADY ? 1 : -1, held, next);
+                // The root lies within the tolerance on either side of the end; this side of it the descent is held.
+                return at(end - END_TOLERANCE * held).steady();
+            }
+            if (outcome != Outcome.STEADY) {
+                return Optional.empty();
+            }
+            held = next;
         }
         return Optional.empty();
     }

@@ -85,6 +85,14 @@ public final class Flight {
         return glider(pack, stall).noseDownSpeed(4 * stall.speed());
     }
 
+    /**
+     * The fastest and so the steepest descent that the elevator holds; empty where its travel ends none between the stall and
+     * the dive.
+     */
+    public Optional<Attitude> elevatorEnd(Pack pack, Stall stall) {
+        return glider(pack, stall).elevatorEnd(stall.speed());
+    }
+
     private DescentSolver glider(Pack pack, Stall stall) {
         return new DescentSolver(trimmer.fresh(), pack, stall.attitude());
     }

@@ -6,8 +6,8 @@ import throwline.liftingline.WingPoint;
 import throwline.model.Pack;
 
 /**
- * Angle left before the stall at one speed, and how strong a gust from below takes it all: a sharp gust {@code w} turns
- * the air by {@code atan(w / V)} before speed and attitude answer (methods manual 9.5).
+ * Angle left before the stall at one speed, how strong a gust from below takes it all, and what load it adds: a sharp gust
+ * {@code w} turns the air by {@code atan(w / V)} before speed and attitude answer (methods manual 9.5).
  *
  * @param angle angle of attack left before the wing's largest lift, rad
  * @param firstAngle angle of attack left before a part of the wing lets go, rad; not more than {@code angle}
@@ -32,12 +32,9 @@ public record GustMargin(double angle, double firstAngle, double gust, double fi
         Optional<GustRise> walk = walk(trimmer, attitude);
         Airframe airframe = trimmer.airframe();
         return walk.map(w -> {
-            GustLoad loads = new GustLoad(
-                    pack.mass() * Gravity.STANDARD / airframe.model().wing().area(),
-                    airframe.air().density(),
-                    airframe.model().wing().meanAerodynamicChord(),
-                    w.slope);
-            return at(attitude.speed(), w.angle, w.firstAngle, loads.load(attitude.speed(), USUAL));
+            double perLift = 1 / airframe.balance(pack).resultantFor(attitude.speed());
+            double load = w.slope * Math.atan(USUAL / attitude.speed()) * perLift;
+            return at(attitude.speed(), w.angle, w.firstAngle, load);
         });
     }
 

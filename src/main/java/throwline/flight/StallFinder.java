@@ -56,7 +56,10 @@ final class StallFinder {
         this.ailerons = ailerons;
     }
 
-    /** The stall; empty where the walk found none within 40 degrees or the speed did not settle. */
+    /**
+     * The stall; empty where the walk found none within 40 degrees, the speed did not settle, or the elevator never raises the
+     * nose to a speed at which the model glides.
+     */
     Optional<Stall> find(Pack pack) {
         SpeedStep walk = new SpeedStep(
                 pack, speedFor(pack, SHARE_OF_SECTIONS * sectionLift(speedFor(pack, FIRST_GUESS_OF_LIFT))));
@@ -64,7 +67,7 @@ final class StallFinder {
         for (int pass = 0; found && pass < MOST_PASSES; pass++) {
             double next = speedFor(pack, walk.bestLift);
             if (walk.isExact && Math.abs(next - walk.speed) < SPEED_TOLERANCE * next) {
-                return walk.onsetLift > 0 ? Optional.of(walk.result()) : Optional.empty();
+                return walk.onsetLift > 0 ? Optional.of(walk.result()).filter(StallFinder::isFlown) : Optional.empty();
             }
             if (!walk.again(next)) {
                 walk = new SpeedStep(pack, next);
@@ -72,6 +75,15 @@ final class StallFinder {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * With more drag than lift where the elevator ends, no glide is flown at the speed at which that lift would carry the
+     * model: it is faster than it falls.
+     */
+    private static boolean isFlown(Stall stall) {
+        return !stall.elevatorLimited()
+                || stall.attitude().drag() < stall.attitude().lift();
     }
 
     /** Mean of the sections' largest lift coefficients at a speed. */

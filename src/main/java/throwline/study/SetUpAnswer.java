@@ -12,7 +12,6 @@ import static throwline.study.FlightQuantity.SINK_RATE;
 import static throwline.study.FlightQuantity.STALL_SPEED;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -32,15 +31,12 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
-import throwline.sizing.CandidateFlight;
 import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.SetUpResult.FirstStall;
 import throwline.study.SetUpResult.LoadStation;
 import throwline.study.SetUpResult.Manner;
 import throwline.study.SetUpResult.Side;
 import throwline.study.SetUpResult.SpeedPoint;
-import throwline.units.Dimension;
-import throwline.units.Quantity;
 import throwline.words.Message;
 
 /** Turns what one set-up does in flight into the numbers, bands and notes that a person reads. */
@@ -54,12 +50,6 @@ final class SetUpAnswer {
 
     /** Less angle than this left in front of the ailerons, and a wing may drop (PRACTICE, methods manual 17.4). */
     private static final double SAFE_RESERVE = Math.toRadians(1.5);
-
-    /** Less angle than this left before the tail stalls is worth a word (PRACTICE, methods manual 7.6). */
-    private static final double SAFE_TAIL = CandidateFlight.SAFE_TAIL;
-
-    /** A stick that falls short by less than this is none, rad: the elevator's own band is 2 degrees. */
-    private static final double STICK_SHORT = Math.toRadians(2);
 
     private final Model model;
     private final SetUp setUp;
@@ -100,6 +90,7 @@ final class SetUpAnswer {
         ServoAnswer servo = servos.answer(flight, pack, stall, approach, limit, inFlight.number(ELEVATOR_CHANGE));
         FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
         FieldAnswer field = fields.of(flight, pack, stall, approach);
+        SetUpNotes notes = new SetUpNotes(model, setUp, bands);
         return new SetUpResult(
                 setUp,
                 inFlight.with(Map.of(FlightQuantity.FLAP_SPEED_LIMIT, servos.speedLimit(limit, stall)))
@@ -113,9 +104,10 @@ final class SetUpAnswer {
                 field,
                 Stream.of(
                                 balance.notes(),
-                                notes(stall, approach, servo),
+                                notes.inFlight(stall, approach, servo),
+                                notes.elevatorEnd(flight, pack, stall, inFlight),
                                 fields.notes(field),
-                                stickNotes(stall, approach, field))
+                                notes.sticks(stall, approach, field))
                         .flatMap(List::stream)
                         .toList());
     }
@@ -299,50 +291,5 @@ final class SetUpAnswer {
                     wing.problem().curves().get(i).maxLift()));
         }
         return stations;
-    }
-
-    /** Whether the pull sticks bring the elevator where the slowest flight and the landing take it. */
-    private List<Message> stickNotes(Stall stall, Descent approach, FieldAnswer field) {
-        Optional<Attitude> trimmed = approach.steady();
-        Optional<Stick.Pull> most = model.sticks().stream()
-                .filter(s -> s.worksIn(setUp))
-                .flatMap(s -> s instanceof Stick.Pull pull && pull.elevator() < 0 ? Stream.of(pull) : Stream.empty())
-                .min(Comparator.comparingDouble(Stick.Pull::elevator));
-        if (trimmed.isEmpty() || most.isEmpty()) {
-            return List.of();
-        }
-        double stop = -model.tail().elevator().travelUp();
-        double reach = Math.max(stop, trimmed.get().elevator() + most.get().elevator());
-        double needed = field.elevator()
-                .map(e -> Math.min(e.roundOut(), e.touchdown()))
-                .map(e -> Math.min(e, stall.attitude().elevator()))
-                .orElse(stall.attitude().elevator());
-        return needed >= reach - STICK_SHORT
-                ? List.of()
-                : List.of(Message.of("note.stick-short", most.get().name()));
-    }
-
-    private List<Message> notes(Stall stall, Descent approach, ServoAnswer servos) {
-        List<Message> notes = new ArrayList<>();
-        if (stall.elevatorLimited()) {
-            notes.add(Message.of("note.elevator-before-wing"));
-        }
-        approach.steady().ifPresent(a -> {
-            if (a.tailMargin() < SAFE_TAIL) {
-                notes.add(
-                        Message.of("note.tail-near-stall", new Quantity(Math.max(0, a.tailMargin()), Dimension.ANGLE)));
-            }
-            if (a.tailInWake()) {
-                notes.add(Message.of("note.tail-in-wake"));
-            }
-            if (setUp.elevator() != 0) {
-                notes.add(Message.of(
-                        "note.elevator-still-missing",
-                        new Quantity(setUp.elevator(), Dimension.ANGLE),
-                        new Quantity(a.elevator() - setUp.elevator(), Dimension.ANGLE)));
-            }
-        });
-        notes.addAll(new Servos(model, setUp, bands).notes(servos));
-        return notes;
     }
 }
