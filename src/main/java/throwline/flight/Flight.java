@@ -69,10 +69,17 @@ public final class Flight {
         return airframe;
     }
 
-    /** The slowest steady flight; empty where it was not found. */
+    /**
+     * The slowest steady flight; empty where it was not found, and where the elevator ends so early that the lift left would
+     * carry the model only faster than it falls.
+     */
     public Optional<Stall> stall(Pack pack) {
         trimmer.fresh();
-        return stalls.find(pack);
+        return stalls.find(pack).filter(stall -> !stall.elevatorLimited() || isFlown(pack, stall));
+    }
+
+    private boolean isFlown(Pack pack, Stall stall) {
+        return noseDownSpeed(pack, stall).map(fall -> stall.speed() < fall).orElse(true);
     }
 
     /** The steady descent at a speed, m/s. */

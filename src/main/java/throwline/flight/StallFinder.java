@@ -26,7 +26,7 @@ final class StallFinder {
     private static final double HEAD_START = Math.toRadians(3);
     private static final int MOST_STEPS = 40;
     private static final int MOST_PASSES = 6;
-    private static final double SPEED_TOLERANCE = 2e-3;
+    private static final double SPEED_TOLERANCE = 5e-4;
     private static final double FIRST_GUESS_OF_LIFT = 1.2;
 
     /** Share that a trimmed model carries of its sections' largest lift, as a start: the search itself finds the answer. */
@@ -37,6 +37,9 @@ final class StallFinder {
 
     /** Share of the most lift from which a top is looked at, as in {@link AngleWalk#stall}. */
     private static final double NEARLY_ALL = 0.99;
+
+    /** Share of the most lift found from which another top is looked at more closely: between two steps it may be higher. */
+    private static final double NEARLY_TOP = 0.95;
 
     /** The elevator's stop limits a speed where more travel would lower it by this share at least. */
     private static final double COSTS = 0.02;
@@ -56,10 +59,7 @@ final class StallFinder {
         this.ailerons = ailerons;
     }
 
-    /**
-     * The stall; empty where the walk found none within 40 degrees, the speed did not settle, or the elevator never raises the
-     * nose to a speed at which the model glides.
-     */
+    /** The stall; empty where the walk found none within 40 degrees or the speed did not settle. */
     Optional<Stall> find(Pack pack) {
         SpeedStep walk = new SpeedStep(
                 pack, speedFor(pack, SHARE_OF_SECTIONS * sectionLift(speedFor(pack, FIRST_GUESS_OF_LIFT))));
@@ -67,7 +67,7 @@ final class StallFinder {
         for (int pass = 0; found && pass < MOST_PASSES; pass++) {
             double next = speedFor(pack, walk.bestLift);
             if (walk.isExact && Math.abs(next - walk.speed) < SPEED_TOLERANCE * next) {
-                return walk.onsetLift > 0 ? Optional.of(walk.result()).filter(StallFinder::isFlown) : Optional.empty();
+                return walk.onsetLift > 0 ? Optional.of(walk.result()) : Optional.empty();
             }
             if (!walk.again(next)) {
                 walk = new SpeedStep(pack, next);
@@ -75,15 +75,6 @@ final class StallFinder {
             }
         }
         return Optional.empty();
-    }
-
-    /**
-     * With more drag than lift where the elevator ends, no glide is flown at the speed at which that lift would carry the
-     * model: it is faster than it falls.
-     */
-    private static boolean isFlown(Stall stall) {
-        return !stall.elevatorLimited()
-                || stall.attitude().drag() < stall.attitude().lift();
     }
 
     /** Mean of the sections' largest lift coefficients at a speed. */
@@ -150,6 +141,7 @@ final class StallFinder {
                 marks(walk);
                 double highest = best.map(Attitude::alpha).orElse(alpha);
                 if (!Double.isNaN(plateauLift) && !Double.isNaN(onsetLift) && alpha > highest + 1.5 * STEP) {
+                    tops(walk);
                     return best.isPresent();
                 }
             }
@@ -201,10 +193,13 @@ final class StallFinder {
             return STEP * Math.floor(start / STEP);
         }
 
-        /** Whole steps that leave more than one to the onset, because a strip's angle rises no faster than the body's. */
+        /**
+         * Whole steps that leave more than one to where the first strip stalls, because a strip's angle rises no faster than
+         * the body's; lift may have its top before a stretch of a chord has stalled.
+         */
         private double stride(StallStep before) {
             boolean mayStride = before.isFree() && Double.isNaN(onsetLift);
-            return mayStride ? STEP * Math.max(1, Math.floor(before.margin() / STEP) - 1) : STEP;
+            return mayStride ? STEP * Math.max(1, Math.floor(before.firstMargin() / STEP) - 1) : STEP;
         }
 
         private void take(Attitude attitude) {
@@ -231,6 +226,20 @@ final class StallFinder {
         private void first(LiftingLineSolution wing) {
             firstStrip = StallReading.of(wing).strip();
             reserve = reserve(wing);
+        }
+
+        /** Strip after strip stalls, so that lift may have several tops, some narrower than a step: each near the highest. */
+        private void tops(AngleWalk<StallStep> walk) {
+            double near = NEARLY_TOP * bestLift;
+            for (int i = 1; i < walk.size() - 1; i++) {
+                double lift = walk.get(i).lift();
+                if (lift > near
+                        && lift >= walk.get(i - 1).lift()
+                        && lift >= walk.get(i + 1).lift()) {
+                    take(trimmer.at(pack, speed, walk.get(i).alpha() - STEP / 2));
+                    take(trimmer.at(pack, speed, walk.get(i).alpha() + STEP / 2));
+                }
+            }
         }
 
         /** Steps of a half, then of a quarter degree from the highest point, then the top of the parabola through it. */

@@ -1,7 +1,9 @@
 package throwline.flight;
 
+import java.util.stream.IntStream;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.liftingline.AngleWalk;
+import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.StallReading;
 import throwline.liftingline.StripForces;
 
@@ -31,6 +33,15 @@ final class StallStep implements AngleWalk.Point {
     /** Angle left before the first part of the wing stalls, rad. */
     double margin() {
         return reading.margin();
+    }
+
+    /** Angle left before the first single strip stalls, rad; one at a surface end may be long past it before a part of the wing is. */
+    double firstMargin() {
+        LiftingLineSolution wing = attitude.wing();
+        return IntStream.range(0, wing.grid().size())
+                .mapToDouble(wing::margin)
+                .min()
+                .orElseThrow();
     }
 
     @Override

@@ -21,6 +21,12 @@ final class TailWake {
     /** Nearest distance of the tail over the farthest, both along the air, at the angles of attack that are flown. */
     private static final double USUAL = 0.75;
 
+    /**
+     * Least core of a trailing vortex over the chord: the half-width of the wake of a clean section some three chords behind
+     * it. A core as wide as a strip would let the answer depend on where strips end.
+     */
+    private static final double CORE = 0.15;
+
     private final Model model;
     private final SpanGrid tailGrid;
     private final Ground ground;
@@ -40,8 +46,8 @@ final class TailWake {
         back = model.tail().arm() + (model.tail().chord() - model.wing().chordAt(0)) / 4;
         double farthest = Math.hypot(back, model.tail().height());
         double y = tailGrid.control(tailGrid.size() * 3 / 4);
-        double nearest = Math.max(USUAL * farthest, model.wing().chordAt(0));
-        sunk = new SunkSheet(grid, ground, nearest, farthest, y, grid.width(grid.size() * 5 / 8));
+        double chord = model.wing().chordAt(0);
+        sunk = new SunkSheet(grid, ground, Math.max(USUAL * farthest, chord), farthest, y, CORE * chord);
     }
 
     /**
@@ -73,7 +79,7 @@ final class TailWake {
             double drag = wing.problem().curves().get(strip).drag(wing.sectionAngle(strip));
             double behind = Math.max(0, (x - 0.75 * chord) / chord);
             double halfWidth = halfWidth(drag, behind) * chord;
-            double core = Math.max(grid.width(strip), halfWidth);
+            double core = Math.max(CORE * chord, halfWidth);
             downwash[i] = sheet.downwash(x, y, above, z, core);
             double loss = 0;
             if (Math.abs(above) < halfWidth) {
