@@ -26,7 +26,9 @@ class CompareCsvTest {
 
     @Test
     void a_number_that_was_not_found_says_why() {
-        assertThat(lines).contains("Orchard,small,airbrake,noseDownSpeed,,m/s,,,,,No lowest steady speed was found that wing and elevator can hold.");
+        assertThat(lines)
+                .contains(
+                        "Orchard,small,airbrake,noseDownSpeed,,m/s,,,,,No lowest steady speed was found that wing and elevator can hold.");
     }
 
     @Test
