@@ -15,16 +15,18 @@ final class HelpLayout {
     private static final int NARROWEST = 55;
 
     private final Words words;
+    private final WordsBundle bundle;
     private final int width;
 
     HelpLayout(Context context) {
         this.words = context.words();
+        this.bundle = new WordsBundle(words);
         this.width = Math.max(NARROWEST, context.terminal().width());
     }
 
     void apply(CommandLine line) {
         CommandSpec spec = line.getCommandSpec();
-        line.setResourceBundle(new WordsBundle(words));
+        line.setResourceBundle(bundle);
         spec.versionProvider(new Version());
         String name = spec.name();
         spec.addOption(standard("-h", "--help").usageHelp(true).order(LAST).build());

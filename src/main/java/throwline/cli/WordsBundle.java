@@ -11,35 +11,41 @@ import throwline.words.Words;
 /**
  * The file of words as the command line library wants it: it looks for an option of a command under
  * {@code throwline.COMMAND.OPTION}, then under {@code OPTION}; these are {@code cli.COMMAND.OPTION} and
- * {@code cli.OPTION} here.
+ * {@code cli.OPTION} here. Sentences are made when they are asked for: most runs show no help.
  */
 final class WordsBundle extends ResourceBundle {
 
     private static final String OURS = "cli.";
     private static final String THEIRS = "throwline.";
 
-    private final Map<String, String> sentences = new HashMap<>();
+    private final Words words;
+    private final Map<String, String> keys = new HashMap<>();
 
     WordsBundle(Words words) {
+        this.words = words;
         for (String key : words.keys()) {
-            String sentence = words.say(key);
-            sentences.put(key, sentence);
             if (key.startsWith(OURS)) {
                 String name = key.substring(OURS.length());
-                // The library takes descriptions for formats.
-                sentences.put(name, sentence.replace("%", "%%"));
-                sentences.put(THEIRS + name, sentence.replace("%", "%%"));
+                keys.put(key, key);
+                keys.put(name, key);
+                keys.put(THEIRS + name, key);
             }
         }
     }
 
     @Override
     protected @Nullable Object handleGetObject(String key) {
-        return sentences.get(key);
+        String sentence = keys.get(key);
+        if (sentence == null) {
+            return null;
+        }
+        // Under its own names the library takes a description for a format.
+        String said = words.say(sentence);
+        return key.equals(sentence) ? said : said.replace("%", "%%");
     }
 
     @Override
     public Enumeration<String> getKeys() {
-        return Collections.enumeration(sentences.keySet());
+        return Collections.enumeration(keys.keySet());
     }
 }

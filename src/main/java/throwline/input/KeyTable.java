@@ -87,6 +87,12 @@ final class KeyTable {
     }
 
     private static boolean matches(String path, String place) {
+        int named = path.indexOf(Key.ANY_NAME);
+        int entry = path.indexOf("." + Key.ANY_ENTRY);
+        int open = named < 0 ? entry : entry < 0 ? named : Math.min(named, entry);
+        if (open < 0 || !place.startsWith(path.substring(0, open))) {
+            return path.equals(place);
+        }
         String pattern = Arrays.stream(path.replace(".[]", "[]").split("\\.", -1))
                 .map(step ->
                         step.equals(Key.ANY_NAME) ? ".+" : Pattern.quote(step).replace("[]", "\\E\\[[0-9]+\\]\\Q"))

@@ -60,6 +60,9 @@ public final class Words {
         if (sentence == null) {
             throw new IllegalArgumentException("no words for " + key.toLowerCase(Locale.ROOT));
         }
+        if (sentence.indexOf('{') < 0) {
+            return sentence;
+        }
         return GAP.matcher(sentence).replaceAll(gap -> {
             int i = Integer.parseInt(gap.group(1));
             return Matcher.quoteReplacement(i < arguments.length ? String.valueOf(arguments[i]) : gap.group());

@@ -10,8 +10,8 @@ import throwline.input.PackedAirfoils;
 
 /**
  * A model that could exist, made up from a seed (neighbouring seeds give models that are not alike): 1 to 3 m span, 1
- * to 8 kg, flaps and ailerons, a tail of usual size (ranges: common practice, no source). Written as a file in several
- * ways that mean the same, and heavier or in thinner air.
+ * to 8 kg, flaps and ailerons, a tail of usual size, sticks, perhaps servos, wind, an obstacle before the field (ranges:
+ * common practice, no source). Written as a file in several ways that mean the same, and heavier or in thinner air.
  */
 final class PlausibleModel {
 
@@ -19,6 +19,8 @@ final class PlausibleModel {
 
     private static final double INCH = 0.0254;
     private static final double POUND = 0.45359237;
+    private static final double METRES_PER_MILE = 1609.344;
+    private static final double SECONDS_PER_HOUR = 3600;
 
     private final long partsSeed;
     private final Random random;
@@ -54,18 +56,19 @@ final class PlausibleModel {
         return write(new Way(false, true, false, 0));
     }
 
-    /** A line of an answer with the names of {@link #file}. */
-    static String withFirstNames(String line) {
-        return line.replace("xa", "flaps")
-                .replace("xb", "ailerons")
-                .replace("xc", "clean")
-                .replace("xd", "landing")
-                .replace("xe", "full roll");
-    }
-
     /** The same with a second pack, a tenth heavier. */
     String withHeavierPack() {
         return write(new Way(false, false, true, 0));
+    }
+
+    /** A line of an answer with the names of {@link #file}. */
+    static String withFirstNames(String line) {
+        return line.replace("zqa", "flaps")
+                .replace("zqb", "ailerons")
+                .replace("zqc", "clean")
+                .replace("zqd", "landing")
+                .replace("zqe", "full roll")
+                .replace("zqf", "full up");
     }
 
     /** The same on a field so high above the sea, m. */
@@ -81,6 +84,12 @@ final class PlausibleModel {
 
         String mass(double kilograms) {
             return imperial ? number(kilograms / POUND) + " lb" : number(kilograms) + " kg";
+        }
+
+        String speed(double metresPerSecond) {
+            return imperial
+                    ? number(metresPerSecond * SECONDS_PER_HOUR / METRES_PER_MILE) + " mph"
+                    : number(metresPerSecond) + " m/s";
         }
 
         String name(String first, String other) {
@@ -110,23 +119,61 @@ final class PlausibleModel {
                         : "");
         double down = between(10, 50);
         double up = random.nextBoolean() ? between(2, 12) : 0;
-        String flaps = way.name("flaps", "xa");
-        String ailerons = way.name("ailerons", "xb");
+        String flaps = way.name("flaps", "zqa");
+        String ailerons = way.name("ailerons", "zqb");
+        String clean = way.name("clean", "zqc");
         String landing = String.join(
                 ", ", way.ordered(flaps + ": " + number(down) + " deg down", ailerons + ": " + number(up) + " deg up"));
-        String setUps = "set-ups:\n  " + way.name("clean", "xc") + ": {}\n  " + way.name("landing", "xd") + ": {"
-                + landing + "}\n";
-        String sticks = "sticks:\n  " + way.name("full roll", "xe") + ": {does: roll, " + ailerons
-                + ": {up: 18 deg, down: 12 deg}}\n";
+        String setUps = "set-ups:\n  " + clean + ": {}\n  " + way.name("landing", "zqd") + ": {" + landing + "}\n";
         String more = random.nextBoolean() ? "wheels: {diameter: " + way.length(0.08) + "}\n" : "";
         more += switch (random.nextInt(3)) {
             case 0 -> "propeller: {diameter: " + way.length(0.33) + ", throttle shut: stopped}\n";
             case 1 -> "propeller: {diameter: " + way.length(0.33) + ", throttle shut: folded}\n";
             default -> "";
         };
-        String field = "field: {height above sea: " + number(way.height) + " m, temperature: 15 C}\n";
+        String sticks = sticks(way, clean, flaps, ailerons);
+        String field = field(way);
+        String servos = servos(way, flaps, ailerons);
         return "throwline: 1\nname: Made up\n"
-                + String.join("", way.ordered(packs, wing, tail, setUps, sticks, more, field));
+                + String.join("", way.ordered(packs, wing, tail, setUps, sticks, more, servos, field));
+    }
+
+    private String sticks(Way way, String clean, String flaps, String ailerons) {
+        String roll = "  " + way.name("full roll", "zqe") + ": {does: roll, " + ailerons
+                + ": {up: 18 deg, down: 12 deg}}\n";
+        String camber = random.nextInt(4) == 0 ? ", " + flaps + ": " + number(between(2, 6)) + " deg down" : "";
+        String pull = "  " + way.name("full up", "zqf") + ": {does: pull, elevator: " + number(between(8, 20))
+                + " deg up" + camber + ", in: [" + clean + "]}\n";
+        boolean pulls = random.nextBoolean();
+        return "sticks:\n" + (pulls ? String.join("", way.ordered(roll, pull)) : roll);
+    }
+
+    private String field(Way way) {
+        String wind = random.nextBoolean() ? ", wind: " + way.speed(between(0.5, 6)) : "";
+        String obstacle = random.nextBoolean() ? ", obstacle: {height: " + way.length(between(2, 12)) + "}" : "";
+        String length = random.nextBoolean() ? ", length: " + way.length(between(30, 200)) : "";
+        String ground = List.of("hard", "short grass", "long grass").get(random.nextInt(3));
+        return "field: {ground: " + ground + ", height above sea: " + way.length(way.height) + ", temperature: 15 C"
+                + wind + obstacle + length + "}\n";
+    }
+
+    /** Linkages that reach the throws of all set-ups and sticks; some with measured give and play. */
+    private String servos(Way way, String flaps, String ailerons) {
+        if (random.nextBoolean()) {
+            return "";
+        }
+        String measured = random.nextBoolean() ? ", give: 4.5 deg, play: " + way.length(0.0008) : "";
+        String ofFlaps = "  " + flaps + ": {torque: " + number(between(0.1, 1)) + " N m, "
+                + linkage(way, 0.014, 0.012, 0.08) + ", swing: 50 deg, lean: 30 deg, offset: 20 deg" + measured + "}\n";
+        String ofAilerons = "  " + ailerons + ": {torque: " + number(between(0.1, 0.6)) + " N m, "
+                + linkage(way, 0.012, 0.015, 0.085) + ", swing: 45 deg" + measured + "}\n";
+        String ofElevator = "  elevator: {torque: " + number(between(0.1, 0.6)) + " N m, "
+                + linkage(way, 0.012, 0.017, 0.62) + ", swing: 45 deg}\n";
+        return "servos:\n" + String.join("", way.ordered(ofFlaps, ofAilerons, ofElevator));
+    }
+
+    private static String linkage(Way way, double arm, double horn, double rod) {
+        return "arm: " + way.length(arm) + ", horn: " + way.length(horn) + ", rod: " + way.length(rod);
     }
 
     private String wing(Way way, String airfoil) {
@@ -134,9 +181,9 @@ final class PlausibleModel {
         String sections = "  sections:\n    - {at: " + way.length(0) + ", chord: " + way.length(chord) + ", airfoil: "
                 + airfoil + "}\n    - {at: " + way.length(half) + ", chord: " + way.length(taper * chord)
                 + ", washout: " + number(between(0, 2)) + " deg}\n";
-        String flaps = "    " + way.name("flaps", "xa") + ": {from: " + way.length(0.08 * half) + ", to: "
+        String flaps = "    " + way.name("flaps", "zqa") + ": {from: " + way.length(0.08 * half) + ", to: "
                 + way.length(0.5 * half) + ", chord: " + number(between(20, 30)) + " %}\n";
-        String ailerons = "    " + way.name("ailerons", "xb") + ": {from: " + way.length(0.52 * half) + ", to: "
+        String ailerons = "    " + way.name("ailerons", "zqb") + ": {from: " + way.length(0.52 * half) + ", to: "
                 + way.length(0.95 * half) + ", chord: " + number(between(20, 30)) + " %}\n";
         return "wing:\n  position: " + List.of("high", "middle", "low").get(random.nextInt(3)) + "\n  incidence: "
                 + number(between(0, 3)) + " deg\n  dihedral: " + number(between(0, 5)) + " deg\n" + sections

@@ -11,6 +11,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -41,13 +44,21 @@ final class PdfCanvas implements AutoCloseable {
         this.size = size;
         document.setDocumentId(1L);
         document.getDocumentInformation().setTitle(title);
+        font = font(document);
+        stream = page();
+    }
+
+    /** Without joined letters: the library looks for them anew in every text, and readers that search miss them. */
+    private static PDFont font(PDDocument document) throws IOException {
         try (InputStream in = PDFont.class.getResourceAsStream(FONT)) {
             if (in == null) {
                 throw new IllegalStateException("the font is missing from the jar");
             }
-            font = PDType0Font.load(document, in, true);
+            TrueTypeFont file = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            file.setEnableGsub(false);
+            document.registerTrueTypeFontForClosing(file);
+            return PDType0Font.load(document, file, true);
         }
-        stream = page();
     }
 
     private PDPageContentStream page() throws IOException {

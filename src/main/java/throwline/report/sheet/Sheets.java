@@ -1,9 +1,9 @@
 package throwline.report.sheet;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.data.SheetCsv;
@@ -38,17 +38,18 @@ public final class Sheets {
                 new PocketCard(answer, page, words).document(paper));
     }
 
-    /** The files. */
+    /** The files; the sheets are drawn beside each other. */
     public List<ReportFile> files(SheetAnswer answer) {
-        List<ReportFile> files = new ArrayList<>();
         Templates templates = new Templates();
-        for (SheetDocument document : documents(answer)) {
-            files.add(PdfSheet.of(document));
-            String html = templates.fill("sheet.jte", Map.of("sheet", document));
-            files.add(new ReportFile(document.name() + ".html", html.getBytes(StandardCharsets.UTF_8)));
-        }
+        List<ReportFile> files = new ArrayList<>(documents(answer).parallelStream()
+                .flatMap(document -> Stream.of(PdfSheet.of(document), page(document, templates)))
+                .toList());
         String csv = SheetCsv.write(answer.model().name(), answer.pack().pack().name(), answer.numbers());
-        files.add(new ReportFile("throws.csv", csv.getBytes(StandardCharsets.UTF_8)));
+        files.add(ReportFile.of("throws.csv", csv));
         return files;
+    }
+
+    private static ReportFile page(SheetDocument document, Templates templates) {
+        return ReportFile.of(document.name() + ".html", templates.fill("sheet.jte", Map.of("sheet", document)));
     }
 }
