@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import throwline.input.ModelFile;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -69,6 +70,7 @@ final class CompareCommand implements Callable<Integer> {
         List<List<Pack>> packs = projects.stream()
                 .map(project -> pack.all(context, project.model()))
                 .toList();
+        refuseMany(projects, packs);
         ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
         List<CompareAnswer> answers = new ArrayList<>();
         for (int i = 0; i < projects.size(); i++) {
@@ -84,6 +86,17 @@ final class CompareCommand implements Callable<Integer> {
         context.terminal().progress("");
         answer(projects.get(0).display(), answers, document);
         return ExitCode.of(answers.stream().allMatch(CompareCommand::complete));
+    }
+
+    /** The limit of one model holds for all together, so that every answer takes seconds. */
+    private void refuseMany(List<ReadModel.Project> projects, List<List<Pack>> packs) {
+        int flown = 0;
+        for (int i = 0; i < packs.size(); i++) {
+            flown += projects.get(i).model().setUps().size() * packs.get(i).size();
+        }
+        if (flown > ModelFile.MOST_FLOWN) {
+            throw new WrongInput(context.words().say("cli.compare.many", flown, ModelFile.MOST_FLOWN));
+        }
     }
 
     /** Loads the drawing classes beside the calculation. What fails here fails again, and is told, where charts are drawn. */

@@ -16,11 +16,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
 
 /** What the program talks to: the three streams of the process and what they can show. */
 public final class Terminal {
 
+    private static final String COLUMNS = "COLUMNS";
     private static final int USUAL_WIDTH = 80;
     private static final int NARROWEST = 20;
     private static final int WIDEST = 200;
@@ -37,9 +39,10 @@ public final class Terminal {
     private final Charset charset;
     private final boolean interactive;
     private final Map<String, String> environment;
+    private final IntSupplier columns;
 
     /**
-     * A terminal on these streams.
+     * A terminal on these streams, of usual width where the environment does not tell.
      *
      * @param in what {@code -} reads
      * @param out where answers go
@@ -55,23 +58,43 @@ public final class Terminal {
             Charset charset,
             boolean interactive,
             Map<String, String> environment) {
+        this(in, out, err, charset, interactive, environment, () -> USUAL_WIDTH);
+    }
+
+    private Terminal(
+            InputStream in,
+            OutputStream out,
+            OutputStream err,
+            Charset charset,
+            boolean interactive,
+            Map<String, String> environment,
+            IntSupplier columns) {
         this.in = in;
         this.out = out;
         this.err = new PrintStream(err, true, charset);
         this.charset = charset;
         this.interactive = interactive;
         this.environment = Map.copyOf(environment);
+        this.columns = columns;
     }
 
     /** The terminal of this process. */
     public static Terminal ofProcess() {
+        boolean interactive = isInteractive();
+        Map<String, String> environment = System.getenv();
+        IntSupplier columns = () -> USUAL_WIDTH;
+        if (interactive && !isWidth(environment.getOrDefault(COLUMNS, ""))) {
+            TerminalColumns asked = TerminalColumns.asked();
+            columns = () -> asked.get().orElse(USUAL_WIDTH);
+        }
         return new Terminal(
                 new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
                 charsetOfProcess(),
-                isInteractive(),
-                System.getenv());
+                interactive,
+                environment,
+                columns);
     }
 
     /** Standard input. */
@@ -117,7 +140,9 @@ public final class Terminal {
 
     /** Says something on standard error. */
     void message(String text) {
-        String shown = folded(text.lines().map(Terminal::cut).collect(Collectors.joining("\n")));
+        String shown = folded(text.lines()
+                .map(line -> new LongLine(line, LONGEST_MESSAGE).shortened())
+                .collect(Collectors.joining("\n")));
         err.print(shown + (text.endsWith("\n") ? "\n" : System.lineSeparator()));
         err.flush();
     }
@@ -125,18 +150,21 @@ public final class Terminal {
     /** Shows how far long work has come, overwritten by the next; nothing where nobody watches. */
     void progress(String text) {
         if (interactive) {
-            err.print("\r\u001b[K" + text);
+            // A line as wide as the terminal would go on in the next and stay there.
+            err.print("\r\u001b[K" + new LongLine(text, width() - 1).shortened());
             err.flush();
         }
     }
 
     /** Columns that an answer may take. */
     int width() {
-        String columns = environment.getOrDefault("COLUMNS", "");
-        if (!columns.matches("[1-9]\\d{1,3}")) {
-            return USUAL_WIDTH;
-        }
-        return Math.max(NARROWEST, Math.min(WIDEST, Integer.parseInt(columns)));
+        String told = environment.getOrDefault(COLUMNS, "");
+        int width = isWidth(told) ? Integer.parseInt(told) : columns.getAsInt();
+        return Math.max(NARROWEST, Math.min(WIDEST, width));
+    }
+
+    private static boolean isWidth(String columns) {
+        return columns.matches("[1-9]\\d{1,3}");
     }
 
     /** True where text may be set bold or dim. */
@@ -154,10 +182,6 @@ public final class Terminal {
 
     private String folded(String text) {
         return width() < NARROW ? new Narrow(width()).fold(text) : text;
-    }
-
-    private static String cut(String line) {
-        return line.length() <= LONGEST_MESSAGE ? line : line.substring(0, LONGEST_MESSAGE - 3) + "...";
     }
 
     private void write(String text, Charset encoding) {

@@ -1,8 +1,6 @@
 package throwline.flight;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import throwline.flight.Attitude.ElevatorLimit;
@@ -39,7 +37,7 @@ final class Trimmer {
     private final double[] trailingEdgeDrop;
     private final double areaTimesChord;
     private final WingCurves wingCurves;
-    private final Map<Double, List<SectionCurve>> curvesBySpeed;
+    private final RecentCurves curvesBySpeed;
     private final ElevatorSearch elevators;
     private Optional<LiftingLineSolution> last = Optional.empty();
 
@@ -50,7 +48,7 @@ final class Trimmer {
      * @param deflections where its surfaces stand
      */
     Trimmer(Airframe airframe, Deflections deflections) {
-        this(airframe, deflections, airframe.influence(), airframe.strips().curves(deflections::on), new HashMap<>());
+        this(airframe, deflections, airframe.influence(), airframe.strips().curves(deflections::on), new RecentCurves());
     }
 
     private Trimmer(
@@ -58,7 +56,7 @@ final class Trimmer {
             Deflections deflections,
             InfluenceMatrix influence,
             WingCurves wingCurves,
-            Map<Double, List<SectionCurve>> curvesBySpeed) {
+            RecentCurves curvesBySpeed) {
         this.airframe = airframe;
         this.deflections = deflections;
         this.wingCurves = wingCurves;
@@ -103,7 +101,7 @@ final class Trimmer {
 
     /** The wing's section curves at a speed. */
     List<SectionCurve> curves(double speed) {
-        return curvesBySpeed.computeIfAbsent(speed, v -> wingCurves.at(airframe.reynoldsPerMetre(v)));
+        return curvesBySpeed.at(speed, v -> wingCurves.at(airframe.reynoldsPerMetre(v)));
     }
 
     /** The wing alone. */

@@ -11,6 +11,9 @@ import throwline.units.Unit;
 /** Reads a model file. Never throws for anything that a file may hold. */
 public final class ModelFile {
 
+    /** Most set-ups times packs of one model, and of all models that are compared at once. */
+    public static final int MOST_FLOWN = 96;
+
     /** The format that is read. */
     static final int VERSION = 1;
 

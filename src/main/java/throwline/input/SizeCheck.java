@@ -10,9 +10,6 @@ final class SizeCheck {
     static final int MOST_PACKS = 8;
     static final int MOST_SURFACES = 12;
 
-    /** Set-ups times packs: what a comparison works out. */
-    static final int MOST_FLOWN = 96;
-
     private final Problems problems;
 
     SizeCheck(Problems problems) {
@@ -26,8 +23,8 @@ final class SizeCheck {
         few = isWithin(packs, MOST_PACKS) && few;
         few = isWithin(root.child("wing").child("surfaces"), MOST_SURFACES) && few;
         int flown = setUps.children().size() * packs.children().size();
-        if (few && flown > MOST_FLOWN) {
-            problems.add(setUps, "input.size.flown", String.valueOf(flown), String.valueOf(MOST_FLOWN));
+        if (few && flown > ModelFile.MOST_FLOWN) {
+            problems.add(setUps, "input.size.flown", String.valueOf(flown), String.valueOf(ModelFile.MOST_FLOWN));
         }
     }
 

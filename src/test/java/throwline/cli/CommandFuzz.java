@@ -16,12 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Whole commands over 500 models made up from seeds, in one process: each model goes through {@code compare} (with a
+ * Whole commands over models made up from seeds, in one process: each model goes through {@code compare} (with a
  * heavier pack), {@code fly}, {@code find}, {@code wing} and {@code sheet}, and by turns once more through
  * {@code compare} in thinner air, with other names in another order, or in other units.
  */
 class CommandFuzz {
 
+    /** What two idle cores work out in a minute. */
     private static final int MODELS = Integer.getInteger("throwline.models", 250);
     private static final long SEED = 20_261_127;
 

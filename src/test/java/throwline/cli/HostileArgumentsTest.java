@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,6 +71,44 @@ class HostileArgumentsTest {
         ProgramRun run = ProgramRun.of("compare", "a".repeat(3000));
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(500));
+    }
+
+    @Test
+    @Timeout(20)
+    void limits_of_several_models_add_up_before_the_work_starts() {
+        String[] call = new String[40];
+        Arrays.fill(call, "examples/orchard.yaml");
+        call[0] = "compare";
+        ProgramRun run = ProgramRun.of(call);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("312", "at most 96", "--pack");
+    }
+
+    @Test
+    void what_is_allowed_survives_a_long_value() throws IOException {
+        Path model = Files.writeString(
+                folder.resolve("long.yaml"),
+                Files.readString(Path.of(MODEL)).replaceFirst("position: \\w+", "position: " + "high".repeat(120)));
+        ProgramRun run = ProgramRun.of("check", model.toString());
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err().strip())
+                .hasSizeLessThanOrEqualTo(500)
+                .startsWith(model + ":")
+                .contains("highhigh", " ... ", "high, middle, low");
+    }
+
+    @Test
+    void long_lines_are_shortened_in_what_they_quote() {
+        String wrong = "No file \"" + "x".repeat(900) + "\" here; one of a, b and c, for example \"b\".";
+        assertThat(new LongLine(wrong, 100).shortened())
+                .hasSize(100)
+                .matches("No file \"x+ \\.\\.\\. x+\" here; one of a, b and c, for example \"b\"\\.");
+        assertThat(new LongLine("y".repeat(60) + "z".repeat(60), 25).shortened())
+                .matches("y{10} \\.\\.\\. z{10}");
+        assertThat(new LongLine("short", 5).shortened()).isEqualTo("short");
+        assertThat(new LongLine("\ud83d\ude80".repeat(300), 24).shortened().codePoints())
+                .noneMatch(point -> Character.getType(point) == Character.SURROGATE);
     }
 
     @Test

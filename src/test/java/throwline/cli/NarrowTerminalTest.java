@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Help, answers and messages on terminals from 20 to 60 columns: nothing fails, no line is longer than the terminal. */
@@ -43,6 +44,26 @@ class NarrowTerminalTest {
     void every_letter_is_kept() {
         String wide = said(80, List.of("--help")).replaceAll("\\s+", "");
         assertThat(said(20, List.of("--help")).replaceAll("\\s+", "")).isEqualTo(wide);
+    }
+
+    @Test
+    void progress_stays_in_its_line() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Terminal terminal = new Terminal(
+                new ByteArrayInputStream(new byte[0]),
+                new ByteArrayOutputStream(),
+                err,
+                StandardCharsets.UTF_8,
+                true,
+                Map.of("COLUMNS", "20"));
+        terminal.progress("Working out Orchard ...");
+        assertThat(err.toString(StandardCharsets.UTF_8)).isEqualTo("\r\u001b[KWorking ... ard ...");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"24 80,80", "50 132,132", "0 0,-1", "'',-1", "stty: not a typewriter,-1", "24 99999,-1"})
+    void columns_of_the_systems_answer(String said, int columns) {
+        assertThat(TerminalColumns.columns(said + "\n").orElse(-1)).isEqualTo(columns);
     }
 
     @ParameterizedTest

@@ -6,6 +6,9 @@ import java.awt.image.BufferedImage;
 /** The image that pictures are painted on one after the other, so that its memory is taken once. For one thread. */
 final class Canvas {
 
+    /** A higher picture is painted in parts of so many lines, so that a chart of many set-ups takes no more memory. */
+    static final int MOST_LINES = 2048;
+
     private BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
 
     /** The part of the image that a picture of this size takes, white. */

@@ -154,17 +154,23 @@ final class Drawing {
         return text.toString();
     }
 
-    /** The picture as a PNG file, painted on this canvas. */
+    /** The picture as a PNG file, painted on this canvas part by part. */
     byte[] png(Canvas canvas) {
-        BufferedImage image = canvas.part(SCALE * picture.width(), SCALE * picture.height());
+        int width = SCALE * picture.width();
+        int height = SCALE * picture.height();
+        return PngFile.of(width, height, Canvas.MOST_LINES, (from, lines) -> part(canvas.part(width, lines), from));
+    }
+
+    private BufferedImage part(BufferedImage image, int from) {
         Graphics2D g2 = image.createGraphics();
         g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g2.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g2.translate(0, -from);
         g2.scale(SCALE, SCALE);
         draw(g2);
         g2.dispose();
-        return PngFile.of(image);
+        return image;
     }
 
     private void draw(Graphics2D g2) {

@@ -1,6 +1,7 @@
 package throwline.report.chart;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.Raster;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -24,13 +25,31 @@ final class PngFile {
 
     private PngFile() {}
 
-    /** The file of an opaque image whose pixels are integers ({@link BufferedImage#TYPE_INT_RGB}). */
-    static byte[] of(BufferedImage image) {
+    /** Painter of a part of an image. */
+    @FunctionalInterface
+    interface Part {
+
+        /**
+         * So many lines of the image as an opaque image of that height whose pixels are integers
+         * ({@link BufferedImage#TYPE_INT_RGB}); used up before the next part is asked for.
+         */
+        BufferedImage paint(int from, int lines);
+    }
+
+    /**
+     * The file of an image that is painted part by part, from the top.
+     *
+     * @param width pixels
+     * @param height pixels
+     * @param most lines of a part
+     * @param part its painter
+     */
+    static byte[] of(int width, int height, int most, Part part) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(BUFFER);
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             out.write(SIGNATURE);
-            chunk(out, "IHDR", header(image));
-            chunk(out, "IDAT", pixels(image));
+            chunk(out, "IHDR", header(width, height));
+            chunk(out, "IDAT", pixels(width, height, most, part));
             chunk(out, "IEND", new byte[0]);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -38,36 +57,43 @@ final class PngFile {
         return bytes.toByteArray();
     }
 
-    private static byte[] header(BufferedImage image) throws IOException {
+    private static byte[] header(int width, int height) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         DataOutputStream out = new DataOutputStream(bytes);
-        out.writeInt(image.getWidth());
-        out.writeInt(image.getHeight());
+        out.writeInt(width);
+        out.writeInt(height);
         out.write(new byte[] {BITS, RED_GREEN_BLUE, 0, 0, 0});
         return bytes.toByteArray();
     }
 
-    private static byte[] pixels(BufferedImage image) throws IOException {
-        int width = image.getWidth();
+    private static byte[] pixels(int width, int height, int most, Part part) throws IOException {
         int[] colours = new int[width];
         byte[] line = new byte[1 + 3 * width];
         Deflater deflater = new Deflater(QUICK);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(BUFFER);
         try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, BUFFER)) {
-            for (int y = 0; y < image.getHeight(); y++) {
-                image.getRaster().getDataElements(0, y, width, 1, colours);
-                int k = 1;
-                for (int colour : colours) {
-                    line[k++] = (byte) (colour >> 16);
-                    line[k++] = (byte) (colour >> 8);
-                    line[k++] = (byte) colour;
+            for (int from = 0; from < height; from += most) {
+                int lines = Math.min(most, height - from);
+                Raster raster = part.paint(from, lines).getRaster();
+                for (int y = 0; y < lines; y++) {
+                    raster.getDataElements(0, y, width, 1, colours);
+                    fill(line, colours);
+                    out.write(line);
                 }
-                out.write(line);
             }
         } finally {
             deflater.end();
         }
         return bytes.toByteArray();
+    }
+
+    private static void fill(byte[] line, int[] colours) {
+        int k = 1;
+        for (int colour : colours) {
+            line[k++] = (byte) (colour >> 16);
+            line[k++] = (byte) (colour >> 8);
+            line[k++] = (byte) colour;
+        }
     }
 
     private static void chunk(DataOutputStream out, String type, byte[] content) throws IOException {

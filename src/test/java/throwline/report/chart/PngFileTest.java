@@ -20,7 +20,10 @@ class PngFileTest {
                 image.setRGB(x, y, random.nextInt() | 0xFF000000);
             }
         }
-        BufferedImage read = ImageIO.read(new ByteArrayInputStream(PngFile.of(image)));
-        assertThat(read.getRGB(0, 0, 37, 23, null, 0, 37)).isEqualTo(image.getRGB(0, 0, 37, 23, null, 0, 37));
+        for (int most : new int[] {1, 7, 23, 100}) {
+            byte[] file = PngFile.of(37, 23, most, (from, lines) -> image.getSubimage(0, from, 37, lines));
+            BufferedImage read = ImageIO.read(new ByteArrayInputStream(file));
+            assertThat(read.getRGB(0, 0, 37, 23, null, 0, 37)).isEqualTo(image.getRGB(0, 0, 37, 23, null, 0, 37));
+        }
     }
 }
