@@ -48,7 +48,12 @@ final class Trimmer {
      * @param deflections where its surfaces stand
      */
     Trimmer(Airframe airframe, Deflections deflections) {
-        this(airframe, deflections, airframe.influence(), airframe.strips().curves(deflections::on), new RecentCurves());
+        this(
+                airframe,
+                deflections,
+                airframe.influence(),
+                airframe.strips().curves(deflections::on),
+                new RecentCurves());
     }
 
     private Trimmer(

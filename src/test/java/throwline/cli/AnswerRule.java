@@ -32,11 +32,9 @@ enum AnswerRule {
     BANDS {
         @Override
         List<String> broken(ProgramRun run) {
-            Stream<MatchResult> all =
-                    Stream.of(JSON_BAND, CSV_BAND).flatMap(p -> p.matcher(run.out()).results());
-            return all.filter(band -> !isInOrder(band))
-                    .map(MatchResult::group)
-                    .toList();
+            Stream<MatchResult> all = Stream.of(JSON_BAND, CSV_BAND)
+                    .flatMap(p -> p.matcher(run.out()).results());
+            return all.filter(band -> !isInOrder(band)).map(MatchResult::group).toList();
         }
     },
 
@@ -47,8 +45,9 @@ enum AnswerRule {
             List<String> broken = new ArrayList<>(found("\"value\": null(?!, \"why\": \"[^\"]+\")", run));
             broken.addAll(found("\"value\": [-0-9][^{}]*\"why\"", run));
             ComparedRows.of(run.out()).all().forEach((name, row) -> {
-                boolean known =
-                        row.value().isPresent() && row.low().isPresent() && row.high().isPresent();
+                boolean known = row.value().isPresent()
+                        && row.low().isPresent()
+                        && row.high().isPresent();
                 if (known != row.why().isEmpty() || known != row.value().isPresent()) {
                     broken.add(name + " has no number or no reason");
                 }
@@ -67,7 +66,7 @@ enum AnswerRule {
                             .matcher(run.out())
                             .find()
                     || ComparedRows.of(run.out()).isIncomplete()
-                    || isFlight(run) && !found(MISSING, run).isEmpty();
+                    || (isFlight(run) && !found(MISSING, run).isEmpty());
             if (unsettled && run.exitCode() == 0) {
                 broken.add("exit code 0, though something did not settle");
             }

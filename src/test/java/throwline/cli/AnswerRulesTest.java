@@ -83,7 +83,8 @@ class AnswerRulesTest {
     @Test
     void thinnerAirThatLandsSlowerIsFound() {
         ComparedRows low = ComparedRows.of(COMPARE.out());
-        ComparedRows high = ComparedRows.of(run(MODEL.at(1500), "compare", "-", "--csv").out());
+        ComparedRows high =
+                ComparedRows.of(run(MODEL.at(1500), "compare", "-", "--csv").out());
         assertThat(high.slowerThan(low)).isEmpty();
         assertThat(low.slowerThan(high)).hasSize(2);
     }
@@ -96,7 +97,8 @@ class AnswerRulesTest {
         assertThat(rows.notSameBytes(ComparedRows.of(renamed.out()))).isEmpty();
         ProgramRun oneDigit = with(renamed, "(light,zqd,stallSpeed,,m/s,[^,]+)", "$11");
         assertThat(rows.notSameBytes(ComparedRows.of(oneDigit.out()))).hasSize(1);
-        assertThat(ComparedRows.of(lastLineLess(renamed.out())).notSameBytes(rows)).hasSize(1);
+        assertThat(ComparedRows.of(lastLineLess(renamed.out())).notSameBytes(rows))
+                .hasSize(1);
     }
 
     @Test
@@ -107,7 +109,8 @@ class AnswerRulesTest {
         assertThat(rows.notWithin(2e-5, ComparedRows.of(imperial.out()))).isEmpty();
         ProgramRun feetForMetres = with(imperial, "(light,clean,stallSpeed,,m/s,)[^,]+", "$130.1");
         assertThat(rows.notWithin(2e-5, ComparedRows.of(feetForMetres.out()))).hasSize(1);
-        assertThat(rows.notWithin(2e-5, ComparedRows.of(lastLineLess(imperial.out())))).isNotEmpty();
+        assertThat(rows.notWithin(2e-5, ComparedRows.of(lastLineLess(imperial.out()))))
+                .isNotEmpty();
     }
 
     private static String lastLineLess(String text) {

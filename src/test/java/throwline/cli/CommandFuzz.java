@@ -24,6 +24,7 @@ class CommandFuzz {
 
     /** What two idle cores work out in a minute. */
     private static final int MODELS = Integer.getInteger("throwline.models", 250);
+
     private static final long SEED = 20_261_127;
 
     /** Share by which a number may differ where lengths and weights were read from other units. */
@@ -32,7 +33,7 @@ class CommandFuzz {
     /** Wants of {@code find}, taken by turns; the search for throws is the longest of them. */
     private static final List<List<String>> WANTS = List.of(
             List.of("--come-down", "9", "--at", "13m/s"),
-            List.of("--level-trim", "landing"),
+            List.of("--no-trim-change", "landing"),
             List.of("--roll", "60deg/s", "--at", "13m/s"),
             List.of("--roll-help"),
             List.of("--tightest-loop", "--at", "16m/s"));

@@ -139,8 +139,8 @@ final class PlausibleModel {
     }
 
     private String sticks(Way way, String clean, String flaps, String ailerons) {
-        String roll = "  " + way.name("full roll", "zqe") + ": {does: roll, " + ailerons
-                + ": {up: 18 deg, down: 12 deg}}\n";
+        String roll =
+                "  " + way.name("full roll", "zqe") + ": {does: roll, " + ailerons + ": {up: 18 deg, down: 12 deg}}\n";
         String camber = random.nextInt(4) == 0 ? ", " + flaps + ": " + number(between(2, 6)) + " deg down" : "";
         String pull = "  " + way.name("full up", "zqf") + ": {does: pull, elevator: " + number(between(8, 20))
                 + " deg up" + camber + ", in: [" + clean + "]}\n";
