@@ -109,7 +109,7 @@ final class SectionCommand implements Callable<Integer> {
                 .orElseThrow(() -> new WrongInput(context.words().say("cli.section.unknown", name.text())));
         found.likeness()
                 .ifPresent(like ->
-                        context.terminal().message(context.words().say("note.airfoil.likeness", name.text(), like)));
+                        context.terminal().message(context.words().say(like.note(), name.text(), like.donor())));
         return found;
     }
 

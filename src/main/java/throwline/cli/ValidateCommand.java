@@ -81,6 +81,7 @@ final class ValidateCommand implements Callable<Integer> {
         files.add(ReportFile.of("checks.csv", data.checks(book)));
         files.add(ReportFile.of("pairs.csv", BookFiles.pairs(book)));
         files.add(ReportFile.of("bands.csv", book.bandsFile()));
+        files.add(ReportFile.of("learned.csv", book.learned().text()));
         files.add(ReportFile.of("book.html", PageView.html(document, page, context.words())));
         files.addAll(new BookCharts(context.words()).draw(book, folder.formats()));
         return files;

@@ -38,7 +38,7 @@ final class AirfoilCheck {
         Optional<String> text = where.value(String.class);
         Optional<Airfoil> found = text.map(AirfoilName::new).flatMap(library::find);
         found.flatMap(Airfoil::likeness)
-                .ifPresent(like -> notes.add(Message.of("note.airfoil.likeness", text.orElse(""), like)));
+                .ifPresent(like -> notes.add(Message.of(like.note(), text.orElse(""), like.donor())));
         if (found.isPresent() && library instanceof NamedAirfoils named) {
             named.elsewhere(new AirfoilName(text.orElse("")))
                     .ifPresent(file -> notes.add(Message.of("note.airfoil.file", text.orElse(""), file.toString())));

@@ -12,7 +12,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import throwline.model.AirfoilName;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
+import throwline.section.AirfoilShape;
 import throwline.section.SurrogateAirfoil;
+import throwline.section.computed.ComputedAirfoil;
+import throwline.section.computed.LearnedAirfoils;
 
 /**
  * Airfoils by whatever a person wrote: a name of the library, words, a folder of polar files or a coordinate file. An
@@ -108,18 +111,33 @@ public final class NamedAirfoils implements AirfoilLibrary {
         try {
             CoordinateFile.Reading reading = CoordinateFile.read(path.toString(), SourceText.read(path));
             return reading.shape()
-                    .map(shape -> standIn(SurrogateAirfoil.of(shape), text))
+                    .map(shape -> computed(shape, text)
+                            .orElseGet(() -> standIn(SurrogateAirfoil.of(shape), text)))
                     .orElseGet(() -> new Found(Optional.empty(), reading.problems()));
         } catch (UnreadableFile e) {
             return new Found(Optional.empty(), List.of(e.problem(path.toString())));
         }
     }
 
+    private Optional<Found> computed(AirfoilShape shape, String text) {
+        return method()
+                .of(shape, candidates(), text)
+                .map(airfoil -> new Found(Optional.of(airfoil), List.of()));
+    }
+
     private Found standIn(SurrogateAirfoil likeness, String text) {
+        return new Found(method().standIn(likeness, candidates(), text), List.of());
+    }
+
+    private static ComputedAirfoil method() {
+        return new ComputedAirfoil(LearnedAirfoils.load());
+    }
+
+    private List<Airfoil> candidates() {
         List<Airfoil> candidates = new ArrayList<>();
         for (String name : library.names()) {
             library.find(new AirfoilName(name)).ifPresent(candidates::add);
         }
-        return new Found(likeness.among(candidates, text, text), List.of());
+        return candidates;
     }
 }

@@ -18,6 +18,15 @@ final class Outline {
     /** A surface may turn back by this much, share of the chord. */
     private static final double SLACK = 0.005;
 
+    /** Ends that differ by more than this along the chord lack the trailing edge on one side, share of the chord. */
+    private static final double MISSING = 1e-4;
+
+    /** Two points a tenth of the chord apart are the coarsest that old tables have. */
+    private static final double MOST_MISSING = 0.12;
+
+    /** Crossings so near the trailing edge are rounding, share of the chord. */
+    private static final double EDGE = 0.005;
+
     private static final double THINNEST = 0.005;
     private static final double THICKEST = 0.40;
     private static final double MOST_CAMBER = 0.20;
@@ -44,7 +53,8 @@ final class Outline {
         if (first.distance(last) > WIDEST_EDGE * chord) {
             return refuse(last, "input.outline.open");
         }
-        Optional<OutlinePoint> crossing = crossing(loop);
+        Optional<OutlinePoint> crossing =
+                crossing(loop).filter(point -> point.distance(edge) > EDGE * chord);
         if (crossing.isPresent()) {
             return refuse(crossing.get(), "input.outline.crosses");
         }
@@ -80,7 +90,23 @@ final class Outline {
                 loop.add(loop.get(0));
             }
         }
-        return withoutRepeats(loop);
+        return closed(withoutRepeats(loop), right - left);
+    }
+
+    /** With its trailing edge at both ends where a file names it only once. */
+    private static List<OutlinePoint> closed(List<OutlinePoint> loop, double length) {
+        OutlinePoint first = loop.get(0);
+        OutlinePoint last = loop.get(loop.size() - 1);
+        double missing = first.x() - last.x();
+        boolean onceOnly = Math.abs(missing) > Math.max(MISSING * length, 0.5 * Math.abs(first.y() - last.y()));
+        if (onceOnly && Math.abs(missing) < MOST_MISSING * length) {
+            if (missing > 0) {
+                loop.add(first);
+            } else {
+                loop.add(0, last);
+            }
+        }
+        return loop;
     }
 
     private static List<OutlinePoint> withoutRepeats(List<OutlinePoint> loop) {

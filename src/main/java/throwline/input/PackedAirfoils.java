@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import throwline.model.AirfoilName;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
+import throwline.section.AirfoilShape;
 import throwline.section.PolarRun;
 
 /**
@@ -93,7 +94,7 @@ public final class PackedAirfoils implements AirfoilLibrary {
         List<PolarRun> runs = new ArrayList<>();
         for (String folder : entry.folders()) {
             for (String file : files) {
-                if (file.startsWith(folder + "/")) {
+                if (file.startsWith(folder + "/") && file.endsWith(".csv")) {
                     PolarFile.Reading reading = PolarFile.read(file, text(file));
                     runs.add(reading.run()
                             .orElseThrow(() -> new IllegalStateException(
@@ -101,6 +102,13 @@ public final class PackedAirfoils implements AirfoilLibrary {
                 }
             }
         }
-        return new Airfoil(entry.name(), entry.description(), entry.thickness(), entry.camber(), entry.moment(), runs);
+        Airfoil measured = new Airfoil(
+                entry.name(), entry.description(), entry.thickness(), entry.camber(), entry.moment(), runs);
+        return outline(entry).map(measured::with).orElse(measured);
+    }
+
+    private Optional<AirfoilShape> outline(Entry entry) {
+        String file = entry.folders().get(0) + "/outline.dat";
+        return files.contains(file) ? CoordinateFile.read(file, text(file)).shape() : Optional.empty();
     }
 }

@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param camber largest camber over chord
  * @param nominalMoment quarter-chord moment of the attached flow, used where none was measured
  * @param runs the measurements, at least one
- * @param likeness the airfoil whose measurements these are, moved to the zero-lift angle of this one; empty where they are
- *     its own
+ * @param likeness whose measurements these are, moved to this airfoil; empty where they are its own
+ * @param shape its outline; empty where not known
  */
 public record Airfoil(
         String name,
@@ -22,7 +22,8 @@ public record Airfoil(
         double camber,
         double nominalMoment,
         List<PolarRun> runs,
-        Optional<String> likeness) {
+        Optional<Likeness> likeness,
+        Optional<AirfoilShape> shape) {
 
     public Airfoil {
         runs = List.copyOf(runs);
@@ -57,6 +58,25 @@ public record Airfoil(
             double camber,
             double nominalMoment,
             List<PolarRun> runs) {
-        this(name, description, thickness, camber, nominalMoment, runs, Optional.empty());
+        this(name, description, thickness, camber, nominalMoment, runs, Optional.empty(), Optional.empty());
+    }
+
+    /** This airfoil as one that stands in for another of which so much is known. */
+    public Airfoil asStandInFor(SurrogateAirfoil said) {
+        return new Airfoil(
+                name,
+                description,
+                said.thickness(),
+                said.camber(),
+                said.measuredMoment(),
+                runs,
+                likeness.map(like -> Likeness.standIn(like.donor())),
+                shape);
+    }
+
+    /** This airfoil with its outline known. */
+    public Airfoil with(AirfoilShape outline) {
+        return new Airfoil(
+                name, description, thickness, camber, nominalMoment, runs, likeness, Optional.of(outline));
     }
 }

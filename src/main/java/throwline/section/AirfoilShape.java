@@ -14,6 +14,8 @@ public final class AirfoilShape {
     /** Stations at equal angles of the chord circle, close together at both ends. */
     private static final int STATIONS = 181;
 
+    private final List<Corner> upper;
+    private final List<Corner> lower;
     private final double[] x = new double[STATIONS];
     private final double[] camber = new double[STATIONS];
     private final double[] thickness = new double[STATIONS];
@@ -33,6 +35,8 @@ public final class AirfoilShape {
      * @param lower likewise
      */
     public AirfoilShape(List<Corner> upper, List<Corner> lower) {
+        this.upper = List.copyOf(upper);
+        this.lower = List.copyOf(lower);
         MonotoneCubic top = curve(upper);
         MonotoneCubic bottom = curve(lower);
         for (int i = 0; i < STATIONS; i++) {
@@ -69,6 +73,16 @@ public final class AirfoilShape {
 
     private static double theta(int i) {
         return Math.PI * i / (STATIONS - 1);
+    }
+
+    /** Corners from nose to trailing edge over the top, as given. */
+    public List<Corner> upper() {
+        return upper;
+    }
+
+    /** Corners from nose to trailing edge along the bottom, as given. */
+    public List<Corner> lower() {
+        return lower;
     }
 
     /** Largest thickness over chord. */

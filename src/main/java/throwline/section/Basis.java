@@ -14,6 +14,8 @@ public enum Basis {
     MOVED,
     /** Beyond the reach of any law: held at the nearest. */
     CLAMPED,
+    /** Measured on another airfoil and moved to what the section method makes of both outlines. */
+    COMPUTED,
     /** Measured on another airfoil, the nearest by shape, and moved to the zero-lift angle of this one. */
     LIKENESS;
 

@@ -151,7 +151,7 @@ final class CleanPolars {
     }
 
     private Basis basis(double reynolds) {
-        return airfoil.likeness().isPresent() ? Basis.LIKENESS : basisOfOwn(reynolds);
+        return airfoil.likeness().map(like -> like.basis(reynolds)).orElseGet(() -> basisOfOwn(reynolds));
     }
 
     private Basis basisOfOwn(double reynolds) {

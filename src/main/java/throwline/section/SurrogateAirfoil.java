@@ -54,6 +54,18 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
         return new SurrogateAirfoil(thickness, camber, zeroLiftAngle, measured / MOMENT_SHARE);
     }
 
+    /** Quarter-chord moment to expect of it. */
+    double measuredMoment() {
+        return MOMENT_SHARE * moment;
+    }
+
+    /** A usual outline of this thickness, camber and moment. */
+    public AirfoilShape outline() {
+        return moment == AirfoilShape.ordinary(camber).moment()
+                ? UsualOutline.of(thickness, camber)
+                : UsualOutline.of(thickness, camber, moment);
+    }
+
     /** Shape from coordinates. */
     public static SurrogateAirfoil of(AirfoilShape shape) {
         return new SurrogateAirfoil(shape.thickness(), shape.camber(), shape.zeroLiftAngle(), shape.moment());
@@ -68,11 +80,15 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
      * @return empty where no candidate was measured at model size
      */
     public Optional<Airfoil> among(List<Airfoil> candidates, String name, String description) {
+        return nearest(candidates).map(donor -> standIn(donor, name, description));
+    }
+
+    /** The measured airfoil most alike; empty where no candidate was measured at model size. */
+    public Optional<Airfoil> nearest(List<Airfoil> candidates) {
         return candidates.stream()
                 .filter(SurrogateAirfoil::fitForModels)
                 .filter(donor -> (donor.thickness() < PLATE) == (thickness < PLATE))
-                .min(Comparator.comparingDouble(this::distance))
-                .map(donor -> standIn(donor, name, description));
+                .min(Comparator.comparingDouble(this::distance));
     }
 
     private static boolean fitForModels(Airfoil airfoil) {
@@ -85,7 +101,7 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
     private double distance(Airfoil donor) {
         return Math.hypot(
                 Math.hypot((donor.thickness() - thickness) / THICKNESS_STEP, (donor.camber() - camber) / CAMBER_STEP),
-                (donor.nominalMoment() - MOMENT_SHARE * moment) / MOMENT_STEP);
+                (donor.nominalMoment() - measuredMoment()) / MOMENT_STEP);
     }
 
     private Airfoil standIn(Airfoil donor, String name, String description) {
@@ -102,7 +118,7 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
                 .map(run -> turned(run, turn))
                 .toList();
         return new Airfoil(
-                name, description, thickness, camber, MOMENT_SHARE * moment, turned, Optional.of(donor.name()));
+                name, description, thickness, camber, measuredMoment(), turned, Optional.of(Likeness.standIn(donor.name())), Optional.empty());
     }
 
     /** The run at other angles, its moments dropped: they belong to the donor's camber line. */

@@ -2,14 +2,13 @@ package throwline.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.Map;
+import java.util.TreeMap;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.model.WingSection;
-import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.Basis;
 import throwline.section.SectionBands;
@@ -46,23 +45,22 @@ final class InputUncertainties {
                 all.add(new InputUncertainty(InputUncertainty.Kind.THROW, surface.name(), Sensitivity.EDGE / chord));
             }
         }
-        SectionBands.Band band = bands.of(Basis.LIKENESS, REYNOLDS);
-        for (String name : standIns()) {
+        standIns().forEach((name, basis) -> {
+            SectionBands.Band band = bands.of(basis, REYNOLDS);
             all.add(new InputUncertainty(InputUncertainty.Kind.AIRFOIL_LIFT, name, band.maxLift()));
             all.add(new InputUncertainty(InputUncertainty.Kind.AIRFOIL_ANGLE, name, band.zeroLiftAngle()));
             all.add(new InputUncertainty(InputUncertainty.Kind.AIRFOIL_DRAG, name, band.drag()));
-        }
+        });
         return all;
     }
 
-    /** Names of the wing's airfoils that others stand in for. */
-    Set<String> standIns() {
-        Set<String> names = new TreeSet<>();
+    /** The wing's airfoils that others stand in for, and what that rests on. */
+    Map<String, Basis> standIns() {
+        Map<String, Basis> names = new TreeMap<>();
         for (WingSection section : model.wing().sections()) {
             airfoils.find(section.airfoil())
-                    .filter(airfoil -> airfoil.likeness().isPresent())
-                    .map(Airfoil::name)
-                    .ifPresent(names::add);
+                    .ifPresent(airfoil -> airfoil.likeness()
+                            .ifPresent(like -> names.put(airfoil.name(), like.basis(REYNOLDS))));
         }
         return names;
     }

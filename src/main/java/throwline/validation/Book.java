@@ -1,6 +1,7 @@
 package throwline.validation;
 
 import java.util.List;
+import throwline.section.computed.LearnedAirfoils;
 
 /**
  * What the product says of all cases.
@@ -9,8 +10,14 @@ import java.util.List;
  * @param statistics by figure and basis
  * @param stated bands that the product states
  * @param bands bands that follow from the statistics
+ * @param learned what the measured airfoils of the library teach of others
  */
-public record Book(List<CaseResult> cases, List<Statistics> statistics, List<BandRow> stated, List<BandRow> bands) {
+public record Book(
+        List<CaseResult> cases,
+        List<Statistics> statistics,
+        List<BandRow> stated,
+        List<BandRow> bands,
+        LearnedAirfoils learned) {
 
     public Book {
         cases = List.copyOf(cases);

@@ -13,18 +13,23 @@ import throwline.words.Message;
 public final class Validation {
 
     private final Map<String, CaseKind> kinds;
+    private final SectionAerodynamics sections;
+    private final AirfoilLibrary library;
 
     /**
      * @param sections makes section curves
      * @param library airfoils by name
      */
     public Validation(SectionAerodynamics sections, AirfoilLibrary library) {
+        this.sections = sections;
+        this.library = library;
         kinds = Map.of(
                 "aircraft", new AircraftCase(sections, library),
                 "wing", new WingCase(sections, library),
                 "section", new SectionCase(sections, library),
                 "section, each Reynolds number left out", new ReynoldsLeftOut(sections, library),
                 "section, each airfoil stood in for", new StandIns(sections, library),
+                "section, each airfoil computed", new ComputedSections(sections, library),
                 "section, surface by the method alone", new SurfaceByMethod(sections, library));
     }
 
@@ -55,7 +60,12 @@ public final class Validation {
         List<BandRow> stated = BandTable.stated();
         List<Pair> pairs = results.stream().flatMap(r -> r.pairs().stream()).toList();
         List<Statistics> statistics = Statistics.of(pairs, stated);
-        return new Book(results, statistics, stated, BandTable.from(folder.practice(), statistics));
+        return new Book(
+                results,
+                statistics,
+                stated,
+                BandTable.from(folder.practice(), statistics),
+                ComputedSections.learned(library, sections));
     }
 
     private Attempt attempt(CaseFile file) {

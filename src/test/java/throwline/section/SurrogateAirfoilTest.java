@@ -29,10 +29,10 @@ class SurrogateAirfoilTest {
                         .among(measured(), "slab", "")
                         .orElseThrow()
                         .likeness())
-                .contains("flat-plate");
+                .contains(Likeness.standIn("flat-plate"));
         Airfoil tail =
                 SurrogateAirfoil.ordinary(0.08, 0).among(measured(), "tail", "").orElseThrow();
-        assertThat(tail.likeness()).contains("naca0009");
+        assertThat(tail.likeness()).contains(Likeness.standIn("naca0009"));
         SectionCurve curve = sections.curve(SectionPlace.of(tail), SurfaceState.none(), 100_000);
         assertThat(Math.toDegrees(curve.zeroLiftAngle())).isCloseTo(0, within(0.05));
     }

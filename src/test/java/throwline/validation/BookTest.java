@@ -16,6 +16,7 @@ import throwline.report.Page;
 import throwline.report.answer.BookFiles;
 import throwline.report.document.Figures;
 import throwline.section.MeasuredSections;
+import throwline.section.computed.LearnedAirfoils;
 import throwline.units.Display;
 import throwline.words.Words;
 
@@ -81,6 +82,17 @@ class BookTest {
         List<String> stated = BOOK.stated().stream().map(BandRow::line).toList();
         List<String> written = BOOK.bands().stream().map(BandRow::line).toList();
         assertThat(stated).hasSameSizeAs(written);
+        for (int i = 0; i < stated.size(); i++) {
+            assertAlike(stated.get(i), written.get(i));
+        }
+    }
+
+    /** What is learned from the library is what the library says today. */
+    @Test
+    void whatIsLearnedIsTheBooks() {
+        List<String> stated = LearnedAirfoils.load().text().lines().toList();
+        List<String> written = BOOK.learned().text().lines().toList();
+        assertThat(stated).hasSameSizeAs(written).hasSizeGreaterThan(30);
         for (int i = 0; i < stated.size(); i++) {
             assertAlike(stated.get(i), written.get(i));
         }

@@ -1,0 +1,88 @@
+package throwline.section.computed;
+
+/** Figures of a section that are predicted, each by a rule that is linear in what is fitted. */
+enum SectionFigure {
+    /** Zero-lift angle, rad: that without friction, less what the boundary layer takes of the curved tail. */
+    ZERO_LIFT {
+        @Override
+        double transformed(double value) {
+            return value;
+        }
+
+        @Override
+        double value(double transformed) {
+            return transformed;
+        }
+
+        @Override
+        double known(SectionTraits traits) {
+            return traits.zeroLiftAngle();
+        }
+
+        @Override
+        double[] terms(SectionTraits traits, double log) {
+            return new double[] {traits.moment(), traits.moment() * log};
+        }
+    },
+    /** Most lift: the rule of the highest speed (W. O. Valarezo, V. D. Chin, Journal of Aircraft 31, 1994, as an idea). */
+    MAX_LIFT {
+        @Override
+        double transformed(double value) {
+            return Math.log(value);
+        }
+
+        @Override
+        double value(double transformed) {
+            return Math.exp(transformed);
+        }
+
+        @Override
+        double[] terms(SectionTraits traits, double log) {
+            return new double[] {
+                1,
+                log,
+                log * (traits.thickness() - USUAL),
+                Math.log(traits.peakLift()),
+                traits.edge(),
+                traits.camber(),
+                traits.camber() * log
+            };
+        }
+    },
+    /** Angle of attack of most lift, rad. */
+    STALL_ANGLE {
+        @Override
+        double transformed(double value) {
+            return value;
+        }
+
+        @Override
+        double value(double transformed) {
+            return transformed;
+        }
+
+        @Override
+        double[] terms(SectionTraits traits, double log) {
+            return new double[] {
+                1, log, log * (traits.thickness() - USUAL), traits.peakAngle(), traits.thickness()
+            };
+        }
+    };
+
+    /** Thickness about which the effect of Reynolds number is written. */
+    private static final double USUAL = 0.11;
+
+    /** What the rule is linear in. */
+    abstract double transformed(double value);
+
+    /** Back from it. */
+    abstract double value(double transformed);
+
+    /** Part of the transformed figure that is not fitted. */
+    double known(SectionTraits traits) {
+        return 0;
+    }
+
+    /** What the fitted factors multiply. */
+    abstract double[] terms(SectionTraits traits, double log);
+}
