@@ -111,8 +111,7 @@ public final class NamedAirfoils implements AirfoilLibrary {
         try {
             CoordinateFile.Reading reading = CoordinateFile.read(path.toString(), SourceText.read(path));
             return reading.shape()
-                    .map(shape -> computed(shape, text)
-                            .orElseGet(() -> standIn(SurrogateAirfoil.of(shape), text)))
+                    .map(shape -> computed(shape, text).orElseGet(() -> standIn(SurrogateAirfoil.of(shape), text)))
                     .orElseGet(() -> new Found(Optional.empty(), reading.problems()));
         } catch (UnreadableFile e) {
             return new Found(Optional.empty(), List.of(e.problem(path.toString())));
@@ -120,9 +119,7 @@ public final class NamedAirfoils implements AirfoilLibrary {
     }
 
     private Optional<Found> computed(AirfoilShape shape, String text) {
-        return method()
-                .of(shape, candidates(), text)
-                .map(airfoil -> new Found(Optional.of(airfoil), List.of()));
+        return method().of(shape, candidates(), text).map(airfoil -> new Found(Optional.of(airfoil), List.of()));
     }
 
     private Found standIn(SurrogateAirfoil likeness, String text) {

@@ -53,8 +53,7 @@ final class Outline {
         if (first.distance(last) > WIDEST_EDGE * chord) {
             return refuse(last, "input.outline.open");
         }
-        Optional<OutlinePoint> crossing =
-                crossing(loop).filter(point -> point.distance(edge) > EDGE * chord);
+        Optional<OutlinePoint> crossing = crossing(loop).filter(point -> point.distance(edge) > EDGE * chord);
         if (crossing.isPresent()) {
             return refuse(crossing.get(), "input.outline.crosses");
         }

@@ -102,8 +102,8 @@ public final class PackedAirfoils implements AirfoilLibrary {
                 }
             }
         }
-        Airfoil measured = new Airfoil(
-                entry.name(), entry.description(), entry.thickness(), entry.camber(), entry.moment(), runs);
+        Airfoil measured =
+                new Airfoil(entry.name(), entry.description(), entry.thickness(), entry.camber(), entry.moment(), runs);
         return outline(entry).map(measured::with).orElse(measured);
     }
 

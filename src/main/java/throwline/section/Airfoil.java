@@ -76,7 +76,6 @@ public record Airfoil(
 
     /** This airfoil with its outline known. */
     public Airfoil with(AirfoilShape outline) {
-        return new Airfoil(
-                name, description, thickness, camber, nominalMoment, runs, likeness, Optional.of(outline));
+        return new Airfoil(name, description, thickness, camber, nominalMoment, runs, likeness, Optional.of(outline));
     }
 }

@@ -118,7 +118,14 @@ public record SurrogateAirfoil(double thickness, double camber, double zeroLiftA
                 .map(run -> turned(run, turn))
                 .toList();
         return new Airfoil(
-                name, description, thickness, camber, measuredMoment(), turned, Optional.of(Likeness.standIn(donor.name())), Optional.empty());
+                name,
+                description,
+                thickness,
+                camber,
+                measuredMoment(),
+                turned,
+                Optional.of(Likeness.standIn(donor.name())),
+                Optional.empty());
     }
 
     /** The run at other angles, its moments dropped: they belong to the donor's camber line. */

@@ -21,9 +21,11 @@ final class UsualOutline {
     /** The four-digit family's thickness (NACA Report 460, edge closed) on its mean line with the top at 40 %. */
     static AirfoilShape of(double thickness, double camber) {
         double top = 0.4;
-        return around(thickness, x -> x < top
-                ? camber / (top * top) * (2 * top * x - x * x)
-                : camber / ((1 - top) * (1 - top)) * (1 - 2 * top + 2 * top * x - x * x));
+        return around(
+                thickness,
+                x -> x < top
+                        ? camber / (top * top) * (2 * top * x - x * x)
+                        : camber / ((1 - top) * (1 - top)) * (1 - 2 * top + 2 * top * x - x * x));
     }
 
     /** The same thickness on the cubic mean line of this camber whose thin-section moment is nearest to one given. */

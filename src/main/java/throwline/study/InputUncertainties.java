@@ -59,8 +59,8 @@ final class InputUncertainties {
         Map<String, Basis> names = new TreeMap<>();
         for (WingSection section : model.wing().sections()) {
             airfoils.find(section.airfoil())
-                    .ifPresent(airfoil -> airfoil.likeness()
-                            .ifPresent(like -> names.put(airfoil.name(), like.basis(REYNOLDS))));
+                    .ifPresent(airfoil ->
+                            airfoil.likeness().ifPresent(like -> names.put(airfoil.name(), like.basis(REYNOLDS))));
         }
         return names;
     }

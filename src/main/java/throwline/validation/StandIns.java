@@ -65,8 +65,7 @@ final class StandIns implements CaseKind {
         SurrogateAirfoil ordinary = SurrogateAirfoil.ordinary(airfoil.thickness(), airfoil.camber());
         boolean reflexed = airfoil.camber() > CAMBERED && airfoil.nominalMoment() > REFLEX;
         new ComputedAirfoil(learned.without(airfoil.name()))
-                .standIn(
-                        reflexed ? ordinary.withMoment(airfoil.nominalMoment()) : ordinary, others, "stand-in")
+                .standIn(reflexed ? ordinary.withMoment(airfoil.nominalMoment()) : ordinary, others, "stand-in")
                 .ifPresent(standIn -> compare(airfoil, standIn, pairs));
         return pairs;
     }

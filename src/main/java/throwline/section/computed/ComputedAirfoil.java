@@ -12,8 +12,8 @@ import throwline.section.PolarRun.Point;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
-import throwline.section.SurrogateAirfoil;
 import throwline.section.SurfaceState;
+import throwline.section.SurrogateAirfoil;
 
 /**
  * Maker of airfoils that nobody measured: the runs of the measured airfoil most alike, each moved to the zero-lift angle,
@@ -52,7 +52,8 @@ public final class ComputedAirfoil {
     public Optional<Airfoil> of(AirfoilShape shape, List<Airfoil> candidates, String name) {
         return traits(shape)
                 .flatMap(traits -> learned.nearest(traits).stream()
-                        .flatMap(near -> candidates.stream().filter(c -> c.name().equals(near.name())))
+                        .flatMap(
+                                near -> candidates.stream().filter(c -> c.name().equals(near.name())))
                         .findFirst()
                         .map(donor -> of(traits, donor, name)))
                 .map(airfoil -> airfoil.with(shape));
@@ -70,11 +71,14 @@ public final class ComputedAirfoil {
         Optional<SectionTraits> traits = traits(said.outline());
         return traits.isEmpty()
                 ? said.among(candidates, name, name)
-                : said.nearest(candidates).map(donor -> of(traits.get(), donor, name).asStandInFor(said));
+                : said.nearest(candidates)
+                        .map(donor -> of(traits.get(), donor, name).asStandInFor(said));
     }
 
-    private static Optional<SectionTraits> traits(AirfoilShape shape) {
-        return SectionTraits.of(shape).filter(SectionRange::holds);
+    private Optional<SectionTraits> traits(AirfoilShape shape) {
+        return SectionTraits.of(shape)
+                .filter(traits ->
+                        SectionRange.holds(traits, learned.nearest(traits).get(0)));
     }
 
     private Airfoil of(SectionTraits traits, Airfoil donor, String name) {
@@ -115,8 +119,8 @@ public final class ComputedAirfoil {
         /** Moments are dropped: they belong to the donor's camber line. */
         Point of(Point point) {
             double share = share(point.alpha());
-            double stretch = Math.max(
-                    stallShift - zeroLiftShift, -(1 - SQUEEZED) / 1.5 * (1 - STRAIGHT) * (stall - zeroLift));
+            double stretch =
+                    Math.max(stallShift - zeroLiftShift, -(1 - SQUEEZED) / 1.5 * (1 - STRAIGHT) * (stall - zeroLift));
             return new Point(
                     point.alpha() + zeroLiftShift + share * stretch,
                     point.lift() + share * liftRise,

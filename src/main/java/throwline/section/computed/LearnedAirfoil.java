@@ -1,9 +1,9 @@
 package throwline.section.computed;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.EnumMap;
 import java.util.Optional;
 import throwline.numerics.Interpolation;
 import throwline.section.Airfoil;
@@ -97,15 +97,15 @@ public record LearnedAirfoil(String name, SectionTraits traits, Map<SectionFigur
     /** From such a line. */
     static LearnedAirfoil of(String line) {
         String[] cells = line.split(",", -1);
-        double[] n = Arrays.stream(cells).skip(1).mapToDouble(Double::parseDouble).toArray();
+        double[] n =
+                Arrays.stream(cells).skip(1).mapToDouble(Double::parseDouble).toArray();
         Map<SectionFigure, double[]> figures = new EnumMap<>(SectionFigure.class);
         int at = 7;
         for (SectionFigure figure : SectionFigure.values()) {
             figures.put(figure, Arrays.copyOfRange(n, at, at + REYNOLDS.length));
             at += REYNOLDS.length;
         }
-        return new LearnedAirfoil(
-                cells[0], new SectionTraits(n[0], n[1], n[2], n[3], n[4], n[5], n[6]), figures);
+        return new LearnedAirfoil(cells[0], new SectionTraits(n[0], n[1], n[2], n[3], n[4], n[5], n[6]), figures);
     }
 
     /** A value between those at {@link #REYNOLDS}, held outside. */

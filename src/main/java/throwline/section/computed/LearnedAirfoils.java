@@ -52,8 +52,9 @@ public final class LearnedAirfoils {
 
     /** What the others teach without one of them. */
     public LearnedAirfoils without(String name) {
-        return new LearnedAirfoils(
-                airfoils.stream().filter(airfoil -> !airfoil.name().equals(name)).toList());
+        return new LearnedAirfoils(airfoils.stream()
+                .filter(airfoil -> !airfoil.name().equals(name))
+                .toList());
     }
 
     /** The table as text. */

@@ -63,9 +63,7 @@ enum SectionFigure {
 
         @Override
         double[] terms(SectionTraits traits, double log) {
-            return new double[] {
-                1, log, log * (traits.thickness() - USUAL), traits.peakAngle(), traits.thickness()
-            };
+            return new double[] {1, log, log * (traits.thickness() - USUAL), traits.peakAngle(), traits.thickness()};
         }
     };
 

@@ -16,6 +16,10 @@ final class SectionRange {
     private static final double THICKEST = 0.18;
     private static final double LEAST_CAMBER = -0.002;
     private static final double HIGHEST_CAMBER = 0.10;
+    private static final double LEAST_PEAK_LIFT = 0.5;
+
+    /** Outlines less alike than this to every measured one are not predicted (PRACTICE). */
+    private static final double FARTHEST = 5;
 
     private SectionRange() {}
 
@@ -24,10 +28,15 @@ final class SectionRange {
         return traits.camber() <= MOST_CAMBER ? SLOWEST : COLLAPSE;
     }
 
+    static boolean holds(SectionTraits traits, LearnedAirfoil nearest) {
+        return holds(traits) && traits.distance(nearest.traits()) <= FARTHEST;
+    }
+
     static boolean holds(SectionTraits traits) {
         return traits.thickness() >= THINNEST
                 && traits.thickness() <= THICKEST
                 && traits.camber() >= LEAST_CAMBER
-                && traits.camber() <= HIGHEST_CAMBER;
+                && traits.camber() <= HIGHEST_CAMBER
+                && traits.peakLift() >= LEAST_PEAK_LIFT;
     }
 }

@@ -80,8 +80,7 @@ public final class Contour {
     }
 
     /** Arc length of the point farthest from the trailing edge, found in finer and finer steps. */
-    private static double farthest(
-            PolynomialSplineFunction x, PolynomialSplineFunction y, double[] s, Corner edge) {
+    private static double farthest(PolynomialSplineFunction x, PolynomialSplineFunction y, double[] s, Corner edge) {
         double low = s[0];
         double high = s[s.length - 1];
         double best = low;

@@ -139,7 +139,7 @@ public final class PanelNodes {
     }
 
     private static double angle(double from, double to, double height) {
-        return (Math.atan2(to * height - from * height, height * height + from * to)) / (2 * Math.PI);
+        return Math.atan2((to - from) * height, height * height + from * to) / (2 * Math.PI);
     }
 
     /** Potential at a point of a panel of unit sources. */

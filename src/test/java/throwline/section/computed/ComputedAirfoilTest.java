@@ -40,8 +40,10 @@ class ComputedAirfoilTest {
     /** No measurement of an airfoil may shape its own prediction: without it, whatever it measured is without effect. */
     @Test
     void nothingFitsItsOwnPrediction() {
-        Airfoil clarkY = ALL.stream().filter(a -> a.name().equals("clark-y")).findFirst().orElseThrow();
-        List<Airfoil> others = ALL.stream().filter(a -> !a.name().startsWith("clark-y")).toList();
+        Airfoil clarkY =
+                ALL.stream().filter(a -> a.name().equals("clark-y")).findFirst().orElseThrow();
+        List<Airfoil> others =
+                ALL.stream().filter(a -> !a.name().startsWith("clark-y")).toList();
         LearnedAirfoil own = LearnedAirfoil.of(clarkY, sections).orElseThrow();
         List<LearnedAirfoil> rest = LEARNED.without("clark-y").nearest(own.traits());
         double[] wrong = {9, 9, 9, 9, 9};
@@ -55,7 +57,9 @@ class ComputedAirfoilTest {
         List<LearnedAirfoil> more = new java.util.ArrayList<>(rest);
         more.add(spoiled);
         AirfoilShape shape = clarkY.shape().orElseThrow();
-        Airfoil a = new ComputedAirfoil(new LearnedAirfoils(rest)).of(shape, others, "x").orElseThrow();
+        Airfoil a = new ComputedAirfoil(new LearnedAirfoils(rest))
+                .of(shape, others, "x")
+                .orElseThrow();
         Airfoil b = new ComputedAirfoil(new LearnedAirfoils(more).without("clark-y"))
                 .of(shape, others, "x")
                 .orElseThrow();
@@ -77,8 +81,8 @@ class ComputedAirfoilTest {
             assertThat(curve.basis(0.05)).isEqualTo(Basis.COMPUTED);
             assertThat(curve.maxLift())
                     .isCloseTo(LEARNED.predicted(SectionFigure.MAX_LIFT, traits, reynolds), within(0.03));
-            assertThat(Math.toDegrees(curve.zeroLiftAngle()
-                            - LEARNED.predicted(SectionFigure.ZERO_LIFT, traits, reynolds)))
+            assertThat(Math.toDegrees(
+                            curve.zeroLiftAngle() - LEARNED.predicted(SectionFigure.ZERO_LIFT, traits, reynolds)))
                     .isCloseTo(0, within(0.3));
         }
         assertThat(curve(airfoil, 40_000).basis(0.05)).isEqualTo(Basis.LIKENESS);
@@ -110,7 +114,8 @@ class ComputedAirfoilTest {
                 .orElseThrow();
         assertThat(curve(curved, 100_000).basis(0.05)).isEqualTo(Basis.LIKENESS);
         assertThat(curve(curved, 200_000).basis(0.05)).isEqualTo(Basis.COMPUTED);
-        assertThat(new ComputedAirfoil(LEARNED).of(SurrogateAirfoil.ordinary(0.03, 0.02).outline(), ALL, "x"))
+        assertThat(new ComputedAirfoil(LEARNED)
+                        .of(SurrogateAirfoil.ordinary(0.03, 0.02).outline(), ALL, "x"))
                 .isEmpty();
     }
 
