@@ -39,6 +39,8 @@ class LayersTest {
             .definedBy("throwline.app..")
             .layer("cli")
             .definedBy("throwline.cli..")
+            .layer("window")
+            .definedBy("throwline.window..")
             .layer("report")
             .definedBy("throwline.report..")
             .layer("study")
@@ -73,16 +75,18 @@ class LayersTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("cli")
             .mayOnlyBeAccessedByLayers("app")
+            .whereLayer("window")
+            .mayOnlyBeAccessedByLayers("app")
             .whereLayer("report")
-            .mayOnlyBeAccessedByLayers("cli")
+            .mayOnlyBeAccessedByLayers("cli", "window")
             .whereLayer("study")
-            .mayOnlyBeAccessedByLayers("cli", "report", "validation")
+            .mayOnlyBeAccessedByLayers("cli", "window", "report", "validation")
             .whereLayer("validation")
             .mayOnlyBeAccessedByLayers("cli", "report")
             .whereLayer("input")
-            .mayOnlyBeAccessedByLayers("cli", "validation")
+            .mayOnlyBeAccessedByLayers("cli", "window", "validation")
             .whereLayer("sizing")
-            .mayOnlyBeAccessedByLayers("study", "report", "cli")
+            .mayOnlyBeAccessedByLayers("study", "report", "cli", "window")
             .whereLayer("flight")
             .mayOnlyBeAccessedByLayers("sizing", "study", "validation", "report")
             .whereLayer("power")
@@ -93,7 +97,7 @@ class LayersTest {
             .mayOnlyBeAccessedByLayers("flight", "study", "report")
             .whereLayer("section")
             .mayOnlyBeAccessedByLayers(
-                    "liftingline", "flight", "sizing", "study", "validation", "report", "input", "cli")
+                    "liftingline", "flight", "sizing", "study", "validation", "report", "input", "cli", "window")
             .whereLayer("numerics")
             .mayNotAccessAnyLayer()
             .whereLayer("air")
@@ -108,8 +112,22 @@ class LayersTest {
             .that()
             .resideOutsideOfPackage("throwline.report..")
             .should()
-            .dependOnClassesThat(resideInAnyPackage(
-                    "java.awt..", "javax.swing..", "org.jfree..", "org.apache.batik..", "org.apache.pdfbox.."));
+            .dependOnClassesThat(
+                    resideInAnyPackage("org.jfree..", "org.apache.batik..", "org.apache.pdfbox.."));
+
+    @ArchTest
+    static final ArchRule SCREENS_ONLY_IN_REPORT_AND_WINDOW = noClasses()
+            .that()
+            .resideOutsideOfPackages("throwline.report..", "throwline.window..", "throwline.app..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.awt..", "javax.swing..", "com.formdev.."));
+
+    @ArchTest
+    static final ArchRule NO_SWING_IN_THE_SESSION = noClasses()
+            .that()
+            .resideInAPackage("throwline.window.session..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.awt..", "javax.swing..", "com.formdev.."));
 
     @ArchTest
     static final ArchRule YAML_ONLY_IN_INPUT = noClasses()

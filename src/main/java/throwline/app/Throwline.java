@@ -1,7 +1,10 @@
 package throwline.app;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import throwline.cli.CommandLineProgram;
 import throwline.cli.Terminal;
+import throwline.window.Screen;
 
 /** The program. */
 public final class Throwline {
@@ -9,12 +12,30 @@ public final class Throwline {
     private Throwline() {}
 
     /**
-     * Runs the command line and ends the process with its exit code.
+     * Opens the window where there is nothing else to do, else runs the command line; ends the process with its exit code.
      *
      * @param arguments the command line
      */
     public static void main(String[] arguments) {
-        System.setProperty("java.awt.headless", "true");
-        System.exit(new CommandLineProgram(Terminal.ofProcess()).run(arguments));
+        boolean mayOpen = arguments.length == 0 || arguments[0].equals("open");
+        if (!mayOpen) {
+            // Drawing without a window is quicker to begin, and works where there is no screen.
+            System.setProperty("java.awt.headless", "true");
+        }
+        System.exit(new CommandLineProgram(Terminal.ofProcess(), new ScreenOfProcess(mayOpen)).run(arguments));
+    }
+
+    /** The screen, looked at only where a window may be wanted. */
+    private record ScreenOfProcess(boolean mayOpen) implements throwline.cli.Screen {
+
+        @Override
+        public boolean isThere() {
+            return mayOpen && new Screen().isThere();
+        }
+
+        @Override
+        public void open(Optional<Path> model) {
+            new Screen().open(model);
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.io.StringWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -15,6 +16,7 @@ public final class CommandLineProgram {
 
     private final Context context;
     private final Commands commands;
+    private final Screen screen;
 
     /**
      * A command line on this terminal.
@@ -22,12 +24,27 @@ public final class CommandLineProgram {
      * @param terminal where answers and messages go
      */
     public CommandLineProgram(Terminal terminal) {
-        this(new Context(terminal, Words.load()), Commands.all());
+        this(terminal, Screen.none());
+    }
+
+    /**
+     * A command line on this terminal.
+     *
+     * @param terminal where answers and messages go
+     * @param screen where the window opens
+     */
+    public CommandLineProgram(Terminal terminal, Screen screen) {
+        this(new Context(terminal, Words.load()), Commands.all(screen), screen);
     }
 
     CommandLineProgram(Context context, Commands commands) {
+        this(context, commands, Screen.none());
+    }
+
+    private CommandLineProgram(Context context, Commands commands, Screen screen) {
         this.context = context;
         this.commands = commands;
+        this.screen = screen;
     }
 
     /**
@@ -43,6 +60,10 @@ public final class CommandLineProgram {
             String[] given = FormerOptions.replaced(arguments);
             CommandLine line = commandLine(given, faults, new PrintWriter(help));
             int code;
+            if (arguments.length == 0 && screen.isThere()) {
+                screen.open(Optional.empty());
+                return ExitCode.DONE.number();
+            }
             if (arguments.length == 0) {
                 context.terminal().message(line.getUsageMessage());
                 code = ExitCode.WRONG_INPUT.number();

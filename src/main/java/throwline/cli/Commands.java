@@ -20,6 +20,11 @@ final class Commands {
 
     /** The commands of the product. */
     static Commands all() {
+        return all(Screen.none());
+    }
+
+    /** The commands of the product on a machine with this screen. */
+    static Commands all(Screen screen) {
         return new Commands()
                 .with("compare", CompareCommand::new)
                 .with("fly", FlyCommand::new)
@@ -29,7 +34,8 @@ final class Commands {
                 .with("check", CheckCommand::new)
                 .with("sheet", SheetCommand::new)
                 .with("new", NewCommand::new)
-                .with("validate", ValidateCommand::new);
+                .with("validate", ValidateCommand::new)
+                .with("open", context -> new OpenCommand(context, screen));
     }
 
     /** These and one more. */

@@ -18,6 +18,7 @@ import throwline.liftingline.WingStrips;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
 import throwline.model.Model;
+import throwline.model.SetUp;
 import throwline.model.Pack;
 import throwline.model.Surface;
 import throwline.section.Airfoil;
@@ -93,6 +94,23 @@ public final class Airframe {
                 model.wing().height()));
         parts.addAll(more);
         items = List.copyOf(parts);
+    }
+
+    private Airframe(Airframe other, Model model) {
+        this.model = model;
+        air = other.air;
+        airfoils = other.airfoils;
+        sections = other.sections;
+        solvers = other.solvers;
+        strips = other.strips;
+        influence = other.influence;
+        items = other.items;
+        bodyMoment = other.bodyMoment;
+    }
+
+    /** The same model with other set-ups, without the work of making it ready once more. */
+    public Airframe with(List<SetUp> setUps) {
+        return new Airframe(this, model.withSetUps(setUps));
     }
 
     /**

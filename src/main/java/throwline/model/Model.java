@@ -89,6 +89,11 @@ public record Model(
                         .orElse(false);
     }
 
+    /** The same model with other set-ups, at least one. */
+    public Model withSetUps(List<SetUp> others) {
+        return new Model(name, packs, wing, tail, body, wheels, propeller, field, others, sticks, servos);
+    }
+
     /** Chord behind the hinge of a surface of the wing, by its name, or of the elevator, where its throws are measured, m. */
     public double throwChord(String surface) {
         return wing.surface(surface).map(wing::throwChord).orElseGet(tail::throwChord);

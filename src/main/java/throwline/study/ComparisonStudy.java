@@ -74,8 +74,13 @@ public final class ComparisonStudy {
         return columns;
     }
 
+    /** One set-up with these packs. */
+    Column column(Airframe airframe, SetUp setUp, List<Pack> packs) {
+        return new Column(airframe, setUp, packs);
+    }
+
     /** One set-up with all packs. */
-    private final class Column {
+    final class Column {
         private final SetUp setUp;
         private final Flight flight;
         private final List<Approach> approaches;
@@ -112,6 +117,19 @@ public final class ComparisonStudy {
                         Approach own = approaches.get(p);
                         return own.stall.flatMap(stall -> own.descent.map(
                                 descent -> answer().inFlight(flight, own.pack, stall, descent, elsewhere.get(p))));
+                    })
+                    .toList();
+        }
+
+        /** What it does in steady flight; what takes longer stands for work that is not done. */
+        List<SetUpResult> steady() {
+            return IntStream.range(0, approaches.size())
+                    .mapToObj(p -> {
+                        Approach own = approaches.get(p);
+                        return own.stall
+                                .flatMap(stall -> own.descent.map(
+                                        descent -> answer().steady(flight, own.pack, stall, descent, elsewhere.get(p))))
+                                .orElseGet(answer()::withoutStall);
                     })
                     .toList();
         }

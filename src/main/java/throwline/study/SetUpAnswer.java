@@ -112,6 +112,30 @@ final class SetUpAnswer {
                         .toList());
     }
 
+    /** What it does in steady flight; numbers that take longer are still being worked out. */
+    SetUpResult steady(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
+        PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);
+        List<SpeedPoint> sweep = sweep(flight, pack, stall);
+        Map<FlightQuantity, Headline> later = new EnumMap<>(FlightQuantity.class);
+        for (FlightQuantity quantity : FlightQuantity.values()) {
+            if (quantity.part() != FlightQuantity.Part.AIR) {
+                later.put(quantity, new Headline.Unknown(SetUpResult.WORKING));
+            }
+        }
+        ServoAnswer servos = new Servos(model, setUp, bands).withoutStall();
+        return new SetUpResult(
+                setUp,
+                inFlight(flight, pack, stall, approach, reference, balance, sweep).with(later),
+                firstStall(flight, stall),
+                sweep,
+                approach.steady().map(a -> load(a.wing())).orElse(List.of()),
+                servos,
+                FieldAnswer.none(),
+                Stream.of(balance.notes(), notes(stall, approach, servos))
+                        .flatMap(List::stream)
+                        .toList());
+    }
+
     /** Numbers of steady flight alone; the others stand for what no descent answers. */
     HeadlineNumbers inFlight(Flight flight, Pack pack, Stall stall, Descent approach, Optional<Descent> reference) {
         PitchBalance balance = PitchBalance.of(flight, pack, stall, approach);

@@ -35,6 +35,22 @@ public record SetUpResult(
         notes = List.copyOf(notes);
     }
 
+    /** Why there is no number yet, in an answer of steady flight alone. */
+    public static final String WORKING = "why.working";
+
+    /** The same under another name, beside which the first can stand. */
+    public SetUpResult named(String other) {
+        SetUp renamed = new SetUp(other, setUp.deflections(), setUp.elevator(), setUp.switchPosition());
+        return new SetUpResult(renamed, headlines, firstStall, sweep, load, servos, field, notes);
+    }
+
+    /** True where all has been worked out. */
+    public boolean isFinished() {
+        return headlines.all().stream()
+                .noneMatch(entry -> entry.number() instanceof Headline.Unknown unknown
+                        && unknown.why().equals(WORKING));
+    }
+
     /** The same with other bands around its numbers. */
     SetUpResult with(HeadlineNumbers wider) {
         return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, notes);

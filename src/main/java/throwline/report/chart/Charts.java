@@ -1,5 +1,6 @@
 package throwline.report.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -102,6 +103,36 @@ public final class Charts {
                 .forEach(section -> airfoils.find(section.airfoil())
                         .ifPresent(airfoil -> found.put(section.airfoil().text(), airfoil)));
         return PagePictures.of(SetUpPicture.all(source, found, figures), prefix, words);
+    }
+
+    /**
+     * What changes while a surface moves: the first set-up from above with the load along its span, the way down from the
+     * side, and where the landing is known, that.
+     *
+     * @param model the aeroplane
+     * @param pack the set-up, and those it is compared with
+     * @param figures numbers as the screen shows them
+     */
+    public List<ScreenPicture> atHand(Model model, PackResult pack, Figures figures) {
+        ChartSource source = new ChartSource(model, pack, besideSpeed, words, Layout.NARROW);
+        List<Supplier<Picture>> pictures =
+                new ArrayList<>(SetUpPicture.all(source, Map.of(), figures).subList(0, 1));
+        pictures.add(() -> new DescentChart(source).draw());
+        if (source.setUps().get(0).field().stillAir().isPresent()) {
+            pictures.add(() -> landing(source));
+        }
+        return screen(pictures);
+    }
+
+    /** The charts of one pack for a window, in their order. */
+    public List<ScreenPicture> onScreen(Comparison comparison, PackResult pack) {
+        return screen(pictures(new ChartSource(comparison.model(), pack, besideSpeed, words, Layout.NARROW)));
+    }
+
+    private List<ScreenPicture> screen(List<Supplier<Picture>> pictures) {
+        return pictures.stream()
+                .map(picture -> ScreenPicture.of(picture.get(), words))
+                .toList();
     }
 
     private static Picture landing(ChartSource source) {

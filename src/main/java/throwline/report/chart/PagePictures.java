@@ -45,21 +45,29 @@ final class PagePictures {
 
     private static PagePicture of(Picture picture, String prefix, Words words) {
         Caption caption = picture.caption();
+        List<String> below = new ArrayList<>(caption.holdsFor());
+        Drawing.PageElement element = new Drawing(bare(picture, prefix, below, words)).element(caption.title());
+        return new PagePicture(
+                picture.name(), caption.title(), below, caption.proof(), element.description(), element.text());
+    }
+
+    /**
+     * The picture without its lines of text, as narrow as a page needs it.
+     *
+     * @param below takes labels that are too long for it
+     */
+    static Picture bare(Picture picture, String prefix, List<String> below, Words words) {
         int width = Math.min(picture.width(), Layout.NARROW.width());
         double room = width - picture.room().getLeft() - picture.room().getRight() - SCALE;
-        List<String> below = new ArrayList<>(caption.holdsFor());
-        Picture bare = new Picture(
+        return new Picture(
                 prefix + picture.name(),
                 Caption.NONE,
                 width,
-                picture.height() - PicturePainter.heightOfLines(caption),
+                picture.height() - PicturePainter.heightOfLines(picture.caption()),
                 narrow(picture.across(), room, below, words),
                 picture.beside().map(axis -> narrow(axis, room, below, words)),
                 picture.room(),
                 picture.panels());
-        Drawing.PageElement element = new Drawing(bare).element(caption.title());
-        return new PagePicture(
-                picture.name(), caption.title(), below, caption.proof(), element.description(), element.text());
     }
 
     /** An axis with its marks apart; a label that is too long goes below the picture. */

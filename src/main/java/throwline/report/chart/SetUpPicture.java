@@ -46,7 +46,7 @@ final class SetUpPicture {
     /**
      * @param source of all pictures of one pack
      * @param index which set-up
-     * @param airfoils by the name in the model
+     * @param airfoils by the name in the model; none where no sections are wanted
      * @param figures numbers as the page shows them
      */
     SetUpPicture(ChartSource source, int index, Map<String, Airfoil> airfoils, Figures figures) {
@@ -70,7 +70,7 @@ final class SetUpPicture {
     }
 
     Picture draw() {
-        int sections = (surfaces().size() + 1) / 2;
+        int sections = airfoils.isEmpty() ? 0 : (surfaces().size() + 1) / 2;
         int below = (int) Math.ceil(plan.length() * scale + 2 * LABEL + sections * SECTION);
         double most = most();
         return new Picture(

@@ -1,0 +1,158 @@
+package throwline.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.SwingUtilities;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import throwline.window.session.SafeFile;
+import throwline.window.session.Session;
+
+/** What a person does with files; nothing is written over unasked. */
+final class FileActions {
+
+    private final Desk desk;
+    private final Program program;
+    private final JFrame frame;
+    private boolean asking;
+
+    FileActions(Desk desk, Program program, JFrame frame) {
+        this.desk = desk;
+        this.program = program;
+        this.frame = frame;
+    }
+
+    void open() {
+        if (mayLeave()) {
+            JFileChooser chooser = chooser();
+            if (chooser.showOpenDialog(frame) == JFileChooser.APPROVE_OPTION) {
+                program.open(chooser.getSelectedFile().toPath(), true);
+            }
+        }
+    }
+
+    void openExample() {
+        if (mayLeave()) {
+            program.openExample();
+        }
+    }
+
+    void newModel() {}
+
+    private JFileChooser chooser() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setName("files");
+        chooser.setFileFilter(new FileNameExtensionFilter(desk.say("window.file.kind"), "yaml", "yml"));
+        program.session()
+                .flatMap(session -> session.document().place())
+                .map(Path::getParent)
+                .ifPresent(folder -> chooser.setCurrentDirectory(folder.toFile()));
+        return chooser;
+    }
+
+    /**
+     * Saves the model where it came from.
+     *
+     * @return true where all is on the disk
+     */
+    boolean save() {
+        return program.session().map(session -> after(session, session.save())).orElse(true);
+    }
+
+    /** Saves it in another place. */
+    boolean saveAs() {
+        Optional<Session> session = program.session();
+        JFileChooser chooser = chooser();
+        if (session.isEmpty() || chooser.showSaveDialog(frame) != JFileChooser.APPROVE_OPTION) {
+            return false;
+        }
+        Path chosen = chooser.getSelectedFile().toPath();
+        String name = String.valueOf(chosen.getFileName());
+        Path place = name.contains(".") ? chosen : chosen.resolveSibling(name + ".yaml");
+        return after(session.get(), session.get().saveAs(place, false));
+    }
+
+    private boolean after(Session session, SafeFile.Outcome outcome) {
+        if (outcome instanceof SafeFile.NoPlace) {
+            return saveAs();
+        }
+        if (outcome instanceof SafeFile.Taken taken) {
+            int way = desk.choose(
+                    frame, desk.say("window.taken", taken.place()), desk.say("window.cancel"), desk.say("window.taken.over"));
+            return way == 1 && after(session, session.saveAs(taken.place(), true));
+        }
+        if (outcome instanceof SafeFile.Other other) {
+            return elsewhere(session, other) && !session.document().isUnsaved();
+        }
+        if (outcome instanceof SafeFile.Refused refused) {
+            desk.tell(frame, desk.say(refused.why().code(), refused.why().arguments().toArray()));
+            return false;
+        }
+        return true;
+    }
+
+    /** Looks whether another program has changed the file. */
+    void look() {
+        Optional<Path> place = program.session().flatMap(session -> session.document().place());
+        place.ifPresent(file -> program.background().execute(() -> {
+            String letters = program.disk().letters(file).orElse("");
+            SwingUtilities.invokeLater(() -> program.session()
+                    .filter(session -> !asking)
+                    .ifPresent(session ->
+                            session.elsewhere(file, letters).ifPresent(other -> elsewhere(session, other))));
+        }));
+    }
+
+    /** The file is not what it was: which one is to stay? True where that is settled. */
+    private boolean elsewhere(Session session, SafeFile.Other other) {
+        asking = true;
+        try {
+            if (other.letters().isEmpty()) {
+                desk.tell(frame, desk.say("window.gone", other.place()));
+                session.keepMine(other);
+                return true;
+            }
+            while (true) {
+                int way = desk.choose(
+                        frame,
+                        desk.say("window.other", other.place()),
+                        desk.say("window.other.reload"),
+                        desk.say("window.other.mine"),
+                        desk.say("window.other.both"));
+                if (way == 0) {
+                    session.reload(other);
+                    return true;
+                }
+                if (way == 1) {
+                    session.keepMine(other);
+                    return true;
+                }
+                if (way < 0) {
+                    return false;
+                }
+                BothTexts.show(frame, desk, session.document().text().text(), other.letters());
+            }
+        } finally {
+            asking = false;
+        }
+    }
+
+    /** Asks what is to become of what is not saved; true where the model may be left. */
+    boolean mayLeave() {
+        Optional<Session> session = program.session();
+        boolean clean = session.map(open -> !open.document().isUnsaved()
+                        || (open.document().place().isEmpty() && !open.document().canUndo()))
+                .orElse(true);
+        if (clean) {
+            return true;
+        }
+        int way = desk.choose(
+                frame,
+                desk.say("window.unsaved", session.get().model().name()),
+                desk.say("window.file.save"),
+                desk.say("window.unsaved.drop"),
+                desk.say("window.cancel"));
+        return way == 0 ? save() : way == 1;
+    }
+}

@@ -1,0 +1,229 @@
+package throwline.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTabbedPane;
+import throwline.model.AirfoilName;
+import throwline.report.chart.SectionShape;
+import throwline.report.document.Figures;
+import throwline.section.Airfoil;
+import throwline.window.session.Movable;
+import throwline.window.session.Session;
+
+/** The set-up at hand: its surfaces on the left, what the model does with it beside them. */
+final class HandPage implements Page {
+
+    /** Widths of the outer columns, points. */
+    private static final int LEFT = 344;
+
+    /** Numbers and pictures stand beside each other from this width on, points. */
+    private static final int ROOM = 1180;
+
+    static final int PICTURES = 404;
+
+    /** Height of the sentences, points. */
+    private static final int IN_SHORT = 150;
+
+    private final Desk desk;
+    private final Session session;
+    private final Figures figures;
+    private final JPanel page = new JPanel(new BorderLayout(8, 6));
+    private final Column surfaces = new Column(6);
+    private final Column shots = new Column(6);
+    private final List<SurfaceCard> cards = new ArrayList<>();
+    private final List<PictureView> pictures = new ArrayList<>();
+    private final InShortPane inShort;
+    private final NumbersTable numbers;
+    private final JLabel wrong = new JLabel(" ");
+    private final ConditionsBar conditions;
+    private final SetUpBar setUps;
+    private final JComponent numbersSide;
+    private final JComponent picturesSide;
+    private final JTabbedPane behind = new JTabbedPane();
+    private Optional<Boolean> arrangement = Optional.empty();
+    private Optional<HandView> shown = Optional.empty();
+
+    HandPage(Desk desk, Session session, Figures figures) {
+        this.desk = desk;
+        this.session = session;
+        this.figures = figures;
+        inShort = new InShortPane(desk);
+        numbers = new NumbersTable(desk);
+        conditions = new ConditionsBar(desk, session, this::said);
+        setUps = new SetUpBar(desk, session, this::said);
+        page.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
+        page.add(conditions, BorderLayout.NORTH);
+        page.add(left(), BorderLayout.WEST);
+        numbersSide = middle();
+        picturesSide = right();
+        arrange();
+        page.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                arrange();
+            }
+        });
+        wrong.setForeground(desk.look().danger());
+        wrong.setName("wrong");
+        page.add(wrong, BorderLayout.SOUTH);
+        changed();
+    }
+
+    @Override
+    public String key() {
+        return "hand";
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    SetUpBar setUps() {
+        return setUps;
+    }
+
+    private JComponent left() {
+        JPanel left = new JPanel(new BorderLayout(0, 8));
+        left.add(setUps, BorderLayout.NORTH);
+        left.add(surfaces.scrolled(), BorderLayout.CENTER);
+        left.setPreferredSize(new Dimension(UIScale.scale(LEFT), 10));
+        return left;
+    }
+
+    /** Numbers and pictures beside each other where there is room, else one behind the other. */
+    private void arrange() {
+        boolean room = page.getWidth() == 0 || page.getWidth() >= UIScale.scale(ROOM);
+        if (arrangement.equals(Optional.of(room))) {
+            return;
+        }
+        arrangement = Optional.of(room);
+        page.remove(numbersSide);
+        page.remove(picturesSide);
+        page.remove(behind);
+        behind.removeAll();
+        if (room) {
+            page.add(numbersSide, BorderLayout.CENTER);
+            page.add(picturesSide, BorderLayout.EAST);
+        } else {
+            behind.addTab(desk.say("window.hand.numbers.tab"), numbersSide);
+            behind.addTab(desk.say("window.hand.pictures.tab"), picturesSide);
+            page.add(behind, BorderLayout.CENTER);
+        }
+        page.revalidate();
+        page.repaint();
+    }
+
+    private JComponent middle() {
+        JPanel middle = new JPanel(new BorderLayout(0, 6));
+        JScrollPane said = plain(inShort);
+        said.setPreferredSize(new Dimension(10, UIScale.scale(IN_SHORT)));
+        middle.add(said, BorderLayout.NORTH);
+        JScrollPane table = new JScrollPane(numbers);
+        numbers.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                how(numbers.columnAtPoint(event.getPoint()) == 3 ? 1 : 0);
+            }
+        });
+        numbers.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(javax.swing.KeyStroke.getKeyStroke("ENTER"), "how");
+        numbers.getActionMap().put("how", Actions.of(() -> how(numbers.getSelectedColumn() == 3 ? 1 : 0)));
+        middle.add(table, BorderLayout.CENTER);
+        JLabel key = new JLabel(desk.say("window.hand.close.key"));
+        key.setForeground(Look.quiet());
+        middle.add(key, BorderLayout.SOUTH);
+        return middle;
+    }
+
+    private JComponent right() {
+        JScrollPane scroll = shots.scrolled();
+        scroll.setPreferredSize(new Dimension(UIScale.scale(PICTURES + 14), 10));
+        return scroll;
+    }
+
+    static JScrollPane plain(JComponent component) {
+        JScrollPane scroll = new JScrollPane(component);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.getVerticalScrollBar().setUnitIncrement(UIScale.scale(16));
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        return scroll;
+    }
+
+    /** Opens how a number was found. */
+    private void how(int column) {
+        int row = numbers.chosenRow();
+        shown.filter(view -> row >= 0).ifPresent(view -> FactsDialog.show(page, desk, figures, view.rows(), row, column));
+    }
+
+    private void said(Optional<String> refused) {
+        wrong.setText(refused.map(Sentence::broken).orElse(" "));
+    }
+
+    @Override
+    public void changed() {
+        conditions.changed();
+        setUps.changed();
+        List<Movable> movables = session.movables();
+        if (cards.size() != movables.size()) {
+            surfaces.removeAll();
+            cards.clear();
+            for (Movable movable : movables) {
+                SurfaceCard card = new SurfaceCard(desk, session, figures, movable, shape(movable));
+                cards.add(card);
+                surfaces.add(card);
+            }
+            surfaces.revalidate();
+        }
+        for (int i = 0; i < cards.size(); i++) {
+            Movable movable = movables.get(i);
+            if (!session.isHeld()) {
+                cards.get(i).show(movable, shape(movable));
+            }
+            cards.get(i).show(session.setUp(), session.before());
+        }
+    }
+
+    private SectionShape shape(Movable movable) {
+        AirfoilName name = session.model().wing().surface(movable.name()).isPresent()
+                ? session.model().wing().sections().get(0).airfoil()
+                : session.model().tail().airfoil();
+        Airfoil airfoil = session.document()
+                .airfoils()
+                .find(name)
+                .orElseThrow(() -> new IllegalStateException("no airfoil " + name.text()));
+        return new SectionShape(airfoil, movable.hinge());
+    }
+
+    @Override
+    public void show(HandView view) {
+        shown = Optional.of(view);
+        inShort.show(view.inShort());
+        numbers.show(view);
+        while (pictures.size() < view.pictures().size()) {
+            PictureView picture = new PictureView();
+            pictures.add(picture);
+            shots.add(picture);
+        }
+        for (int i = 0; i < pictures.size(); i++) {
+            boolean here = i < view.pictures().size();
+            pictures.get(i).setVisible(here);
+            if (here) {
+                pictures.get(i).show(view.pictures().get(i));
+            }
+        }
+    }
+}

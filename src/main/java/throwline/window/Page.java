@@ -1,0 +1,22 @@
+package throwline.window;
+
+import javax.swing.JComponent;
+
+/** A page of the window, about one open model. */
+interface Page {
+
+    /** Key of its name and its tip: {@code window.page.KEY}. */
+    String key();
+
+    /** What is shown. */
+    JComponent component();
+
+    /** Something has changed in the session. */
+    void changed();
+
+    /** Numbers have come. */
+    default void show(HandView view) {}
+
+    /** It is looked at now. */
+    default void entered() {}
+}

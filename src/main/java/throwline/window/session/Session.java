@@ -1,0 +1,424 @@
+package throwline.window.session;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import throwline.input.ModelText;
+import throwline.input.Problem;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.report.Sentences;
+import throwline.units.QuantityPrinter;
+import throwline.words.Message;
+import throwline.words.Words;
+
+/**
+ * What a person does with one open model, and what is true after it. Every action that fails gives the sentence that says
+ * why, and changes nothing. For one thread, that of the window's events.
+ */
+public final class Session {
+
+    /** A hand moves in steps of this, rad, and in the fine ones of a file when it is asked to. */
+    static final double STEP = Math.toRadians(0.5);
+
+    static final double FINE = Math.toRadians(0.1);
+
+    private final Words words;
+    private final Journal journal;
+    private final Executor keeper;
+    private final ModelDocument document;
+    private final SafeFile file;
+    private final Hand hand;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private String pack;
+    private String against = "";
+
+    /**
+     * @param words the sentences
+     * @param document what is open
+     * @param disk where it is kept
+     * @param journal keeps what is not saved
+     * @param keeper writes the journal
+     */
+    public Session(Words words, ModelDocument document, Disk disk, Journal journal, Executor keeper) {
+        this.words = words;
+        this.document = document;
+        this.journal = journal;
+        this.keeper = keeper;
+        file = new SafeFile(document, disk);
+        Model model = document.good().model();
+        hand = new Hand(model.setUps().get(Math.min(1, model.setUps().size() - 1)).name());
+        pack = model.packs().get(0).name();
+    }
+
+    /** Tells it what to do after every change. */
+    public void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** What is open. */
+    public ModelDocument document() {
+        return document;
+    }
+
+    /** The model that flies: the last one that could be read. */
+    public Model model() {
+        return document.good().model();
+    }
+
+    /** The pack that it carries. */
+    public Pack pack() {
+        List<Pack> packs = model().packs();
+        return packs.stream().filter(p -> p.name().equals(pack)).findFirst().orElse(packs.get(0));
+    }
+
+    /** The set-up at hand, as it stands under the hand. */
+    public SetUp setUp() {
+        return hand.now(model());
+    }
+
+    /** Its surfaces. */
+    public List<Movable> movables() {
+        return Movable.of(model());
+    }
+
+    /** How it was before it was touched; empty where it was not, or where that was let go. */
+    public Optional<SetUp> before() {
+        return hand.before();
+    }
+
+    /** True while a surface is held. */
+    public boolean isHeld() {
+        return !hand.held().isEmpty();
+    }
+
+    /** The set-up that it is held against: how it was before, the one chosen, else the reference; empty where that is itself. */
+    public Optional<SetUp> against() {
+        if (against.isEmpty() && before().isPresent()) {
+            return before();
+        }
+        SetUp other = model().setUps().stream()
+                .filter(each -> each.name().equals(against))
+                .findFirst()
+                .orElse(model().reference());
+        return other.name().equals(hand.name()) ? Optional.empty() : Optional.of(other);
+    }
+
+    /** True where {@link #against} is what the set-up was before it was touched. */
+    public boolean isAgainstBefore() {
+        return against.isEmpty() && before().isPresent();
+    }
+
+    /** Holds it against another set-up; an empty name for how it was before. */
+    public void holdAgainst(String setUp) {
+        against = setUp;
+        changed();
+    }
+
+    /** Takes a set-up to hand. */
+    public void take(String setUp) {
+        hand.take(setUp);
+        changed();
+    }
+
+    /** Takes another pack. */
+    public void carry(String other) {
+        pack = other;
+        changed();
+    }
+
+    /**
+     * Moves a surface while it is held; nothing is written.
+     *
+     * @param surface its name
+     * @param angle where the hand is, rad, trailing edge down positive; a stop holds it
+     * @param fine true for fine steps
+     */
+    public void drag(String surface, double angle, boolean fine) {
+        hand.touch(model());
+        double step = fine ? FINE : STEP;
+        hand.hold(surface, stopped(surface, step * Math.rint(angle / step)));
+        tell();
+    }
+
+    /** Moves a surface by so many steps; one step back for the user. */
+    public Optional<String> nudge(String surface, int steps, boolean fine) {
+        Movable movable = movable(surface);
+        drag(surface, movable.in(setUp()) + steps * (fine ? FINE : STEP), fine);
+        return letGo();
+    }
+
+    /** Writes where the held surfaces stand; one step back for the user. */
+    public Optional<String> letGo() {
+        Optional<ModelText> text = Optional.of(document.text());
+        for (Map.Entry<String, Double> each : hand.held().entrySet()) {
+            text = text.flatMap(t -> put(t, each.getKey(), QuantityPrinter.deflection(each.getValue())));
+        }
+        hand.letGo();
+        return apply(text);
+    }
+
+    /** Gives up where the held surfaces stand. */
+    public void giveUp() {
+        hand.letGo();
+        changed();
+    }
+
+    /** Puts a surface where a person types it: {@code 12 mm up}, {@code 35 deg down}, {@code 80 %}. */
+    public Optional<String> type(String surface, String typed) {
+        Movable movable = movable(surface);
+        TypedThrow.Outcome read = TypedThrow.read(typed, movable, movable.in(setUp()));
+        if (read instanceof TypedThrow.Wrong wrong) {
+            return Optional.of(say(wrong.note()));
+        }
+        TypedThrow.Angle angle = (TypedThrow.Angle) read;
+        hand.touch(model());
+        hand.letGo();
+        String written = angle.written().orElse(QuantityPrinter.deflection(angle.angle()));
+        return apply(put(document.text(), surface, written));
+    }
+
+    private Optional<ModelText> put(ModelText text, String surface, String written) {
+        List<String> path = List.of("set-ups", hand.written(model()).name(), surface);
+        return written.startsWith("0 ") && text.at(path).isEmpty()
+                ? Optional.of(text)
+                : text.with(path, ModelText.plain(written));
+    }
+
+    private Movable movable(String surface) {
+        return movables().stream()
+                .filter(each -> each.name().equals(surface))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private double stopped(String surface, double angle) {
+        return movable(surface).stopped(angle);
+    }
+
+    /** Lets go of what the set-up was before it was touched. */
+    public void forgetBefore() {
+        hand.forget();
+        changed();
+    }
+
+    /** Puts the set-up back to what it was before it was touched. */
+    public Optional<String> backToBefore() {
+        SetUp then = hand.before().orElse(setUp());
+        Optional<ModelText> text = Optional.of(document.text());
+        for (Movable each : movables()) {
+            text = text.flatMap(t -> put(t, each.name(), QuantityPrinter.deflection(each.in(then))));
+        }
+        hand.letGo();
+        return apply(text);
+    }
+
+    /** Adds a set-up that moves nothing, and takes it. */
+    public Optional<String> addSetUp(String name) {
+        return named(edits(GroupEdits.Group.SET_UPS).added(name), name, true);
+    }
+
+    /** Adds a copy of the set-up at hand, and takes it. */
+    public Optional<String> copySetUp(String name) {
+        return named(edits(GroupEdits.Group.SET_UPS).copied(hand.name(), name), name, true);
+    }
+
+    /** Gives the set-up at hand another name. */
+    public Optional<String> renameSetUp(String name) {
+        Optional<String> wrong = taken(name, hand.name());
+        if (wrong.isPresent()) {
+            return wrong;
+        }
+        Optional<ModelText> renamed = edits(GroupEdits.Group.SET_UPS).renamed(hand.name(), name);
+        String old = hand.name();
+        hand.renamed(name);
+        Optional<String> refused = apply(renamed);
+        if (refused.isPresent()) {
+            hand.renamed(old);
+        }
+        return refused;
+    }
+
+    /** Removes the set-up at hand. */
+    public Optional<String> removeSetUp() {
+        return apply(edits(GroupEdits.Group.SET_UPS).removed(hand.name()));
+    }
+
+    /** Moves the set-up at hand one place in the list; nothing at its end. */
+    public Optional<String> moveSetUp(boolean down) {
+        int index = model().setUps().indexOf(hand.written(model()));
+        boolean atEnd = down ? index == model().setUps().size() - 1 : index == 0;
+        return atEnd ? Optional.empty() : apply(edits(GroupEdits.Group.SET_UPS).moved(hand.name(), down));
+    }
+
+    private GroupEdits edits(GroupEdits.Group group) {
+        return new GroupEdits(document.text(), model(), group);
+    }
+
+    /** The list of sticks. */
+    public StickEdits sticks() {
+        return new StickEdits(this, () -> edits(GroupEdits.Group.STICKS));
+    }
+
+    private Optional<String> named(Optional<ModelText> changed, String name, boolean take) {
+        Optional<String> wrong = taken(name, "");
+        if (wrong.isPresent()) {
+            return wrong;
+        }
+        Optional<String> refused = apply(changed);
+        if (refused.isEmpty() && take) {
+            take(model().setUps().stream()
+                    .map(SetUp::name)
+                    .filter(each -> each.equalsIgnoreCase(name.strip()))
+                    .findFirst()
+                    .orElse(hand.name()));
+        }
+        return refused;
+    }
+
+    private Optional<String> taken(String name, String except) {
+        boolean taken = model().setUps().stream()
+                .anyMatch(each -> each.name().equalsIgnoreCase(name.strip()) && !each.name().equals(except));
+        return taken ? Optional.of(words.say("window.name.taken", name.strip())) : Optional.empty();
+    }
+
+    /**
+     * Changes one value of the model file, where the file can still be read then.
+     *
+     * @param path of the key
+     * @param typed what stands there now; empty to leave it out
+     */
+    public Optional<String> set(List<String> path, String typed) {
+        ModelText text = document.text();
+        return apply(
+                typed.isBlank()
+                        ? text.at(path).isEmpty() ? Optional.of(text) : text.without(path)
+                        : text.with(path, ModelText.plain(typed.strip())));
+    }
+
+    /** Changes the text whatever is wrong with it then; the last good model flies on. */
+    public Optional<String> setAnyhow(List<String> path, String typed) {
+        ModelText text = document.text();
+        Optional<ModelText> changed = typed.isBlank()
+                ? text.at(path).isEmpty() ? Optional.of(text) : text.without(path)
+                : text.with(path, ModelText.plain(typed.strip()));
+        if (changed.isEmpty()) {
+            return Optional.of(words.say("window.layout"));
+        }
+        document.change(changed.get());
+        changed();
+        return Optional.empty();
+    }
+
+    /** Makes a change where the file can still be read after it. */
+    public Optional<String> apply(Optional<ModelText> change) {
+        if (change.isEmpty()) {
+            changed();
+            return Optional.of(words.say("window.layout"));
+        }
+        List<Problem> problems = document.changeIfGood(change.get());
+        changed();
+        return problems.stream().findFirst().map(problem -> say(problem.note()));
+    }
+
+    /** Makes it another text, whatever is wrong with it then; a step that can be taken back. */
+    public void replace(String text) {
+        hand.letGo();
+        document.change(new ModelText(text));
+        changed();
+    }
+
+    /** Takes back the last change. */
+    public void undo() {
+        hand.letGo();
+        document.undo();
+        changed();
+    }
+
+    /** Makes the last change again that was taken back. */
+    public void redo() {
+        hand.letGo();
+        document.redo();
+        changed();
+    }
+
+    /** Saves it where it came from. */
+    public SafeFile.Outcome save() {
+        return after(file.save());
+    }
+
+    /**
+     * Saves it in another place.
+     *
+     * @param place the file
+     * @param over true where the person has agreed to replace what is there
+     */
+    public SafeFile.Outcome saveAs(Path place, boolean over) {
+        return after(file.saveAs(place, over));
+    }
+
+    private SafeFile.Outcome after(SafeFile.Outcome outcome) {
+        changed();
+        return outcome;
+    }
+
+    /** What the disk has now, where that is not what was read or written last. */
+    public Optional<SafeFile.Other> elsewhere() {
+        return file.elsewhere();
+    }
+
+    /**
+     * The same where the file was read already.
+     *
+     * @param place the file
+     * @param letters what is in it; empty where it is gone
+     */
+    public Optional<SafeFile.Other> elsewhere(Path place, String letters) {
+        return file.elsewhere(place, letters);
+    }
+
+    /** Takes what another program has put on the disk. */
+    public void reload(SafeFile.Other other) {
+        hand.letGo();
+        document.reload(new Disk.Text(other.letters()));
+        changed();
+    }
+
+    /** Keeps what is here although the disk has something else; saving then replaces that. */
+    public void keepMine(SafeFile.Other other) {
+        document.keepMine(other.letters());
+        changed();
+    }
+
+    /** Ends the session; what is unsaved and was given up is not offered again. */
+    public void close() {
+        keeper.execute(journal::drop);
+    }
+
+    private void changed() {
+        hand.follow(model().setUps());
+        Optional<Path> place = document.place();
+        String text = document.text().text();
+        boolean unsaved = document.isUnsaved() && (place.isPresent() || document.canUndo());
+        keeper.execute(() -> {
+            if (unsaved) {
+                journal.keep(place, text);
+            } else {
+                journal.drop();
+            }
+        });
+        tell();
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    private String say(Message note) {
+        return new Sentences(words, document.good().display()).say(note);
+    }
+}
