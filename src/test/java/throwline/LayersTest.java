@@ -112,8 +112,7 @@ class LayersTest {
             .that()
             .resideOutsideOfPackage("throwline.report..")
             .should()
-            .dependOnClassesThat(
-                    resideInAnyPackage("org.jfree..", "org.apache.batik..", "org.apache.pdfbox.."));
+            .dependOnClassesThat(resideInAnyPackage("org.jfree..", "org.apache.batik..", "org.apache.pdfbox.."));
 
     @ArchTest
     static final ArchRule SCREENS_ONLY_IN_REPORT_AND_WINDOW = noClasses()

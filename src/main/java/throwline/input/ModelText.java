@@ -202,10 +202,6 @@ public final class ModelText {
         return TextTree.of(changed).map(tree -> new ModelText(changed));
     }
 
-    private static Optional<ModelText> checked(Optional<String> changed) {
-        return changed.flatMap(ModelText::checked);
-    }
-
     private static String cut(String text, int from, int to, String put) {
         return text.substring(0, from) + put + text.substring(to);
     }

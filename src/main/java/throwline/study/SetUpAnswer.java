@@ -125,7 +125,8 @@ final class SetUpAnswer {
         ServoAnswer servos = new Servos(model, setUp, bands).withoutStall();
         return new SetUpResult(
                 setUp,
-                inFlight(flight, pack, stall, approach, reference, balance, sweep).with(later),
+                inFlight(flight, pack, stall, approach, reference, balance, sweep)
+                        .with(later),
                 firstStall(flight, stall),
                 sweep,
                 approach.steady().map(a -> load(a.wing())).orElse(List.of()),

@@ -79,8 +79,7 @@ final class Column extends JPanel implements Scrollable {
                 }
             }
             Insets insets = parent.getInsets();
-            return new Dimension(
-                    width + insets.left + insets.right, height + insets.top + insets.bottom);
+            return new Dimension(width + insets.left + insets.right, height + insets.top + insets.bottom);
         }
 
         @Override

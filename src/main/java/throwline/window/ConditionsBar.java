@@ -113,7 +113,8 @@ final class ConditionsBar extends JPanel {
                 if (!field.getText().equals(text)) {
                     field.setText(text);
                 }
-                field.putClientProperty("JTextField.placeholderText", assumed(path).orElse(""));
+                field.putClientProperty(
+                        "JTextField.placeholderText", assumed(path).orElse(""));
             }
         });
         showing = false;

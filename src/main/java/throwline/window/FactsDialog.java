@@ -29,11 +29,12 @@ final class FactsDialog {
         if (!reason.isEmpty()) {
             text.append("<p>").append(Sentence.escaped(reason)).append("</p>");
         }
-        cell.facts().forEach(fact -> text.append("<p><b>")
-                .append(Sentence.escaped(figures.show(fact.label())))
-                .append("</b><br>")
-                .append(Sentence.escaped(figures.show(fact.text())))
-                .append("</p>"));
+        cell.facts()
+                .forEach(fact -> text.append("<p><b>")
+                        .append(Sentence.escaped(figures.show(fact.label())))
+                        .append("</b><br>")
+                        .append(Sentence.escaped(figures.show(fact.text())))
+                        .append("</p>"));
         JEditorPane pane = new JEditorPane("text/html", text + "</body></html>");
         pane.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
         pane.setEditable(false);

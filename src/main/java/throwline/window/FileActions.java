@@ -79,14 +79,19 @@ final class FileActions {
         }
         if (outcome instanceof SafeFile.Taken taken) {
             int way = desk.choose(
-                    frame, desk.say("window.taken", taken.place()), desk.say("window.cancel"), desk.say("window.taken.over"));
+                    frame,
+                    desk.say("window.taken", taken.place()),
+                    desk.say("window.cancel"),
+                    desk.say("window.taken.over"));
             return way == 1 && after(session, session.saveAs(taken.place(), true));
         }
         if (outcome instanceof SafeFile.Other other) {
             return elsewhere(session, other) && !session.document().isUnsaved();
         }
         if (outcome instanceof SafeFile.Refused refused) {
-            desk.tell(frame, desk.say(refused.why().code(), refused.why().arguments().toArray()));
+            desk.tell(
+                    frame,
+                    desk.say(refused.why().code(), refused.why().arguments().toArray()));
             return false;
         }
         return true;
@@ -94,13 +99,14 @@ final class FileActions {
 
     /** Looks whether another program has changed the file. */
     void look() {
-        Optional<Path> place = program.session().flatMap(session -> session.document().place());
+        Optional<Path> place =
+                program.session().flatMap(session -> session.document().place());
         place.ifPresent(file -> program.background().execute(() -> {
             String letters = program.disk().letters(file).orElse("");
             SwingUtilities.invokeLater(() -> program.session()
                     .filter(session -> !asking)
-                    .ifPresent(session ->
-                            session.elsewhere(file, letters).ifPresent(other -> elsewhere(session, other))));
+                    .ifPresent(
+                            session -> session.elsewhere(file, letters).ifPresent(other -> elsewhere(session, other))));
         }));
     }
 
@@ -142,7 +148,8 @@ final class FileActions {
     boolean mayLeave() {
         Optional<Session> session = program.session();
         boolean clean = session.map(open -> !open.document().isUnsaved()
-                        || (open.document().place().isEmpty() && !open.document().canUndo()))
+                        || (open.document().place().isEmpty()
+                                && !open.document().canUndo()))
                 .orElse(true);
         if (clean) {
             return true;

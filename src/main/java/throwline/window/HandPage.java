@@ -166,7 +166,8 @@ final class HandPage implements Page {
     /** Opens how a number was found. */
     private void how(int column) {
         int row = numbers.chosenRow();
-        shown.filter(view -> row >= 0).ifPresent(view -> FactsDialog.show(page, desk, figures, view.rows(), row, column));
+        shown.filter(view -> row >= 0)
+                .ifPresent(view -> FactsDialog.show(page, desk, figures, view.rows(), row, column));
     }
 
     private void said(Optional<String> refused) {

@@ -45,8 +45,7 @@ final class HandViewMaker {
         Optional<SetUpResult> against = answer.against()
                 .map(other -> other.setUp().name().equals(own) ? other.named(words.say("window.before")) : other);
         Model model = question.model();
-        HandAnswer said =
-                HandAnswer.of(model, question.pack(), answer.density(), answer.now(), against);
+        HandAnswer said = HandAnswer.of(model, question.pack(), answer.density(), answer.now(), against);
         Page page = Page.of(COLUMNS, true, false, display.get());
         Figures figures = new Figures(page, words);
         List<SetUpResult> both = new ArrayList<>(List.of(answer.now()));
@@ -105,7 +104,7 @@ final class HandViewMaker {
         String label = figures.show(row.label());
         Optional<Comparison.Below> band =
                 row.below().stream().filter(HandViewMaker::isBand).findFirst();
-        String likely = working || bandsComeLater && band.isPresent()
+        String likely = working || (bandsComeLater && band.isPresent())
                 ? ""
                 : band.map(below -> shown(below.cells().get(0), 0, figures)).orElse("");
         boolean close = cells.size() > 1

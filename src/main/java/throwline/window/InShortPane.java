@@ -31,8 +31,8 @@ final class InShortPane extends JEditorPane {
         String danger = String.format("#%06x", desk.look().danger().getRGB() & 0xFFFFFF);
         String text = sentences.stream()
                 .map(said -> said.danger()
-                        ? "<p style='margin:0 0 3px 0;color:" + danger + "'>! <b>" + Sentence.escaped(said.lead()) + "</b> "
-                                + Sentence.escaped(said.text()) + "</p>"
+                        ? "<p style='margin:0 0 3px 0;color:" + danger + "'>! <b>" + Sentence.escaped(said.lead())
+                                + "</b> " + Sentence.escaped(said.text()) + "</p>"
                         : "<p style='margin:0 0 3px 0'><b>" + Sentence.escaped(said.lead()) + "</b> "
                                 + Sentence.escaped(said.text()) + "</p>")
                 .collect(Collectors.joining());

@@ -161,7 +161,8 @@ final class Look {
 
     private static String answer(String... command) {
         try {
-            Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+            Process process =
+                    new ProcessBuilder(command).redirectErrorStream(true).start();
             Optional<Process> done =
                     process.waitFor(PATIENCE, TimeUnit.MILLISECONDS) ? Optional.of(process) : Optional.empty();
             if (done.isEmpty()) {

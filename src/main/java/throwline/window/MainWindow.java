@@ -122,7 +122,9 @@ final class MainWindow {
     /** Shows another model. */
     void use(Session session) {
         Figures figures = new Figures(
-                throwline.report.Page.of(COLUMNS, true, false, session.document().good().display()), desk.words());
+                throwline.report.Page.of(
+                        COLUMNS, true, false, session.document().good().display()),
+                desk.words());
         int chosen = Math.max(0, tabs.getSelectedIndex());
         pages = pages(session, figures);
         tabs.removeAll();
@@ -144,7 +146,10 @@ final class MainWindow {
     }
 
     Optional<HandPage> handPage() {
-        return pages.stream().filter(HandPage.class::isInstance).map(HandPage.class::cast).findFirst();
+        return pages.stream()
+                .filter(HandPage.class::isInstance)
+                .map(HandPage.class::cast)
+                .findFirst();
     }
 
     void go(int page) {
@@ -171,10 +176,11 @@ final class MainWindow {
         String name = session.model().name();
         Optional<Path> place = document.place();
         title.setText(name);
-        String key = place.isEmpty() ? "window.state.new" : document.isUnsaved() ? "window.state.unsaved" : "window.state.saved";
+        String key = place.isEmpty()
+                ? "window.state.new"
+                : document.isUnsaved() ? "window.state.unsaved" : "window.state.saved";
         String file = place.map(Path::getFileName).map(Path::toString).orElse("");
-        state.setText(desk.say(key, file)
-                + (document.problems().isEmpty() ? "" : desk.say("window.state.faulty")));
+        state.setText(desk.say(key, file) + (document.problems().isEmpty() ? "" : desk.say("window.state.faulty")));
         state.setToolTipText(place.map(Path::toString).orElse(""));
         frame.setTitle(desk.say("window.titled", name));
         banner.setVisible(place.isEmpty() && document.title().equals(desk.say("window.example")));

@@ -55,7 +55,12 @@ final class Menus {
     private JMenu edit() {
         JMenu menu = menu("window.menu.edit", 'E');
         item(menu, "window.edit.undo", KeyEvent.VK_Z, control, () -> session(Session::undo));
-        item(menu, "window.edit.redo", KeyEvent.VK_Z, control | InputEvent.SHIFT_DOWN_MASK, () -> session(Session::redo));
+        item(
+                menu,
+                "window.edit.redo",
+                KeyEvent.VK_Z,
+                control | InputEvent.SHIFT_DOWN_MASK,
+                () -> session(Session::redo));
         return menu;
     }
 
@@ -64,11 +69,21 @@ final class Menus {
         item(menu, "window.list.add", 0, 0, () -> setUps(SetUpBar::add));
         item(menu, "window.list.copy", KeyEvent.VK_D, control, () -> setUps(SetUpBar::copy));
         item(menu, "window.list.rename", KeyEvent.VK_F2, 0, () -> setUps(SetUpBar::rename));
-        item(menu, "window.list.remove", 0, 0, () -> session(Session::removeSetUp));
+        item(menu, "window.list.remove", 0, 0, () -> session(s -> s.setUps().remove()));
         menu.addSeparator();
         int shifted = control | InputEvent.SHIFT_DOWN_MASK;
-        item(menu, "window.list.up", KeyEvent.VK_UP, shifted, () -> session(s -> s.moveSetUp(false)));
-        item(menu, "window.list.down", KeyEvent.VK_DOWN, shifted, () -> session(s -> s.moveSetUp(true)));
+        item(
+                menu,
+                "window.list.up",
+                KeyEvent.VK_UP,
+                shifted,
+                () -> session(s -> s.setUps().move(false)));
+        item(
+                menu,
+                "window.list.down",
+                KeyEvent.VK_DOWN,
+                shifted,
+                () -> session(s -> s.setUps().move(true)));
         menu.addSeparator();
         item(menu, "window.hand.back", KeyEvent.VK_B, control, () -> session(Session::backToBefore));
         item(menu, "window.hand.forget", KeyEvent.VK_L, control, () -> session(Session::forgetBefore));
@@ -88,7 +103,8 @@ final class Menus {
         ButtonGroup looks = new ButtonGroup();
         for (Look.Choice choice : Look.Choice.values()) {
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(
-                    desk.say("window.view.look." + choice.key()), choice == desk.look().choice());
+                    desk.say("window.view.look." + choice.key()),
+                    choice == desk.look().choice());
             item.addActionListener(e -> {
                 desk.look().choose(choice);
                 window.redraw();
@@ -99,8 +115,8 @@ final class Menus {
         menu.addSeparator();
         ButtonGroup sizes = new ButtonGroup();
         for (int size : Look.SIZES) {
-            JRadioButtonMenuItem item =
-                    new JRadioButtonMenuItem(desk.say("window.view.size", size), size == desk.look().size());
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(
+                    desk.say("window.view.size", size), size == desk.look().size());
             item.addActionListener(e -> {
                 desk.look().resize(size);
                 window.redraw();

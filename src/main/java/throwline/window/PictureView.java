@@ -30,9 +30,8 @@ final class PictureView extends Drawn {
     }
 
     private static Dimension size(Optional<HandView.Shot> of) {
-        return of.map(s -> new Dimension(
-                        (int) Math.round(s.image().getWidth() / s.scale()),
-                        (int) Math.round(s.image().getHeight() / s.scale())))
+        return of.map(s -> new Dimension((int) Math.round(s.image().getWidth() / s.scale()), (int)
+                        Math.round(s.image().getHeight() / s.scale())))
                 .orElse(new Dimension(1, 1));
     }
 

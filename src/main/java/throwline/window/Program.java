@@ -23,6 +23,7 @@ import throwline.window.session.Journal;
 import throwline.window.session.ModelDocument;
 import throwline.window.session.Opening;
 import throwline.window.session.Session;
+import throwline.window.session.Unsaved;
 
 /** The running program: which model is open, what is worked out for it, and what happens when it ends. */
 final class Program {
@@ -59,8 +60,9 @@ final class Program {
 
     /** Opens a model, or the one that was open last, or an example that flies already. */
     void start(Optional<Path> model) {
-        Optional<Path> last = model.or(() ->
-                Optional.of(desk.settings().get("model")).filter(s -> !s.isEmpty()).map(Path::of));
+        Optional<Path> last = model.or(() -> Optional.of(desk.settings().get("model"))
+                .filter(s -> !s.isEmpty())
+                .map(Path::of));
         boolean opened = last.isPresent() && open(last.get(), model.isPresent());
         if (!opened) {
             openExample();
@@ -116,7 +118,9 @@ final class Program {
         Opening.Outcome outcome = opening().file(file.toAbsolutePath().normalize(), airfoils);
         if (outcome instanceof Opening.Unread unread) {
             if (loudly) {
-                desk.tell(window.frame(), desk.say(unread.why().code(), unread.why().arguments().toArray()));
+                desk.tell(
+                        window.frame(),
+                        desk.say(unread.why().code(), unread.why().arguments().toArray()));
             }
             return false;
         }
@@ -164,7 +168,7 @@ final class Program {
     }
 
     private void use(ModelDocument document) {
-        Session opened = new Session(desk.words(), document, disk, journal, background);
+        Session opened = new Session(desk.words(), document, disk, new Unsaved(journal, background));
         session = Optional.of(opened);
         display = document.good().display();
         window.use(opened);
@@ -197,9 +201,12 @@ final class Program {
     /** Ends the program. */
     void end() {
         session.ifPresent(Session::close);
-        desk.settings().put(
-                "model",
-                session.flatMap(open -> open.document().place()).map(Path::toString).orElse(""));
+        desk.settings()
+                .put(
+                        "model",
+                        session.flatMap(open -> open.document().place())
+                                .map(Path::toString)
+                                .orElse(""));
         desk.settings().save();
         computer.close();
         background.execute(ended);

@@ -174,10 +174,8 @@ final class SectionCanvas extends Drawn {
     private void stop(Graphics2D g2, double at, Color ink) {
         boolean touched = Math.abs(angle - at) < 1e-6 && at != 0;
         double length = 1 - movable.hinge();
-        Point2D inner = point(
-                movable.hinge() + (length - STOP) * Math.cos(at), (length - STOP) * Math.sin(at));
-        Point2D outer = point(
-                movable.hinge() + (length + STOP) * Math.cos(at), (length + STOP) * Math.sin(at));
+        Point2D inner = point(movable.hinge() + (length - STOP) * Math.cos(at), (length - STOP) * Math.sin(at));
+        Point2D outer = point(movable.hinge() + (length + STOP) * Math.cos(at), (length + STOP) * Math.sin(at));
         g2.setColor(touched ? look.danger() : Look.mix(ink, getBackground(), 0.3));
         g2.setStroke(new BasicStroke(UIScale.scale(touched ? 4f : 2f), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g2.draw(new Line2D.Double(inner, outer));

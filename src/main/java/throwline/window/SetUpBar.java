@@ -48,31 +48,35 @@ final class SetUpBar extends JPanel {
         forget = Line.button(desk, "window.hand.forget", e -> session.forgetBefore());
         add(new Line(desk)
                 .named("window.hand.set-up", names)
-                .small("window.list.up", e -> said.accept(session.moveSetUp(false)))
-                .small("window.list.down", e -> said.accept(session.moveSetUp(true)))
+                .small("window.list.up", e -> said.accept(session.setUps().move(false)))
+                .small("window.list.down", e -> said.accept(session.setUps().move(true)))
                 .far());
         add(Box.createVerticalStrut(4));
         add(new Line(desk)
                 .small("window.list.add", e -> add())
                 .small("window.list.copy", e -> copy())
                 .small("window.list.rename", e -> rename())
-                .small("window.list.remove", e -> said.accept(session.removeSetUp()))
+                .small("window.list.remove", e -> said.accept(session.setUps().remove()))
                 .far());
         add(Box.createVerticalStrut(4));
-        add(new Line(desk).named("window.hand.against", against).with(Line.tight(back)).with(Line.tight(forget)).far());
+        add(new Line(desk)
+                .named("window.hand.against", against)
+                .with(Line.tight(back))
+                .with(Line.tight(forget))
+                .far());
         changed();
     }
 
     void add() {
-        named("window.list.add.ask", "", session::addSetUp);
+        named("window.list.add.ask", "", session.setUps()::add);
     }
 
     void copy() {
-        named("window.list.copy.ask", session.setUp().name(), session::copySetUp);
+        named("window.list.copy.ask", session.setUp().name(), session.setUps()::copy);
     }
 
     void rename() {
-        named("window.list.rename.ask", session.setUp().name(), session::renameSetUp);
+        named("window.list.rename.ask", session.setUp().name(), session.setUps()::rename);
     }
 
     private void named(String question, String proposal, Function<String, Optional<String>> action) {

@@ -4,7 +4,6 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import java.util.Hashtable;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractAction;
@@ -123,7 +122,6 @@ final class SurfaceCard extends JPanel {
     private void range() {
         slider.setMinimum((int) Math.floor(-TENTHS * Math.toDegrees(movable.up())));
         slider.setMaximum((int) Math.ceil(TENTHS * Math.toDegrees(movable.down())));
-        slider.setLabelTable(new Hashtable<>());
         slider.setEnabled(slider.getMaximum() > slider.getMinimum());
     }
 
@@ -184,9 +182,10 @@ final class SurfaceCard extends JPanel {
         canvas.show(angle, before.map(movable::in));
         String text = angle == 0
                 ? desk.say("row.neutral")
-                : desk.say(movable.isAtStop(angle) ? "window.hand.stands.stop" : "window.hand.stands",
-                figures.show(Value.of(angle, Value.Kind.DEFLECTION_TENTHS)),
-                figures.show(new Value.Edge(angle, movable.chord())));
+                : desk.say(
+                        movable.isAtStop(angle) ? "window.hand.stands.stop" : "window.hand.stands",
+                        figures.show(Value.of(angle, Value.Kind.DEFLECTION_TENTHS)),
+                        figures.show(new Value.Edge(angle, movable.chord())));
         if (!text.equals(stands.getText())) {
             stands.setText(text);
             canvas.getAccessibleContext().setAccessibleDescription(text);

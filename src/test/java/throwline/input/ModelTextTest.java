@@ -69,14 +69,21 @@ class ModelTextTest {
                 .hasValue("200 mm");
         assertThat(with(list, "210 mm", "wing", "sections", "[2]", "chord"))
                 .isEqualTo(list.replace("200 mm", "210 mm"));
-        assertThat(new ModelText(list).with(List.of("wing", "sections", "[3]", "chord"), "1 mm")).isEmpty();
+        assertThat(new ModelText(list).with(List.of("wing", "sections", "[3]", "chord"), "1 mm"))
+                .isEmpty();
     }
 
     @Test
     void entries_are_taken_out_with_their_lines() {
-        assertThat(new ModelText(BLOCK).without(List.of("set-ups", "landing flap")).orElseThrow().text())
+        assertThat(new ModelText(BLOCK)
+                        .without(List.of("set-ups", "landing flap"))
+                        .orElseThrow()
+                        .text())
                 .isEqualTo(BLOCK.replace("  # slow and steep\n  landing flap: {flaps: 35 deg down}   # on B\n", ""));
-        assertThat(new ModelText(BLOCK).without(List.of("set-ups", "airbrake", "ailerons")).orElseThrow().text())
+        assertThat(new ModelText(BLOCK)
+                        .without(List.of("set-ups", "airbrake", "ailerons"))
+                        .orElseThrow()
+                        .text())
                 .isEqualTo(BLOCK.replace("    ailerons: 14 deg up\n", ""));
         ModelText flow = new ModelText("a: {b: 1, c: 2, d: 3}\n");
         assertThat(flow.without(List.of("a", "b")).orElseThrow().text()).isEqualTo("a: {c: 2, d: 3}\n");
@@ -87,7 +94,10 @@ class ModelTextTest {
 
     @Test
     void names_are_changed_and_quoted_where_they_must_be() {
-        assertThat(new ModelText(BLOCK).renamed(List.of("set-ups", "clean"), "off").orElseThrow().text())
+        assertThat(new ModelText(BLOCK)
+                        .renamed(List.of("set-ups", "clean"), "off")
+                        .orElseThrow()
+                        .text())
                 .isEqualTo(BLOCK.replace("clean:", "\"off\":"));
         assertThat(ModelText.plain("landing flap")).isEqualTo("landing flap");
         assertThat(ModelText.plain("35 deg down")).isEqualTo("35 deg down");
@@ -105,11 +115,17 @@ class ModelTextTest {
                         .orElseThrow()
                         .text())
                 .isEqualTo(BLOCK.replace("# on B\n", "# on B\n  steep: {flaps: 35 deg down}\n"));
-        assertThat(new ModelText(BLOCK).swapped(List.of("set-ups", "clean")).orElseThrow().text())
+        assertThat(new ModelText(BLOCK)
+                        .swapped(List.of("set-ups", "clean"))
+                        .orElseThrow()
+                        .text())
                 .isEqualTo(BLOCK.replace(
                         "  clean: {}\n  # slow and steep\n  landing flap: {flaps: 35 deg down}   # on B\n",
                         "  # slow and steep\n  landing flap: {flaps: 35 deg down}   # on B\n  clean: {}\n"));
-        assertThat(new ModelText("a: {b: 1, c: 2}").swapped(List.of("a", "b")).orElseThrow().text())
+        assertThat(new ModelText("a: {b: 1, c: 2}")
+                        .swapped(List.of("a", "b"))
+                        .orElseThrow()
+                        .text())
                 .isEqualTo("a: {c: 2, b: 1}");
         assertThat(new ModelText("a: {b: 1, c: 2}").swapped(List.of("a", "c"))).isEmpty();
     }
@@ -129,7 +145,9 @@ class ModelTextTest {
         for (String group : model.names(List.of())) {
             for (String name : model.names(List.of(group))) {
                 String written = model.at(List.of(group, name)).orElseThrow();
-                assertThat(model.with(List.of(group, name), written).orElseThrow().text())
+                assertThat(model.with(List.of(group, name), written)
+                                .orElseThrow()
+                                .text())
                         .isEqualTo(text);
             }
         }

@@ -41,9 +41,8 @@ public record HandAnswer(List<Paragraph> inShort, Comparison rows, List<Paragrap
         Text air = Text.say("page.air", new Value.Plain(density, 3));
         Flown flown = new Flown(Text.none(), model, pack, both, air);
         ComparisonRows rows = new ComparisonRows(List.of(flown));
-        List<Paragraph> notes = now.notes().stream()
-                .map(note -> Paragraph.of(Text.of(note)))
-                .toList();
+        List<Paragraph> notes =
+                now.notes().stream().map(note -> Paragraph.of(Text.of(note))).toList();
         return new HandAnswer(
                 InShortSection.of(model, List.of(now)),
                 rows.comparison(Text.none(), Flown::packLine, each -> List.of()),

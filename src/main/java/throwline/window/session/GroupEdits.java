@@ -40,7 +40,8 @@ final class GroupEdits {
 
     /** A new entry; a stick begins as up elevator of a third of its travel, which its owner then changes. */
     Optional<ModelText> added(String name) {
-        double pull = Math.max(1, Math.floor(Math.toDegrees(model.tail().elevator().travelUp()) / 2));
+        double pull =
+                Math.max(1, Math.floor(Math.toDegrees(model.tail().elevator().travelUp()) / 2));
         String value = group == Group.SET_UPS ? "{}" : "{does: pull, elevator: " + (int) pull + " deg up}";
         return text.with(path(name), value);
     }
@@ -57,8 +58,9 @@ final class GroupEdits {
         }
         for (Stick stick : model.sticks()) {
             if (stick.in().contains(old)) {
-                List<String> in =
-                        stick.in().stream().map(each -> each.equals(old) ? name : each).toList();
+                List<String> in = stick.in().stream()
+                        .map(each -> each.equals(old) ? name : each)
+                        .toList();
                 renamed = renamed.flatMap(changed -> in(changed, stick, in));
             }
         }

@@ -180,8 +180,8 @@ public final class HandComputer<V> implements AutoCloseable {
         HandStudy of(HandQuestion question) {
             Optional<HandQuestion.Airframed> wanted = Optional.of(question.airframed());
             if (!wanted.equals(airframed)) {
-                study = Optional.of(new HandStudy(
-                        wanted.get().model(), question.airfoils(), question.pack(), sections, bands));
+                study = Optional.of(
+                        new HandStudy(wanted.get().model(), question.airfoils(), question.pack(), sections, bands));
                 airframed = wanted;
             }
             return study.orElseThrow();

@@ -103,7 +103,9 @@ public final class Journal {
         String number = String.valueOf(file.getFileName()).replace(ENDING, "");
         return number.matches("\\d{1,18}")
                 && Long.parseLong(number) != process
-                && ProcessHandle.of(Long.parseLong(number)).filter(ProcessHandle::isAlive).isEmpty();
+                && ProcessHandle.of(Long.parseLong(number))
+                        .filter(ProcessHandle::isAlive)
+                        .isEmpty();
     }
 
     private static Optional<Lost> read(Path file) {

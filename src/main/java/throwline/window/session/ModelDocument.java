@@ -64,8 +64,7 @@ public final class ModelDocument {
             return new Bad(faulty.problems());
         }
         Optional<String> saved = place.map(file -> letters.model());
-        return new Good(
-                new ModelDocument(title, place, letters, saved, (ReadModel.Project) read, airfoils));
+        return new Good(new ModelDocument(title, place, letters, saved, (ReadModel.Project) read, airfoils));
     }
 
     /** What problems call it. */

@@ -65,13 +65,14 @@ public final class SafeFile {
     }
 
     Optional<Other> elsewhere() {
-        return document.place().flatMap(place -> elsewhere(place, disk.letters(place).orElse("")));
+        return document.place()
+                .flatMap(place -> elsewhere(place, disk.letters(place).orElse("")));
     }
 
     /** The same where the file was read already. */
     Optional<Other> elsewhere(Path place, String letters) {
-        boolean known = letters.equals(document.lettersOnDisk())
-                || !document.place().equals(Optional.of(place));
+        boolean known =
+                letters.equals(document.lettersOnDisk()) || !document.place().equals(Optional.of(place));
         return known ? Optional.empty() : Optional.of(new Other(place, letters));
     }
 }

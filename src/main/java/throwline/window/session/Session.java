@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Executor;
 import throwline.input.ModelText;
 import throwline.input.Problem;
 import throwline.model.Model;
@@ -28,8 +27,7 @@ public final class Session {
     static final double FINE = Math.toRadians(0.1);
 
     private final Words words;
-    private final Journal journal;
-    private final Executor keeper;
+    private final Unsaved unsaved;
     private final ModelDocument document;
     private final SafeFile file;
     private final Hand hand;
@@ -41,17 +39,16 @@ public final class Session {
      * @param words the sentences
      * @param document what is open
      * @param disk where it is kept
-     * @param journal keeps what is not saved
-     * @param keeper writes the journal
+     * @param unsaved keeps what is not saved
      */
-    public Session(Words words, ModelDocument document, Disk disk, Journal journal, Executor keeper) {
+    public Session(Words words, ModelDocument document, Disk disk, Unsaved unsaved) {
         this.words = words;
         this.document = document;
-        this.journal = journal;
-        this.keeper = keeper;
+        this.unsaved = unsaved;
         file = new SafeFile(document, disk);
         Model model = document.good().model();
-        hand = new Hand(model.setUps().get(Math.min(1, model.setUps().size() - 1)).name());
+        hand = new Hand(
+                model.setUps().get(Math.min(1, model.setUps().size() - 1)).name());
         pack = model.packs().get(0).name();
     }
 
@@ -141,7 +138,7 @@ public final class Session {
     public void drag(String surface, double angle, boolean fine) {
         hand.touch(model());
         double step = fine ? FINE : STEP;
-        hand.hold(surface, stopped(surface, step * Math.rint(angle / step)));
+        hand.hold(surface, movable(surface).stopped(step * Math.rint(angle / step)));
         tell();
     }
 
@@ -196,10 +193,6 @@ public final class Session {
                 .orElseThrow();
     }
 
-    private double stopped(String surface, double angle) {
-        return movable(surface).stopped(angle);
-    }
-
     /** Lets go of what the set-up was before it was touched. */
     public void forgetBefore() {
         hand.forget();
@@ -217,73 +210,18 @@ public final class Session {
         return apply(text);
     }
 
-    /** Adds a set-up that moves nothing, and takes it. */
-    public Optional<String> addSetUp(String name) {
-        return named(edits(GroupEdits.Group.SET_UPS).added(name), name, true);
+    /** The list of set-ups. */
+    public SetUpEdits setUps() {
+        return new SetUpEdits(this, hand, words);
     }
 
-    /** Adds a copy of the set-up at hand, and takes it. */
-    public Optional<String> copySetUp(String name) {
-        return named(edits(GroupEdits.Group.SET_UPS).copied(hand.name(), name), name, true);
-    }
-
-    /** Gives the set-up at hand another name. */
-    public Optional<String> renameSetUp(String name) {
-        Optional<String> wrong = taken(name, hand.name());
-        if (wrong.isPresent()) {
-            return wrong;
-        }
-        Optional<ModelText> renamed = edits(GroupEdits.Group.SET_UPS).renamed(hand.name(), name);
-        String old = hand.name();
-        hand.renamed(name);
-        Optional<String> refused = apply(renamed);
-        if (refused.isPresent()) {
-            hand.renamed(old);
-        }
-        return refused;
-    }
-
-    /** Removes the set-up at hand. */
-    public Optional<String> removeSetUp() {
-        return apply(edits(GroupEdits.Group.SET_UPS).removed(hand.name()));
-    }
-
-    /** Moves the set-up at hand one place in the list; nothing at its end. */
-    public Optional<String> moveSetUp(boolean down) {
-        int index = model().setUps().indexOf(hand.written(model()));
-        boolean atEnd = down ? index == model().setUps().size() - 1 : index == 0;
-        return atEnd ? Optional.empty() : apply(edits(GroupEdits.Group.SET_UPS).moved(hand.name(), down));
-    }
-
-    private GroupEdits edits(GroupEdits.Group group) {
+    GroupEdits edits(GroupEdits.Group group) {
         return new GroupEdits(document.text(), model(), group);
     }
 
     /** The list of sticks. */
     public StickEdits sticks() {
         return new StickEdits(this, () -> edits(GroupEdits.Group.STICKS));
-    }
-
-    private Optional<String> named(Optional<ModelText> changed, String name, boolean take) {
-        Optional<String> wrong = taken(name, "");
-        if (wrong.isPresent()) {
-            return wrong;
-        }
-        Optional<String> refused = apply(changed);
-        if (refused.isEmpty() && take) {
-            take(model().setUps().stream()
-                    .map(SetUp::name)
-                    .filter(each -> each.equalsIgnoreCase(name.strip()))
-                    .findFirst()
-                    .orElse(hand.name()));
-        }
-        return refused;
-    }
-
-    private Optional<String> taken(String name, String except) {
-        boolean taken = model().setUps().stream()
-                .anyMatch(each -> each.name().equalsIgnoreCase(name.strip()) && !each.name().equals(except));
-        return taken ? Optional.of(words.say("window.name.taken", name.strip())) : Optional.empty();
     }
 
     /**
@@ -293,25 +231,22 @@ public final class Session {
      * @param typed what stands there now; empty to leave it out
      */
     public Optional<String> set(List<String> path, String typed) {
-        ModelText text = document.text();
-        return apply(
-                typed.isBlank()
-                        ? text.at(path).isEmpty() ? Optional.of(text) : text.without(path)
-                        : text.with(path, ModelText.plain(typed.strip())));
+        return apply(valued(path, typed));
     }
 
     /** Changes the text whatever is wrong with it then; the last good model flies on. */
     public Optional<String> setAnyhow(List<String> path, String typed) {
+        Optional<ModelText> changed = valued(path, typed);
+        changed.ifPresent(text -> replace(text.text()));
+        return changed.isPresent() ? Optional.empty() : Optional.of(words.say("window.layout"));
+    }
+
+    private Optional<ModelText> valued(List<String> path, String typed) {
         ModelText text = document.text();
-        Optional<ModelText> changed = typed.isBlank()
-                ? text.at(path).isEmpty() ? Optional.of(text) : text.without(path)
-                : text.with(path, ModelText.plain(typed.strip()));
-        if (changed.isEmpty()) {
-            return Optional.of(words.say("window.layout"));
+        if (!typed.isBlank()) {
+            return text.with(path, ModelText.plain(typed.strip()));
         }
-        document.change(changed.get());
-        changed();
-        return Optional.empty();
+        return text.at(path).isEmpty() ? Optional.of(text) : text.without(path);
     }
 
     /** Makes a change where the file can still be read after it. */
@@ -396,21 +331,12 @@ public final class Session {
 
     /** Ends the session; what is unsaved and was given up is not offered again. */
     public void close() {
-        keeper.execute(journal::drop);
+        unsaved.drop();
     }
 
     private void changed() {
         hand.follow(model().setUps());
-        Optional<Path> place = document.place();
-        String text = document.text().text();
-        boolean unsaved = document.isUnsaved() && (place.isPresent() || document.canUndo());
-        keeper.execute(() -> {
-            if (unsaved) {
-                journal.keep(place, text);
-            } else {
-                journal.drop();
-            }
-        });
+        unsaved.follow(document);
         tell();
     }
 

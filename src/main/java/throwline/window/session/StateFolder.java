@@ -19,7 +19,8 @@ public final class StateFolder {
 
     static Path of(String system, Path home, Map<String, String> environment) {
         String name = system.toLowerCase(Locale.ROOT);
-        Optional<String> given = Optional.ofNullable(environment.get("XDG_STATE_HOME")).filter(s -> !s.isBlank());
+        Optional<String> given =
+                Optional.ofNullable(environment.get("XDG_STATE_HOME")).filter(s -> !s.isBlank());
         if (given.isPresent()) {
             return Path.of(given.get(), OWN);
         }

@@ -40,8 +40,7 @@ public final class TextHistory {
             start++;
         }
         int end = 0;
-        while (end < most - start
-                && text.charAt(text.length() - 1 - end) == other.charAt(other.length() - 1 - end)) {
+        while (end < most - start && text.charAt(text.length() - 1 - end) == other.charAt(other.length() - 1 - end)) {
             end++;
         }
         done.push(new Change(

@@ -64,13 +64,16 @@ class SafeFileTest {
         SessionFixture full = new SessionFixture(folder, new FullDisk());
         Session session = full.again();
         session.nudge("flaps", 2, false);
-        assertThat(session.save()).isInstanceOfSatisfying(SafeFile.Refused.class, refused -> assertThat(
-                        refused.why().code())
-                .isEqualTo("window.disk.full"));
+        assertThat(session.save())
+                .isInstanceOfSatisfying(
+                        SafeFile.Refused.class,
+                        refused -> assertThat(refused.why().code()).isEqualTo("window.disk.full"));
         assertThat(fixture.letters()).isEqualTo(before);
         assertThat(session.document().isUnsaved()).isTrue();
         try (var files = Files.list(folder)) {
-            assertThat(files.map(f -> f.getFileName().toString())).doesNotContain(".tmp").hasSizeLessThanOrEqualTo(2);
+            assertThat(files.map(f -> f.getFileName().toString()))
+                    .doesNotContain(".tmp")
+                    .hasSizeLessThanOrEqualTo(2);
         }
     }
 
@@ -81,13 +84,14 @@ class SafeFileTest {
         session.nudge("flaps", 2, false);
         assertThat(session.saveAs(folder.resolve("nowhere/x.yaml"), false))
                 .isInstanceOfSatisfying(
-                        SafeFile.Refused.class, refused -> assertThat(refused.why().code())
-                                .isEqualTo("window.disk.no-folder"));
+                        SafeFile.Refused.class,
+                        refused -> assertThat(refused.why().code()).isEqualTo("window.disk.no-folder"));
         boolean readOnly = fixture.file().toFile().setWritable(false) && !Files.isWritable(fixture.file());
         org.junit.jupiter.api.Assumptions.assumeTrue(readOnly, "this user may write everything");
-        assertThat(session.save()).isInstanceOfSatisfying(SafeFile.Refused.class, refused -> assertThat(
-                        refused.why().code())
-                .isEqualTo("window.disk.read-only"));
+        assertThat(session.save())
+                .isInstanceOfSatisfying(
+                        SafeFile.Refused.class,
+                        refused -> assertThat(refused.why().code()).isEqualTo("window.disk.read-only"));
     }
 
     @Test
@@ -209,9 +213,10 @@ class SafeFileTest {
         Files.write(odd, new byte[] {'a', (byte) 0xff, (byte) 0xfe});
         assertThat(opening.file(odd, airfoils)).isInstanceOf(Opening.Unread.class);
         Files.write(odd, "name: x\n".getBytes(StandardCharsets.UTF_8));
-        assertThat(opening.file(odd, airfoils)).isInstanceOfSatisfying(Opening.Faulty.class, faulty -> assertThat(
-                        faulty.problems())
-                .isNotEmpty());
+        assertThat(opening.file(odd, airfoils))
+                .isInstanceOfSatisfying(
+                        Opening.Faulty.class,
+                        faulty -> assertThat(faulty.problems()).isNotEmpty());
         Words words = Words.load();
         assertThat(List.of("no-file", "missing", "large", "letters", "denied", "unread", "folder-read-only"))
                 .allMatch(code -> words.has("window.disk." + code));
@@ -221,7 +226,8 @@ class SafeFileTest {
     void state_stands_where_the_system_keeps_it() {
         Path home = Path.of("home");
         assertThat(StateFolder.of("Linux", home, Map.of())).isEqualTo(home.resolve(".local/state/throwline"));
-        assertThat(StateFolder.of("Linux", home, Map.of("XDG_STATE_HOME", "state"))).isEqualTo(Path.of("state/throwline"));
+        assertThat(StateFolder.of("Linux", home, Map.of("XDG_STATE_HOME", "state")))
+                .isEqualTo(Path.of("state/throwline"));
         assertThat(StateFolder.of("Mac OS X", home, Map.of()))
                 .isEqualTo(home.resolve("Library/Application Support/throwline"));
         assertThat(StateFolder.of("Windows 11", home, Map.of("LOCALAPPDATA", "local")))

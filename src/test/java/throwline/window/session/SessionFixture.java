@@ -45,7 +45,7 @@ final class SessionFixture {
         try {
             String text = Files.readString(ORCHARD);
             Opening.Done done = (Opening.Done) new Opening(disk).text("example", text, new PackedAirfoils());
-            return new Session(Words.load(), done.document(), disk, journal, Runnable::run);
+            return new Session(Words.load(), done.document(), disk, new Unsaved(journal, Runnable::run));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -53,7 +53,7 @@ final class SessionFixture {
 
     Session again() {
         Opening.Done done = (Opening.Done) new Opening(disk).file(file(), new PackedAirfoils());
-        return new Session(Words.load(), done.document(), disk, journal, Runnable::run);
+        return new Session(Words.load(), done.document(), disk, new Unsaved(journal, Runnable::run));
     }
 
     String letters() {

@@ -58,7 +58,8 @@ class SessionTest {
         session.take("landing flap");
         session.drag("flaps", Math.toRadians(75), false);
         assertThat(flaps()).isEqualTo(60, within(EXACT));
-        assertThat(movable("flaps").isAtStop(session.setUp().deflection("flaps"))).isTrue();
+        assertThat(movable("flaps").isAtStop(session.setUp().deflection("flaps")))
+                .isTrue();
         session.drag("flaps", Math.toRadians(-10), false);
         assertThat(flaps()).isEqualTo(0, within(EXACT));
         session.giveUp();
@@ -67,7 +68,10 @@ class SessionTest {
     }
 
     private Movable movable(String name) {
-        return session.movables().stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow();
+        return session.movables().stream()
+                .filter(m -> m.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -102,14 +106,13 @@ class SessionTest {
     void what_cannot_be_is_refused_in_a_sentence_and_changes_nothing() {
         session.take("landing flap");
         String before = session.document().text().text();
-        assertThat(session.type("flaps", "70 deg down")).hasValueSatisfying(said -> assertThat(said)
-                .contains("flaps")
-                .contains("60 deg down"));
+        assertThat(session.type("flaps", "70 deg down"))
+                .hasValueSatisfying(said -> assertThat(said).contains("flaps").contains("60 deg down"));
         assertThat(session.type("flaps", "far")).isPresent();
         assertThat(session.type("flaps", "1,5 mm down")).isPresent();
         assertThat(session.type("flaps", "x %")).isPresent();
-        assertThat(session.addSetUp("Clean")).isPresent();
-        assertThat(session.renameSetUp("airbrake")).isPresent();
+        assertThat(session.setUps().add("Clean")).isPresent();
+        assertThat(session.setUps().rename("airbrake")).isPresent();
         assertThat(session.set(List.of("field", "wind"), "99 m/s")).isPresent();
         assertThat(session.document().text().text()).isEqualTo(before);
         assertThat(session.document().canUndo()).isFalse();
@@ -136,27 +139,27 @@ class SessionTest {
     @Test
     void set_ups_are_added_copied_renamed_ordered_and_removed() {
         session.take("landing flap");
-        assertThat(session.copySetUp("steep")).isEmpty();
+        assertThat(session.setUps().copy("steep")).isEmpty();
         assertThat(names()).containsExactly("clean", "take-off flap", "landing flap", "steep", "airbrake");
         assertThat(session.setUp().name()).isEqualTo("steep");
-        assertThat(session.moveSetUp(true)).isEmpty();
+        assertThat(session.setUps().move(true)).isEmpty();
         assertThat(names()).endsWith("airbrake", "steep");
-        assertThat(session.moveSetUp(true)).isEmpty();
-        assertThat(session.moveSetUp(false)).isEmpty();
+        assertThat(session.setUps().move(true)).isEmpty();
+        assertThat(session.setUps().move(false)).isEmpty();
         assertThat(names()).endsWith("steep", "airbrake");
-        assertThat(session.addSetUp("thermal")).isEmpty();
+        assertThat(session.setUps().add("thermal")).isEmpty();
         assertThat(session.setUp()).isEqualTo(new SetUp("thermal", java.util.Map.of(), 0));
-        assertThat(session.removeSetUp()).isEmpty();
+        assertThat(session.setUps().remove()).isEmpty();
         assertThat(names()).doesNotContain("thermal");
     }
 
     @Test
     void sticks_follow_the_name_of_a_set_up() {
         session.take("landing flap");
-        assertThat(session.renameSetUp("slow")).isEmpty();
+        assertThat(session.setUps().rename("slow")).isEmpty();
         assertThat(names()).contains("slow").doesNotContain("landing flap");
         assertThat(session.model().sticks().get(1).in()).containsExactly("clean", "take-off flap", "slow");
-        assertThat(session.removeSetUp()).isEmpty();
+        assertThat(session.setUps().remove()).isEmpty();
         assertThat(session.model().sticks().get(1).in()).containsExactly("clean", "take-off flap");
     }
 
@@ -245,9 +248,12 @@ class SessionTest {
             }
             case 1 -> session.type(movable.name(), random.nextInt(100) + " %");
             case 2 -> session.nudge(movable.name(), random.nextInt(9) - 4, random.nextBoolean());
-            case 3 -> names().size() < 9 ? session.copySetUp("copy " + number) : session.removeSetUp();
-            case 4 -> session.renameSetUp("name " + number);
-            case 5 -> session.moveSetUp(random.nextBoolean());
+            case 3 ->
+                names().size() < 9
+                        ? session.setUps().copy("copy " + number)
+                        : session.setUps().remove();
+            case 4 -> session.setUps().rename("name " + number);
+            case 5 -> session.setUps().move(random.nextBoolean());
             case 6 -> session.set(List.of("field", "wind"), random.nextInt(7) + " m/s");
             case 7 -> session.set(List.of("field", "length"), random.nextBoolean() ? "" : 50 + number + " m");
             default -> {
