@@ -1,5 +1,5 @@
 /**
- * The program: main, which starts the command line.
+ * The program: main, which opens the window or starts the command line.
  *
  * <p>Takes: the arguments of the process.
  *

@@ -91,7 +91,7 @@ public record Model(
 
     /** The same model with other set-ups, at least one. */
     public Model withSetUps(List<SetUp> others) {
-        return new Model(name, packs, wing, tail, body, wheels, propeller, field, others, sticks, servos);
+        return new Model(name, packs, wing, tail, body, wheels, propeller, field, others, sticks, servos, motor);
     }
 
     /** Chord behind the hinge of a surface of the wing, by its name, or of the elevator, where its throws are measured, m. */

@@ -39,10 +39,11 @@ record JarRun(int exitCode, String out, String err) {
         try {
             Path out = Files.createTempFile("throwline", ".out");
             Path err = Files.createTempFile("throwline", ".err");
-            Process process = new ProcessBuilder(command)
-                    .redirectOutput(out.toFile())
-                    .redirectError(err.toFile())
-                    .start();
+            ProcessBuilder builder =
+                    new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+            // Where there is a screen, no arguments open the window.
+            builder.environment().remove("DISPLAY");
+            Process process = builder.start();
             try (OutputStream in = process.getOutputStream()) {
                 in.write(input.getBytes(StandardCharsets.UTF_8));
             } catch (IOException e) {

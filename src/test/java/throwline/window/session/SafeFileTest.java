@@ -17,7 +17,7 @@ import throwline.words.Words;
 class SafeFileTest {
 
     @TempDir
-    Path folder;
+    private Path folder = Path.of("");
 
     private static final class FullDisk extends Disk {
         @Override

@@ -19,7 +19,7 @@ class SessionTest {
     private static final double EXACT = 1e-12;
 
     @TempDir
-    Path folder;
+    private Path folder = Path.of("");
 
     private SessionFixture fixture = new SessionFixture(Path.of("."));
     private Session session = fixture.example();
