@@ -132,7 +132,7 @@ final class SetUpAnswer {
                 approach.steady().map(a -> load(a.wing())).orElse(List.of()),
                 servos,
                 FieldAnswer.none(),
-                Stream.of(balance.notes(), notes(stall, approach, servos))
+                Stream.of(balance.notes(), new SetUpNotes(model, setUp, bands).inFlight(stall, approach, servos))
                         .flatMap(List::stream)
                         .toList());
     }

@@ -20,8 +20,8 @@ class OpenCommandTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     private int run(boolean there, String... arguments) {
-        Terminal terminal = new Terminal(
-                new ByteArrayInputStream(new byte[0]), out, err, StandardCharsets.UTF_8, false, Map.of());
+        Terminal terminal =
+                new Terminal(new ByteArrayInputStream(new byte[0]), out, err, StandardCharsets.UTF_8, false, Map.of());
         Screen screen = new Screen() {
             @Override
             public boolean isThere() {
@@ -48,7 +48,9 @@ class OpenCommandTest {
     @Test
     void without_a_screen_one_sentence_names_the_commands() {
         assertThat(run(false, "open", "my-model.yaml")).isEqualTo(2);
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains("compare", "find", "sheet").hasLineCount(1);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains("compare", "find", "sheet")
+                .hasLineCount(1);
         assertThat(opened).isEmpty();
     }
 
