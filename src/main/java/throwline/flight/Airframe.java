@@ -91,7 +91,8 @@ public final class Airframe {
         parts.add(new DragItem(
                 "gaps and corners",
                 roughness() * strips.grid().area() * cleanProfileDrag(reynoldsPerMetre),
-                model.wing().height()));
+                model.wing().height(),
+                DragItem.Part.WING));
         parts.addAll(more);
         items = List.copyOf(parts);
     }

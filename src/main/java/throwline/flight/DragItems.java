@@ -54,11 +54,10 @@ final class DragItems {
 
     List<DragItem> all() {
         List<DragItem> items = new ArrayList<>();
-        items.add(new DragItem("body", body(model.body()), 0));
-        items.add(new DragItem(
-                "fin", FIN_AREA * FIN_DRAG * model.tail().area(), model.body().height() / 2));
+        items.add(new DragItem("body", body(model.body()), 0, DragItem.Part.BODY));
+        items.add(new DragItem("fin", FIN_AREA * FIN_DRAG * model.tail().area(), model.body().height() / 2, DragItem.Part.FIN));
         model.wheels().ifPresent(w -> items.add(wheels(w)));
-        model.propeller().ifPresent(p -> items.add(new DragItem("propeller", propeller(p), p.height())));
+        model.propeller().ifPresent(p -> items.add(new DragItem("propeller", propeller(p), p.height(), DragItem.Part.PROPELLER)));
         return List.copyOf(items);
     }
 
@@ -85,7 +84,8 @@ final class DragItems {
                 };
         double each = WHEEL * wheels.diameter() * wheels.width() + leg * wheels.legLength() * wheels.legWidth();
         double area = wheels.count() * each / (1 - FITTINGS_SHARE);
-        return new DragItem("wheels", area, -(model.body().height() / 2 + 0.6 * wheels.legLength()));
+        return new DragItem(
+                "wheels", area, -(model.body().height() / 2 + 0.6 * wheels.legLength()), DragItem.Part.WHEELS);
     }
 
     /** Drag of the propeller with the throttle shut over dynamic pressure, m^2. */

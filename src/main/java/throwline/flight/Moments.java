@@ -7,7 +7,7 @@ package throwline.flight;
  * @param wingCamber the wing's sections about their own quarter chords
  * @param wingDrag drag of the wing above or below the balance point
  * @param body the body at its incidence
- * @param items wheels, propeller and other parts that only resist
+ * @param items wheels, propeller, pulling or not, and other parts that only resist
  * @param tail lift and drag of the tail at its place, elevator included
  */
 public record Moments(double wingLift, double wingCamber, double wingDrag, double body, double items, double tail) {

@@ -13,7 +13,6 @@ import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
 import throwline.liftingline.SpanGrid;
-import throwline.liftingline.StripForces;
 import throwline.liftingline.WingCurves;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -31,6 +30,7 @@ final class Trimmer {
     private final Airframe airframe;
     private final Deflections deflections;
     private final Model model;
+    private final InfluenceMatrix influence;
     private final LiftingLineSolver solver;
     private final TailSurface tail;
     private final TailWake wake;
@@ -39,10 +39,13 @@ final class Trimmer {
     private final WingCurves wingCurves;
     private final RecentCurves curvesBySpeed;
     private final ElevatorSearch elevators;
+    private final Optional<Throttle> throttle;
+    private Optional<PropellerJet> lastJet = Optional.empty();
+    private final RecentCurves blownBySpeed = new RecentCurves();
     private Optional<LiftingLineSolution> last = Optional.empty();
 
     /**
-     * The model in free air.
+     * The model in free air, throttle closed.
      *
      * @param airframe the model
      * @param deflections where its surfaces stand
@@ -56,12 +59,35 @@ final class Trimmer {
                 new RecentCurves());
     }
 
+    /** The same model with the same surfaces and the motor running; it shares its workspace with this one. */
+    Trimmer with(Throttle open) {
+        return new Trimmer(this, open);
+    }
+
+    private Trimmer(Trimmer closed, Throttle open) {
+        airframe = closed.airframe;
+        deflections = closed.deflections;
+        model = closed.model;
+        influence = closed.influence;
+        solver = closed.solver;
+        tail = closed.tail;
+        wake = closed.wake;
+        trailingEdgeDrop = closed.trailingEdgeDrop;
+        areaTimesChord = closed.areaTimesChord;
+        wingCurves = closed.wingCurves;
+        curvesBySpeed = closed.curvesBySpeed;
+        elevators = new ElevatorSearch(model.tail().elevator());
+        throttle = Optional.of(open);
+    }
+
     private Trimmer(
             Airframe airframe,
             Deflections deflections,
             InfluenceMatrix influence,
             WingCurves wingCurves,
             RecentCurves curvesBySpeed) {
+        this.influence = influence;
+        throttle = Optional.empty();
         this.airframe = airframe;
         this.deflections = deflections;
         this.wingCurves = wingCurves;
@@ -83,7 +109,7 @@ final class Trimmer {
         }
     }
 
-    /** The same model with the same surfaces near the ground. */
+    /** The same model with the same surfaces near the ground, throttle closed. */
     Trimmer near(InfluenceMatrix influence) {
         return new Trimmer(airframe, deflections, influence, wingCurves, curvesBySpeed);
     }
@@ -116,9 +142,36 @@ final class Trimmer {
 
     private LiftingLineSolution wing(double speed, double alpha, Motion motion) {
         double incidence = alpha + model.wing().incidence();
-        LiftingLineSolution solution = solver.solve(LiftingLineProblem.of(curves(speed), incidence, motion), last);
+        Optional<PropellerJet> jet = jet(speed);
+        LiftingLineProblem problem = jet.isEmpty()
+                ? LiftingLineProblem.of(curves(speed), incidence, motion)
+                : new LiftingLineProblem(
+                        blown(jet.get(), speed),
+                        incidence,
+                        motion,
+                        jet.get().onWing(airframe.strips().grid(), alpha, false));
+        LiftingLineSolution solution = solver.solve(problem, last);
         last = Optional.of(solution);
         return solution;
+    }
+
+    /** The jet of the propeller at a speed; empty with the throttle closed. */
+    Optional<PropellerJet> jet(double speed) {
+        if (throttle.isPresent() && lastJet.filter(jet -> jet.speed() == speed).isEmpty()) {
+            lastJet = Optional.of(new PropellerJet(airframe, throttle.get(), speed));
+        }
+        return lastJet;
+    }
+
+    private List<SectionCurve> blown(PropellerJet jet, double speed) {
+        return blownBySpeed.at(speed, v -> jet.blown(curves(v)));
+    }
+
+    private TailAir tailAir(LiftingLineSolution solution, double speed, double alpha) {
+        TailAir free = wake.at(solution, alpha, trailingEdgeDrop);
+        return jet(speed)
+                .map(jet -> jet.onTail(free, tail.grid(), alpha, meanDownwash(free)))
+                .orElse(free);
     }
 
     /** The balanced model. */
@@ -149,7 +202,7 @@ final class Trimmer {
         private final double alpha;
         private final LiftingLineSolution solution;
         private final TailAir tailAir;
-        private final Parts parts;
+        private final FixedParts parts;
         private final Tailplane tailplane;
 
         BalancedMoment(Pack pack, double speed, double alpha, double pitch) {
@@ -158,8 +211,8 @@ final class Trimmer {
             // The lifting line turns about its own middle; the model turns about its balance point.
             double fromBalance = pitch * (model.wing().chordAt(0) / 4 - pack.balance());
             solution = wing(speed, alpha + fromBalance, new Motion(0, pitch, 0, 0));
-            tailAir = wake.at(solution, alpha, trailingEdgeDrop);
-            parts = new Parts(pack, alpha, solution);
+            tailAir = tailAir(solution, speed, alpha);
+            parts = new FixedParts(airframe, pack, alpha, solution, jet(speed));
             Tailplane straight = new Tailplane(pack, speed, alpha, tailAir);
             tailplane = pitch == 0
                     ? straight
@@ -192,7 +245,7 @@ final class Trimmer {
      * @return change of moment coefficient per rad of elevator and per rad of angle at the tail
      */
     TailPower tailPower(Pack pack, Attitude attitude) {
-        TailAir air = wake.at(attitude.wing(), attitude.alpha(), trailingEdgeDrop);
+        TailAir air = tailAir(attitude.wing(), attitude.speed(), attitude.alpha());
         double step = Math.toRadians(0.5);
         Tailplane here = new Tailplane(pack, attitude.speed(), attitude.alpha(), air);
         double byElevator = slope(here, attitude.elevator() + step, here, attitude.elevator() - step, step);
@@ -207,7 +260,7 @@ final class Trimmer {
      * @param elevator where it stands, rad
      */
     OptionalDouble elevatorHinge(Pack pack, Attitude attitude, double elevator) {
-        TailAir air = wake.at(attitude.wing(), attitude.alpha(), trailingEdgeDrop);
+        TailAir air = tailAir(attitude.wing(), attitude.speed(), attitude.alpha());
         TailForces forces = new Tailplane(pack, attitude.speed(), attitude.alpha(), air).forces(elevator);
         return forces.converged() ? OptionalDouble.of(forces.hinge()) : OptionalDouble.empty();
     }
@@ -241,58 +294,6 @@ final class Trimmer {
 
     private double perChord(double moment) {
         return moment / areaTimesChord;
-    }
-
-    /** Everything but the tail at one attitude. */
-    private final class Parts {
-        private final ForceSum lifts;
-        private final ForceSum drags;
-        private final ForceSum items;
-        private final double body;
-        private double camber;
-
-        Parts(Pack pack, double alpha, LiftingLineSolution solution) {
-            lifts = new ForceSum(alpha);
-            drags = new ForceSum(alpha);
-            items = new ForceSum(alpha);
-            body = airframe.bodyMoment() * alpha;
-            SpanGrid grid = solution.grid();
-            StripForces forces = StripForces.of(solution);
-            double quarter = model.wing().chordAt(0) / 4 - pack.balance();
-            double tilt = Math.tan(model.wing().dihedral());
-            for (int i = 0; i < grid.size(); i++) {
-                double back = quarter + grid.quarterChord(i);
-                double up = model.wing().height() + Math.abs(grid.control(i)) * tilt;
-                lifts.add(forces.lift(i), 0, 0, back, up);
-                drags.add(0, forces.drag(i), 0, back, up);
-                camber += forces.moment(i);
-            }
-            for (DragItem item : airframe.dragItems()) {
-                items.add(0, item.area(), 0, 0, item.height());
-            }
-        }
-
-        double lift() {
-            return lifts.lift();
-        }
-
-        double drag() {
-            return drags.drag() + items.drag();
-        }
-
-        double moment() {
-            return perChord(lifts.moment() + drags.moment() + items.moment() + camber + body);
-        }
-
-        Moments moments(double tailMoment) {
-            return new Moments(
-                    perChord(lifts.moment()),
-                    perChord(camber),
-                    perChord(drags.moment()),
-                    perChord(body),
-                    perChord(items.moment()),
-                    tailMoment);
-        }
     }
 
     /** The tail at one attitude, for any elevator. */

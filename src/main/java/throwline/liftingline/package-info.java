@@ -42,6 +42,10 @@
  *       neither factor is below 1: it holds.
  *   <li>Sweep enters the section law by its cosine only, with the straight-line matrix: it holds, up to 15 degrees by
  *       decision. Swept bound vortices in the matrix would put positive entries beside the diagonal and end it.
+ *   <li>The jet of a propeller makes a strip's own air faster, which cancels in {@code D A} as {@code u} does above; turns
+ *       it, which changes angles only; and takes a share of the section's lift, which makes {@code f'} smaller and keeps it
+ *       not negative: it holds for any jet in which every strip moves forward. That the jet's edges would mirror the trailing
+ *       vortices is left out of {@code A} and is in the share alone.
  *   <li>Half-size solves of symmetric cases fold mirror columns together: the size of a sum is no more than the sum of
  *       sizes, so it holds.
  * </ul>

@@ -32,6 +32,22 @@ class OneAnswerTest {
         check(200, RandomWing::unrelatedSections);
     }
 
+    /** In a jet the circulations of a strip are larger by as much as the jet is faster: so is what they agree to. */
+    @Test
+    void soHaveWingsInAJet() {
+        Random random = new Random(20_261_127);
+        for (int k = 0; k < 400; k++) {
+            RandomWing wing =
+                    new RandomWing(random, RandomWing.stallingSections(random), RandomWing.oneAirfoil());
+            LiftingLineProblem problem = wing.blown(Math.toRadians(-15 + 45 * random.nextDouble()), random);
+            LiftingLineSolution answer = wing.solver().solve(problem, Optional.empty());
+            assertSolved(answer, "wing " + k + " from linear", 30);
+            LiftingLineSolution again = wing.solver().solveFrom(problem, Optional.of(wing.anyCirculation()));
+            assertSolved(again, "wing " + k + " from anywhere", 60);
+            assertThat(lifts(again)).as("wing " + k).containsExactly(lifts(answer), offset(12 * AGREE));
+        }
+    }
+
     private static void check(int wings, Function<Random, SectionAerodynamics> sections) {
         Random random = new Random(20_261_125);
         for (int k = 0; k < wings; k++) {

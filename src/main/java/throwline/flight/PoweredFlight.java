@@ -1,0 +1,160 @@
+package throwline.flight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.power.Drive;
+
+/**
+ * Flight of a model in a set-up with its motor running. One thread at a time; no answer depends on what was asked before.
+ */
+public final class PoweredFlight {
+
+    /** Speeds at which a climb is looked for, over the stall speed: not below 1.1 (methods manual 20.13). */
+    private static final double[] CLIMBS = {1.1, 1.25, 1.45, 1.7, 2.0, 2.4};
+
+    /** Level flight is found to this path angle, rad. */
+    private static final double LEVEL = 2e-4;
+
+    private static final int MOST_PASSES = 12;
+    private static final double LEAST_THROTTLE = 0.05;
+    private static final double THROTTLE_TOLERANCE = 1e-5;
+
+    /** Thrust that the drag of the parts in the jet takes again. */
+    private static final double JET_DRAG = 0.15;
+
+    private static final double FASTEST = 6;
+
+    private final Airframe airframe;
+    private final Trimmer closed;
+    private final Pack pack;
+    private final Drive drive;
+    private final Stall stall;
+
+    /**
+     * @param airframe the model
+     * @param setUp where its surfaces stand
+     * @param pack with this battery
+     * @param drive its drive
+     * @param stall its stall with the throttle closed
+     */
+    public PoweredFlight(Airframe airframe, SetUp setUp, Pack pack, Drive drive, Stall stall) {
+        this.airframe = airframe;
+        closed = new Trimmer(airframe, Deflections.of(airframe.model().wing(), setUp));
+        this.pack = pack;
+        this.drive = drive;
+        this.stall = stall;
+    }
+
+    private Trimmer at(double throttle) {
+        return closed.fresh().with(new Throttle(drive, throttle));
+    }
+
+    /** Steady straight flight at a throttle and a speed, m/s, climbing or not; empty where there is none. */
+    public Optional<PoweredPoint> steady(double throttle, double speed) {
+        Trimmer trimmer = at(throttle);
+        return new DescentSolver(trimmer, pack, stall.attitude())
+                .at(speed)
+                .steady()
+                .map(attitude -> new PoweredPoint(trimmer.jet(speed).orElseThrow().point(), attitude));
+    }
+
+    /** Level flight at a speed, m/s; empty where full throttle does not hold it. */
+    public Optional<PoweredPoint> level(double speed) {
+        Optional<Attitude> descent =
+                new DescentSolver(closed.fresh(), pack, stall.attitude()).at(speed).steady();
+        if (descent.isEmpty()) {
+            return Optional.empty();
+        }
+        double weight = pack.mass() * Gravity.STANDARD;
+        double wanted = weight * Math.sin(descent.get().descentAngle()) * (1 + JET_DRAG);
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double throttle = throttleFor(speed, wanted);
+            Optional<PoweredPoint> point = steady(throttle, speed);
+            if (point.isEmpty()) {
+                return Optional.empty();
+            }
+            double climb = point.get().climbAngle();
+            if (Math.abs(climb) < LEVEL) {
+                return point;
+            }
+            if (throttle >= 1 && climb < 0) {
+                return Optional.empty();
+            }
+            wanted = point.get().drive().thrust() - weight * Math.sin(climb) * (1 + JET_DRAG);
+        }
+        return Optional.empty();
+    }
+
+    /** Throttle that gives a thrust at a speed, at most full. */
+    private double throttleFor(double speed, double thrust) {
+        UnivariateFunction missing =
+                d -> drive.at(speed, d, airframe.air().density()).thrust() - thrust;
+        if (missing.value(1) <= 0) {
+            return 1;
+        }
+        return new WarmStartSecant(THROTTLE_TOLERANCE, 0.6, weightOf(thrust))
+                .solve(missing, LEAST_THROTTLE, 1)
+                .orElse(1);
+    }
+
+    private static double weightOf(double thrust) {
+        return Math.max(1, 3 * thrust);
+    }
+
+    /** The climb that gains height fastest at a throttle; empty where nothing was found. */
+    public Optional<PoweredPoint> bestClimb(double throttle) {
+        List<PoweredPoint> points = new ArrayList<>();
+        for (double over : CLIMBS) {
+            steady(throttle, over * stall.speed()).ifPresent(points::add);
+        }
+        int best = -1;
+        for (int i = 0; i < points.size(); i++) {
+            if (best < 0 || points.get(i).climbRate() > points.get(best).climbRate()) {
+                best = i;
+            }
+        }
+        if (best <= 0 || best == points.size() - 1) {
+            return best < 0 ? Optional.empty() : Optional.of(points.get(best));
+        }
+        double top = vertex(points.get(best - 1), points.get(best), points.get(best + 1));
+        Optional<PoweredPoint> there = steady(throttle, top);
+        return there.isPresent() && there.get().climbRate() > points.get(best).climbRate()
+                ? there
+                : Optional.of(points.get(best));
+    }
+
+    private static double vertex(PoweredPoint left, PoweredPoint middle, PoweredPoint right) {
+        double before = (middle.climbRate() - left.climbRate()) / (middle.speed() - left.speed());
+        double after = (right.climbRate() - middle.climbRate()) / (right.speed() - middle.speed());
+        double bend = (after - before) / (right.speed() - left.speed());
+        return bend < 0 ? (left.speed() + middle.speed()) / 2 - before / (2 * bend) : middle.speed();
+    }
+
+    /** The fastest level flight at a throttle; empty where it does not hold its height even slowly. */
+    public Optional<PoweredPoint> fastest(double throttle) {
+        double low = CLIMBS[1] * stall.speed();
+        double high = FASTEST * stall.speed();
+        Optional<PoweredPoint> slow = steady(throttle, low);
+        if (slow.isEmpty() || slow.get().climbAngle() <= 0) {
+            return Optional.empty();
+        }
+        // Where the path falls more steeply than it can be held, the speed is too high as well.
+        UnivariateFunction sinks = v -> -steady(throttle, v).map(PoweredPoint::climbAngle).orElse(-1.0);
+        double guess = Math.min(high, 2 * low);
+        return optional(new WarmStartSecant(1e-3, guess, 0.02).solve(sinks, low, high))
+                .flatMap(v -> steady(throttle, v));
+    }
+
+    private static Optional<Double> optional(java.util.OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+
+    /** The slowest flight at a throttle; empty where it was not found. */
+    public Optional<PoweredStall> slowest(double throttle) {
+        return new PoweredStallSearch(at(throttle), pack, stall).find(throttle);
+    }
+}
