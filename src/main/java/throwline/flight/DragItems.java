@@ -55,9 +55,12 @@ final class DragItems {
     List<DragItem> all() {
         List<DragItem> items = new ArrayList<>();
         items.add(new DragItem("body", body(model.body()), 0, DragItem.Part.BODY));
-        items.add(new DragItem("fin", FIN_AREA * FIN_DRAG * model.tail().area(), model.body().height() / 2, DragItem.Part.FIN));
+        items.add(new DragItem(
+                "fin", FIN_AREA * FIN_DRAG * model.tail().area(), model.body().height() / 2, DragItem.Part.FIN));
         model.wheels().ifPresent(w -> items.add(wheels(w)));
-        model.propeller().ifPresent(p -> items.add(new DragItem("propeller", propeller(p), p.height(), DragItem.Part.PROPELLER)));
+        model.propeller()
+                .ifPresent(
+                        p -> items.add(new DragItem("propeller", propeller(p), p.height(), DragItem.Part.PROPELLER)));
         return List.copyOf(items);
     }
 

@@ -28,8 +28,7 @@ final class FixedParts {
      * @param solution of the wing
      * @param jet of the propeller; empty with the throttle closed
      */
-    FixedParts(
-            Airframe airframe, Pack pack, double alpha, LiftingLineSolution solution, Optional<PropellerJet> jet) {
+    FixedParts(Airframe airframe, Pack pack, double alpha, LiftingLineSolution solution, Optional<PropellerJet> jet) {
         Model model = airframe.model();
         areaTimesChord = model.wing().area() * model.wing().meanAerodynamicChord();
         lifts = new ForceSum(alpha);

@@ -59,13 +59,15 @@ public final class PoweredFlight {
         return new DescentSolver(trimmer, pack, stall.attitude())
                 .at(speed)
                 .steady()
-                .map(attitude -> new PoweredPoint(trimmer.jet(speed).orElseThrow().point(), attitude));
+                .map(attitude ->
+                        new PoweredPoint(trimmer.jet(speed).orElseThrow().point(), attitude));
     }
 
     /** Level flight at a speed, m/s; empty where full throttle does not hold it. */
     public Optional<PoweredPoint> level(double speed) {
-        Optional<Attitude> descent =
-                new DescentSolver(closed.fresh(), pack, stall.attitude()).at(speed).steady();
+        Optional<Attitude> descent = new DescentSolver(closed.fresh(), pack, stall.attitude())
+                .at(speed)
+                .steady();
         if (descent.isEmpty()) {
             return Optional.empty();
         }
@@ -143,7 +145,8 @@ public final class PoweredFlight {
             return Optional.empty();
         }
         // Where the path falls more steeply than it can be held, the speed is too high as well.
-        UnivariateFunction sinks = v -> -steady(throttle, v).map(PoweredPoint::climbAngle).orElse(-1.0);
+        UnivariateFunction sinks =
+                v -> -steady(throttle, v).map(PoweredPoint::climbAngle).orElse(-1.0);
         double guess = Math.min(high, 2 * low);
         return optional(new WarmStartSecant(1e-3, guess, 0.02).solve(sinks, low, high))
                 .flatMap(v -> steady(throttle, v));

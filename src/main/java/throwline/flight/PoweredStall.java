@@ -9,5 +9,4 @@ package throwline.flight;
  * @param firstStrip strip of the wing that stalls first
  * @param elevatorLimited true where the elevator's travel ends first
  */
-public record PoweredStall(
-        double speed, double throttle, Attitude attitude, int firstStrip, boolean elevatorLimited) {}
+public record PoweredStall(double speed, double throttle, Attitude attitude, int firstStrip, boolean elevatorLimited) {}

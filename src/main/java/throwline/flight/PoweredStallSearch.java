@@ -8,7 +8,8 @@ import throwline.model.Pack;
 /**
  * Search for the slowest flight with the motor running: at one speed a walk up in angle of attack to the most lift of the
  * air alone; then the speed at which that, with what the propeller lifts, carries the model (methods manual 20.12). What
- * the propeller lifts goes on rising past the stall and would find none.
+ * the propeller lifts goes on rising past the stall and would find none. Power never adds more lift than its thrust
+ * (Diehl): where a weak jet puts off a first stall at the root, that is the bound.
  */
 final class PoweredStallSearch {
 
@@ -50,9 +51,11 @@ final class PoweredStallSearch {
             if (top.isEmpty()) {
                 return Optional.empty();
             }
-            double excess = Math.log(top.get().attitude.lift() / balance.resultantFor(speed));
+            double most = Math.min(top.get().attitude.lift(), closed.attitude().lift() + thrust(speed));
+            double excess = Math.log(most / balance.resultantFor(speed));
             if (before.isPresent()) {
-                double secant = (excess - before.get().excess) / Math.log(speed / before.get().attitude.speed());
+                double secant = (excess - before.get().excess)
+                        / Math.log(speed / before.get().attitude.speed());
                 slope = secant > 0.2 ? secant : slope;
             }
             double next = speed * Math.exp(-excess / slope);
@@ -66,6 +69,15 @@ final class PoweredStallSearch {
             speed = Math.max(0.5 * speed, next);
         }
         return Optional.empty();
+    }
+
+    /** Thrust over dynamic pressure and area. */
+    private double thrust(double speed) {
+        Airframe airframe = trimmer.airframe();
+        double pull = trimmer.jet(speed).map(jet -> jet.point().thrust()).orElse(0.0);
+        return pull
+                / (airframe.air().dynamicPressure(speed)
+                        * airframe.model().wing().area());
     }
 
     /** The most lift of the air at a speed, from near an angle of attack where it was before. */
@@ -86,8 +98,7 @@ final class PoweredStallSearch {
                 ? walk.get(walk.top()).attitude
                 : trimmer.at(pack, speed, walk.stall().alpha());
         int onset = (int) Math.min(
-                walk.size() - 1.0,
-                Math.ceil(walk.firstFall(Step::margin).orElse(walk.top())));
+                walk.size() - 1.0, Math.ceil(walk.firstFall(Step::margin).orElse(walk.top())));
         int strip = StallReading.of(walk.get(onset).attitude.wing()).strip();
         return attitude.converged() ? Optional.of(new Top(attitude, strip, limited, 0)) : Optional.empty();
     }
@@ -101,7 +112,8 @@ final class PoweredStallSearch {
     private Step step(double speed, double alpha) {
         Attitude attitude = trimmer.at(pack, speed, alpha);
         double own = trimmer.jet(speed)
-                .map(jet -> jet.ownLift(alpha) / trimmer.airframe().model().wing().area())
+                .map(jet ->
+                        jet.ownLift(alpha) / trimmer.airframe().model().wing().area())
                 .orElse(0.0);
         return new Step(attitude, attitude.lift() - own);
     }

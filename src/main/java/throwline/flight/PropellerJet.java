@@ -23,8 +23,10 @@ import throwline.section.SectionCurve;
  */
 final class PropellerJet {
 
-    /** Strength of the jet's images from which a section holds its most lift past the stall (methods manual 20.10). */
+    /** Strength of the jet's images round which a section begins to hold its most lift past the stall (methods manual 20.10). */
     private static final double HOLDS = 0.3;
+
+    private static final double HOLDS_WITHIN = 0.1;
 
     /** Share of the jet's added pressure that reaches the tail (PRACTICE: 0.4 to 0.9, methods manual 20.11). */
     private static final double AT_TAIL = 0.6;
@@ -67,7 +69,7 @@ final class PropellerJet {
         toTail = model.body().nose() + model.tail().arm() + model.tail().chord() / 4;
         faster = stream.speedAt(toWing) / speed - 1;
         double strength = Math.max(0, FiniteJet.strength(1 + faster));
-        held = Math.min(1, strength / HOLDS);
+        held = Interpolation.clamp((strength - HOLDS + HOLDS_WITHIN) / (2 * HOLDS_WITHIN), 0, 1);
         SpanGrid grid = airframe.strips().grid();
         cover = covered(grid, toWing);
         share = new double[cover.length];
@@ -141,7 +143,9 @@ final class PropellerJet {
      */
     Inflow onWing(SpanGrid grid, double alpha, boolean swirls) {
         double angle = axisAngle(alpha);
-        double swirl = swirls ? SWIRL * stream.swirlAt(model.body().nose() + model.wing().chordAt(0) / 4) : 0;
+        double swirl = swirls
+                ? SWIRL * stream.swirlAt(model.body().nose() + model.wing().chordAt(0) / 4)
+                : 0;
         double[] downwash = new double[cover.length];
         double[] speeds = new double[cover.length];
         for (int i = 0; i < cover.length; i++) {

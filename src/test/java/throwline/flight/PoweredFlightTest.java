@@ -79,8 +79,8 @@ class PoweredFlightTest {
             double inside = (2 * jet.radiusAt(behind) - POWERED.model.body().width()) * chord;
             double beta = FiniteJet.lift(FiniteJet.strength(s), jet.radiusAt(behind) / chord);
             double wing = most * (area + inside * (beta * s * s - 1));
-            double lift = POWERED.weight()
-                    - jet.thrust() * Math.sin(closed.attitude().alpha());
+            double lift =
+                    POWERED.weight() - jet.thrust() * Math.sin(closed.attitude().alpha());
             speed = 0.5 * speed + 0.5 * Math.sqrt(2 * lift / (density * wing));
         }
         return speed;
@@ -149,7 +149,9 @@ class PoweredFlightTest {
         double density = POWERED.airframe.air().density();
         double radius = POWERED.model.propeller().orElseThrow().diameter() / 2;
         Slipstream jet = Slipstream.of(POWERED.drive.at(speed, 1, density), radius, density);
-        double share = 2 * radius * Math.sqrt((speed + jet.induced()) / (speed + 2 * jet.induced()))
+        double share = 2
+                * radius
+                * Math.sqrt((speed + jet.induced()) / (speed + 2 * jet.induced()))
                 / POWERED.model.tail().span();
         assertThat(gained).isCloseTo(0.6 * jet.loading() * share, within(0.05 * gained));
     }

@@ -37,8 +37,7 @@ class OneAnswerTest {
     void soHaveWingsInAJet() {
         Random random = new Random(20_261_127);
         for (int k = 0; k < 400; k++) {
-            RandomWing wing =
-                    new RandomWing(random, RandomWing.stallingSections(random), RandomWing.oneAirfoil());
+            RandomWing wing = new RandomWing(random, RandomWing.stallingSections(random), RandomWing.oneAirfoil());
             LiftingLineProblem problem = wing.blown(Math.toRadians(-15 + 45 * random.nextDouble()), random);
             LiftingLineSolution answer = wing.solver().solve(problem, Optional.empty());
             assertSolved(answer, "wing " + k + " from linear", 30);
