@@ -25,10 +25,15 @@ final class AnswerOptions {
      * @param document the answer as a document
      */
     void answer(Context context, Display display, Supplier<String> data, Document document) {
+        answer(context, display, data, document, true);
+    }
+
+    /** The same, folded unless all is wanted. */
+    void answer(Context context, Display display, Supplier<String> data, Document document, boolean all) {
         if (json) {
             context.terminal().data(data.get());
         } else {
-            context.terminal().answer(context.shown(document, context.page(display)));
+            context.terminal().answer(context.shown(document, context.page(display), all));
         }
     }
 }

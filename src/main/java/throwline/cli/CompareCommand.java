@@ -47,6 +47,9 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private AnswerOptions form = new AnswerOptions();
 
+    @Mixin
+    private AllOption all = new AllOption();
+
     @Option(names = "--csv", order = 41)
     private boolean csv;
 
@@ -149,7 +152,8 @@ final class CompareCommand implements Callable<Integer> {
                 context,
                 display,
                 () -> new CompareJson(new Sentences(context.words(), Display.metric())).write(answers),
-                document);
+                document,
+                all.wanted());
     }
 
     private static boolean complete(CompareAnswer answer) {

@@ -20,9 +20,14 @@ record Context(Terminal terminal, Words words) {
     /** Columns of a table in a file. */
     private static final int FILE_WIDTH = 100;
 
-    /** A document as the terminal shows it. */
+    /** A document as text, to its full depth. */
     String shown(Document document, Page page) {
-        return new TerminalRenderer(page, words, true).write(document);
+        return shown(document, page, true);
+    }
+
+    /** A document as text, folded or to its full depth. */
+    String shown(Document document, Page page, boolean all) {
+        return new TerminalRenderer(page, words, all).write(document);
     }
 
     /** A document as a text file and as a page for a browser, under these names. */

@@ -48,6 +48,9 @@ final class FlyCommand implements Callable<Integer> {
     private FolderOptions folder = new FolderOptions();
 
     @Mixin
+    private AllOption all = new AllOption();
+
+    @Mixin
     private AnswerOptions form = new AnswerOptions();
 
     FlyCommand(Context context) {
@@ -76,7 +79,8 @@ final class FlyCommand implements Callable<Integer> {
                 context,
                 project.display(),
                 () -> new FlyJson(new Sentences(context.words(), Display.metric())).write(result),
-                document);
+                document,
+                all.wanted());
         return ExitCode.of(result.glance().headlines().isComplete());
     }
 

@@ -44,7 +44,7 @@ public enum FlightQuantity {
     NOSE_DOWN_SPEED(
             "noseDownSpeed", Dimension.SPEED, "nosedown", Part.AIR, "noseDownSpeed", Presence.ALWAYS, Screen.DATA),
     /** Place of the elevator at the approach speed, trailing edge down positive. */
-    ELEVATOR("elevator", Dimension.ANGLE, "elevator", Part.AIR, "elevator", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    ELEVATOR("elevator", Dimension.ANGLE, "elevator", Part.AIR, "elevator", Presence.ALWAYS, Screen.DETAIL),
     /** The same against the reference set-up at the same speed. */
     ELEVATOR_CHANGE(
             "elevatorChange", Dimension.ANGLE, "mix", Part.AIR, "elevatorChange", Presence.ALWAYS, Screen.GLANCE),
@@ -89,9 +89,11 @@ public enum FlightQuantity {
     public enum Screen {
         /** Data files. */
         DATA,
+        /** All rows of a table. */
+        DETAIL,
         /** The rows that a flyer reads first. */
         GLANCE,
-        /** The sentence about set-ups that cannot be told apart. */
+        /** Rows in which set-ups are told apart, or not. */
         CLOSE_CALLS
     }
 
@@ -139,7 +141,7 @@ public enum FlightQuantity {
 
     /** The quantity that a row with this key shows first; empty where it shows none. */
     public static Optional<FlightQuantity> ofRow(String row) {
-        return on(Screen.GLANCE).stream()
+        return on(Screen.DETAIL).stream()
                 .filter(quantity -> quantity.row().equals(row))
                 .findFirst();
     }

@@ -51,7 +51,7 @@ public final class BookDocument {
                         List.of(new Pictures(() -> charts.get().onPage(book, "v-"))))
                 .folded()
                 .on(Medium.PAGE));
-        blocks.addAll(Sections.closing());
+        blocks.addAll(Sections.closing(Paragraph.say("row.meaning.likely")));
         return new Document(Text.say("book.title"), List.of(summary(book)), blocks);
     }
 

@@ -80,17 +80,20 @@ public final class CompareDocument {
         for (int i = 0; i < models.size(); i++) {
             blocks.add(setUps(models.get(i), charts, figures, "m" + (i + 1) + "-"));
         }
-        ComparisonRows rows = new ComparisonRows(all);
-        blocks.add(rows.comparison(Text.say("page.cards"), this::heading, flown -> SetUpNotes.first(flown.setUps())));
+        blocks.add(numbers(all.get(0), Text.say("page.cards")));
+        // A page says it above its cards.
+        blocks.add(Sections.legend(
+                        all.get(0).model().reference().name(),
+                        models.get(0).comparison().warnings())
+                .on(Medium.TERMINAL));
+        all.stream().skip(1).forEach(flown -> blocks.addAll(others(flown)));
         List<Block> curious = new ArrayList<>();
         for (int i = 0; i < models.size(); i++) {
             charts(blocks, curious, models.get(i), charts, "m" + (i + 1));
         }
-        perPack(blocks, Text.say("row.section.close"), Medium.TERMINAL, flown -> rows.closeCalls(all.indexOf(flown)));
         perPack(
                 blocks,
                 Text.say("row.section.setups"),
-                Medium.ANY,
                 flown -> SetUpNotes.others(flown.setUps()).stream()
                         .map(Paragraph::of)
                         .toList());
@@ -100,6 +103,37 @@ public final class CompareDocument {
         models.forEach(model -> blocks.add(new Block.Enclosed(model.fileName(), model.fileText())));
         List<String> names = models.stream().map(model -> model.model().name()).toList();
         return new Document(Text.names(names), under(), blocks);
+    }
+
+    /** All numbers of set-ups with one pack. */
+    private Block numbers(Flown flown, Text title) {
+        return new ComparisonRows(List.of(flown))
+                .comparison(title, this::heading, each -> SetUpNotes.first(each.setUps()));
+    }
+
+    /** What differs from the first of all; all numbers where one of the set-ups has no counterpart there. */
+    private List<Block> others(Flown flown) {
+        Flown first = all.stream()
+                .filter(each -> each.model().equals(flown.model()))
+                .findFirst()
+                .filter(own -> !own.equals(flown))
+                .orElse(all.get(0));
+        List<Block> blocks = new ArrayList<>();
+        List<Block> differences = DifferenceSection.of(first, flown);
+        if (!differences.isEmpty()) {
+            blocks.add(Section.of(
+                    Text.say("row.against", named(flown.model(), flown.briefPackLine()), first.who()), differences));
+        }
+        boolean paired = flown.setUps().stream()
+                .allMatch(result -> first.setUps().stream()
+                        .anyMatch(other ->
+                                other.setUp().name().equals(result.setUp().name())));
+        blocks.add(
+                paired
+                        ? Section.of(Text.say("row.section.full", flown.who()), List.of(numbers(flown, Text.none())))
+                                .folded()
+                        : numbers(flown, Text.none()));
+        return blocks;
     }
 
     private Flown flown(Compared model, PackResult pack) {
@@ -213,7 +247,7 @@ public final class CompareDocument {
     }
 
     /** A section that is given once where it is the same with every pack. */
-    private void perPack(List<Block> blocks, Text heading, Medium medium, Function<Flown, List<Paragraph>> content) {
+    private void perPack(List<Block> blocks, Text heading, Function<Flown, List<Paragraph>> content) {
         List<List<Paragraph>> each = all.stream().map(content).toList();
         boolean once = each.stream().distinct().count() == 1;
         for (int i = 0; i < (once ? 1 : each.size()); i++) {
@@ -221,7 +255,7 @@ public final class CompareDocument {
                     ? heading
                     : Text.say("row.section.with", heading, all.get(i).who());
             if (!each.get(i).isEmpty()) {
-                blocks.add(Section.of(own, each.get(i)).on(medium));
+                blocks.add(Section.of(own, each.get(i)).folded());
             }
         }
     }
@@ -229,12 +263,14 @@ public final class CompareDocument {
     /** Throws, notes and assumed values of one model. */
     private void knowledge(List<Block> blocks, Compared compared) {
         Model model = compared.model();
-        blocks.addAll(
-                new SurfaceTexts(model).sections(of("row.section.surfaces", model), of("row.section.sticks", model)));
-        Sections.add(
-                blocks,
-                of("row.section.notes", model),
-                notes(Stream.concat(compared.comparison().warnings().stream(), compared.answer().notes().stream())));
+        new SurfaceTexts(model)
+                .sections(of("row.section.surfaces", model), of("row.section.sticks", model))
+                .forEach(section -> blocks.add(section.folded()));
+        List<Paragraph> notes =
+                notes(Stream.concat(compared.comparison().warnings().stream(), compared.answer().notes().stream()));
+        if (!notes.isEmpty()) {
+            blocks.add(Section.of(of("row.section.notes", model), notes).folded());
+        }
         List<Text> assumed = compared.answer().assumed().stream()
                 .map(each -> Text.say("row.assumed.one", each.path(), each.value()))
                 .toList();
@@ -243,8 +279,9 @@ public final class CompareDocument {
                     assumed.size() == 1 ? "row.section.assumed.one" : "row.section.assumed",
                     Value.count(assumed.size()));
             blocks.add(Section.of(
-                    several ? Text.say("page.of", heading, model.name()) : heading,
-                    List.of(Paragraph.of(Role.ASSUMPTION, Text.join(Join.COMMA, assumed)))));
+                            several ? Text.say("page.of", heading, model.name()) : heading,
+                            List.of(Paragraph.of(Role.ASSUMPTION, Text.join(Join.COMMA, assumed))))
+                    .folded());
         }
     }
 
@@ -254,11 +291,16 @@ public final class CompareDocument {
 
     /** What the words of the table mean, how far to trust them, and what to take care of. */
     private List<Block> closing() {
+        List<Block> meaning = new ArrayList<>();
+        models.stream()
+                .map(model -> model.model().reference().name())
+                .distinct()
+                .forEach(reference -> meaning.add(Paragraph.say("row.meaning.mix", reference)));
+        meaning.add(Paragraph.say("row.meaning.field"));
+        meaning.add(Paragraph.say("row.meaning.likely"));
         List<Block> closing = new ArrayList<>();
-        models.forEach(model -> closing.add(
-                Paragraph.say("row.meaning.mix", model.model().reference().name())));
-        closing.add(Paragraph.say("row.meaning.field"));
-        closing.addAll(Sections.closing());
+        closing.add(Section.of(Text.say("row.section.rows"), meaning).folded());
+        closing.addAll(Sections.cautions());
         return closing;
     }
 }

@@ -74,7 +74,7 @@ public final class FindDocument {
             blocks.add(Section.of(
                     Text.say("find.flown"),
                     List.of(rows.comparison(Text.none(), each -> Text.none(), each -> List.of()))));
-            Sections.add(blocks, "row.section.close", rows.closeCalls(0));
+            blocks.add(Sections.legend(result.model().reference().name(), List.of(Message.of("note.assumed-bands"))));
         });
     }
 

@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import throwline.report.Headlines;
 import throwline.report.Sentences;
+import throwline.report.document.Block.Depth;
 import throwline.report.document.Comparison;
 import throwline.report.document.Comparison.Below;
 import throwline.report.document.Comparison.Cell;
-import throwline.report.document.Role;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
 import throwline.study.FlightQuantity;
@@ -27,19 +27,28 @@ final class FirstStallRow {
                 "",
                 Text.none(),
                 Text.say("row.first"),
+                Depth.ESSENTIAL,
                 Flown.each(
                         all,
                         (flown, r) -> Cell.of(stall(r).map(FirstStallRow::place).orElse(Text.none()))),
                 List.of(
-                        reached(all, "row.first.out", stall -> Value.share(stall.spanFraction())),
-                        reached(all, "row.first.then", stall -> Text.say(Sentences.key(stall.manner())))),
-                List.of());
+                        reached(all, "row.first.out", stall -> Value.share(stall.spanFraction()))
+                                .folded(),
+                        reached(all, "row.first.then", stall -> Text.say(Sentences.key(stall.manner())))));
+    }
+
+    /** The place and what happens then; empty where the stall is not known. */
+    static Text told(SetUpResult result) {
+        return stall(result)
+                .map(stall -> stall.manner() == Manner.NOT_REACHED
+                        ? place(stall)
+                        : Text.join(Text.Join.COMMA, List.of(place(stall), Text.say(Sentences.key(stall.manner())))))
+                .orElse(Text.none());
     }
 
     private static Below reached(List<Flown> all, String key, Function<FirstStall, Text> cell) {
-        return new Below(
+        return Below.of(
                 Text.say(key),
-                Role.QUIET,
                 Flown.each(
                         all,
                         (flown, r) -> stall(r).filter(stall -> stall.manner() != Manner.NOT_REACHED)

@@ -90,29 +90,31 @@ public final class FlyDocument {
                 new Flown(Text.none(), result.model(), result.pack(), List.of(glance), Text.say("page.air.field"));
         blocks.add(new ComparisonRows(List.of(flown))
                 .comparison(Text.say("page.glance"), each -> Text.none(), each -> List.of()));
+        blocks.add(Section.of(Text.none(), List.of(Paragraph.of(Role.QUIET, Text.say("row.legend.likely"))))
+                .on(Medium.TERMINAL));
     }
 
     private void sections() {
-        result.descents().ifPresent(d -> Sections.add(blocks, "fly.section.path", path(d)));
+        result.descents().ifPresent(d -> Sections.fold(blocks, "fly.section.path", path(d)));
         LandingSection landing = new LandingSection(result);
-        Sections.add(blocks, "fly.section.landing", landing.blocks());
-        Sections.add(blocks, "fly.section.bumps", landing.bumps());
-        Sections.add(blocks, "fly.section.turns", turns());
-        Sections.add(blocks, "fly.section.roll", rolls());
-        Sections.add(blocks, "fly.section.loop", new PullSection(result.handling()).blocks());
+        Sections.fold(blocks, "fly.section.landing", landing.blocks());
+        Sections.fold(blocks, "fly.section.bumps", landing.bumps());
+        Sections.fold(blocks, "fly.section.turns", turns());
+        Sections.fold(blocks, "fly.section.roll", rolls());
+        Sections.fold(blocks, "fly.section.loop", new PullSection(result.handling()).blocks());
         MoveSection moving = new MoveSection(result);
-        Sections.add(blocks, "fly.section.move", moving.lowering());
-        Sections.add(blocks, "fly.section.back", moving.raising());
-        Sections.add(blocks, "fly.section.balance", BalanceSection.blocks(result));
-        Sections.add(blocks, "fly.section.matters", matters());
-        Sections.add(blocks, "fly.section.servos", ServoSection.loads(glance.servos()));
-        Sections.add(blocks, "fly.section.positions", ServoSection.positions(glance.servos()));
-        Sections.add(
+        Sections.fold(blocks, "fly.section.move", moving.lowering());
+        Sections.fold(blocks, "fly.section.back", moving.raising());
+        Sections.fold(blocks, "fly.section.balance", BalanceSection.blocks(result));
+        Sections.fold(blocks, "fly.section.matters", matters());
+        Sections.fold(blocks, "fly.section.servos", ServoSection.loads(glance.servos()));
+        Sections.fold(blocks, "fly.section.positions", ServoSection.positions(glance.servos()));
+        Sections.fold(
                 blocks,
                 "fly.section.stand",
                 new StandingSection(result.standing())
                         .blocks(result.model().tail().elevator()));
-        Sections.add(
+        Sections.fold(
                 blocks,
                 "row.section.notes",
                 Stream.of(
@@ -122,7 +124,8 @@ public final class FlyDocument {
                         .flatMap(List::stream)
                         .map(note -> Paragraph.of(Text.of(note)))
                         .toList());
-        blocks.addAll(Sections.closing(Paragraph.say("row.meaning.wider")));
+        Sections.fold(blocks, "row.section.rows", List.of(Paragraph.say("row.meaning.wider")));
+        blocks.addAll(Sections.cautions());
     }
 
     private List<Paragraph> path(Descents d) {

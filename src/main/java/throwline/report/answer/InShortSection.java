@@ -1,6 +1,7 @@
 package throwline.report.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,6 @@ final class InShortSection {
     private static final double LOSS = 10;
 
     private static final int MOST = 8;
-    private static final int MOST_DANGERS = 3;
 
     private final Model model;
     private final List<SetUpResult> setUps;
@@ -45,36 +45,52 @@ final class InShortSection {
     }
 
     private List<Paragraph> sentences() {
-        List<Paragraph> said = new ArrayList<>(dangers());
-        said.addAll(alone());
-        slowest().ifPresent(said::add);
-        steepest().ifPresent(said::add);
-        elevator().ifPresent(said::add);
-        Optional<Paragraph> roll = sticks().or(this::rollLost);
-        Optional<Paragraph> unknown = Optional.ofNullable(inShort.dangers().get(Danger.NEVER_MEASURED))
-                .map(names -> Paragraph.say("danger." + Danger.NEVER_MEASURED.key()));
-        if (said.size() + (unknown.isPresent() ? 2 : 1) < MOST) {
-            roll.ifPresent(said::add);
+        List<Paragraph> others = new ArrayList<>(alone());
+        slowest().ifPresent(others::add);
+        steepest().ifPresent(others::add);
+        elevator().ifPresent(others::add);
+        sticks().or(this::rollLost).ifPresent(others::add);
+        List<Text> last = new ArrayList<>();
+        if (inShort.dangers().containsKey(Danger.NEVER_MEASURED)) {
+            last.add(Text.say("danger." + Danger.NEVER_MEASURED.key()));
         }
-        unknown.ifPresent(said::add);
-        said.add(Paragraph.say("page.verdict.last"));
+        last.add(Text.say("page.verdict.last"));
+        List<Paragraph> said = new ArrayList<>(dangers(MOST - 1 - others.size()));
+        said.addAll(others);
+        if (said.size() + last.size() <= MOST) {
+            last.forEach(text -> said.add(Paragraph.of(text)));
+        } else {
+            said.add(Paragraph.of(Text.join(Join.BLANK, last)));
+        }
         return said;
     }
 
-    /** The worst that may hurt, each with the set-ups that it holds for; all stand in the notes. */
-    private List<Paragraph> dangers() {
-        return inShort.dangers().entrySet().stream()
-                .filter(danger -> danger.getKey() != Danger.NEVER_MEASURED)
-                .limit(MOST_DANGERS)
-                .map(this::danger)
+    /** So many of the worst that may hurt, those of the same set-ups together; all stand in the notes. */
+    private List<Paragraph> dangers(int most) {
+        Map<List<String>, List<Danger>> together = new LinkedHashMap<>();
+        inShort.dangers().forEach((danger, names) -> {
+            if (danger != Danger.NEVER_MEASURED) {
+                together.computeIfAbsent(names, n -> new ArrayList<>()).add(danger);
+            }
+        });
+        return together.entrySet().stream()
+                .limit(most)
+                .map(each -> danger(each.getValue(), each.getKey(), setUps.size()))
                 .toList();
     }
 
-    private Paragraph danger(Map.Entry<Danger, List<String>> danger) {
-        boolean all = danger.getValue().size() == setUps.size() && setUps.size() > 1;
-        Text who = all ? Text.say("danger.all") : Text.names(danger.getValue());
-        Paragraph said = about(who, Text.say("danger." + danger.getKey().key()));
-        return new Paragraph(Role.DANGER, said.lead(), said.text());
+    /** Dangers with the set-ups that they hold for, of so many; a lone set-up needs no name. */
+    static Paragraph danger(List<Danger> dangers, List<String> names, int setUps) {
+        Text said = Text.join(Join.BLANK, dangers, danger -> {
+            Text text = Text.say("danger." + danger.key());
+            return setUps == 1 || danger != dangers.get(0) ? new Text.Capital(text) : text;
+        });
+        if (setUps == 1) {
+            return Paragraph.of(Role.DANGER, said);
+        }
+        boolean all = names.size() == setUps;
+        Paragraph about = about(all ? Text.say("danger.all") : Text.names(names), said);
+        return new Paragraph(Role.DANGER, about.lead(), about.text());
     }
 
     /** Where there is nothing to compare with: the set-up by itself. */
@@ -94,7 +110,7 @@ final class InShortSection {
         boolean warned = Danger.of(only, model.field()).stream().anyMatch(danger -> danger.rulesOut(Use.LANDING));
         String key = warned ? "page.verdict.alone.warned" : "page.verdict.alone";
         Text said = Text.say(key, Value.speed(speed), ahead(angle));
-        return List.of(about(Text.name(only.setUp().name()), withRoundOut(said, only)));
+        return List.of(Paragraph.of(withRoundOut(new Text.Capital(said), only)));
     }
 
     private Optional<Paragraph> slowest() {
@@ -164,8 +180,8 @@ final class InShortSection {
     private Optional<Paragraph> elevator() {
         double chord = model.tail().throwChord();
         List<Text> mixes = inShort.elevators().stream()
-                .flatMap(each -> each.change().startingMix().stream()
-                        .map(mix -> Text.say("page.verdict.mix.one", new Value.Edge(mix, chord), each.setUp())))
+                .flatMap(each ->
+                        each.change().startingMix().stream().map(mix -> mix(new Value.Edge(mix, chord), each.setUp())))
                 .toList();
         if (!mixes.isEmpty()) {
             return Optional.of(new Paragraph(
@@ -181,8 +197,14 @@ final class InShortSection {
                 ? Optional.empty()
                 : Optional.of(new Paragraph(
                         Role.PLAIN,
-                        Text.say("page.verdict.mix.close.about", Text.names(open)),
+                        setUps.size() == 1
+                                ? Text.say("page.verdict.mix.about")
+                                : Text.say("page.verdict.mix.close.about", Text.names(open)),
                         Text.say("page.verdict.mix.close")));
+    }
+
+    private Text mix(Text edge, String setUp) {
+        return setUps.size() == 1 ? edge : Text.say("page.verdict.mix.one", edge, setUp);
     }
 
     /** What the first other roll stick brings over the first one. */

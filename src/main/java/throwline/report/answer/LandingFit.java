@@ -1,5 +1,6 @@
 package throwline.report.answer;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +8,6 @@ import java.util.Set;
 import throwline.model.Field;
 import throwline.report.Headlines;
 import throwline.report.document.Comparison.Below;
-import throwline.report.document.Role;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
 import throwline.study.FieldFit;
@@ -26,19 +26,23 @@ final class LandingFit {
 
     /** Lines below the landing: against the wind, and whether it fits the field; models have fields of their own. */
     static List<Below> below(List<Flown> all) {
-        Set<Text> labels = new LinkedHashSet<>();
+        Set<Text> winds = new LinkedHashSet<>();
+        Set<Text> lengths = new LinkedHashSet<>();
         all.forEach(flown -> {
             LandingFit fit = new LandingFit(flown.model().field());
-            fit.wind().ifPresent(labels::add);
-            fit.heading().ifPresent(labels::add);
+            fit.wind().ifPresent(winds::add);
+            fit.heading().ifPresent(lengths::add);
         });
-        return labels.stream()
-                .map(label -> new Below(
-                        label,
-                        Role.QUIET,
-                        Flown.each(
-                                all, (flown, r) -> new LandingFit(flown.model().field()).below(label, r))))
-                .toList();
+        List<Below> below = new ArrayList<>();
+        winds.forEach(label -> below.add(below(all, label).folded()));
+        lengths.forEach(label -> below.add(below(all, label)));
+        return below;
+    }
+
+    private static Below below(List<Flown> all, Text label) {
+        return Below.of(
+                label,
+                Flown.each(all, (flown, r) -> new LandingFit(flown.model().field()).below(label, r)));
     }
 
     private Text below(Text label, SetUpResult result) {
@@ -59,9 +63,12 @@ final class LandingFit {
 
     /** Label of a row about the field; empty where its length is not known. */
     Optional<Text> heading() {
-        return field.length().isPresent()
-                ? Optional.of(Text.say("row.stops.field", Value.distance(length())))
-                : Optional.empty();
+        return heading("row.stops.field");
+    }
+
+    /** The same in these words. */
+    Optional<Text> heading(String key) {
+        return field.length().isPresent() ? Optional.of(Text.say(key, Value.distance(length()))) : Optional.empty();
     }
 
     /** Label of a row about the wind; empty where there is none. */

@@ -7,6 +7,7 @@ import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
 import throwline.report.document.Role;
 import throwline.report.document.Text;
+import throwline.words.Message;
 
 /** Sections that several answers have. */
 final class Sections {
@@ -25,10 +26,29 @@ final class Sections {
         add(blocks, Text.say(heading), content);
     }
 
-    /** What every answer ends with: what the bands mean and what to take care of. */
+    /** Adds a section of a heading from the file of words, folded, where it says something. */
+    static void fold(List<Block> blocks, String heading, List<? extends Block> content) {
+        if (!content.isEmpty()) {
+            blocks.add(Section.of(Text.say(heading), content).folded());
+        }
+    }
+
+    /** What the marks of a table mean. */
+    static Section legend(String reference, List<Message> warnings) {
+        boolean assumed = warnings.stream().anyMatch(warning -> warning.code().equals("note.assumed-bands"));
+        Text said = Text.say(assumed ? "row.legend.assumed" : "row.legend", reference);
+        return Section.of(Text.none(), List.of(Paragraph.of(Role.QUIET, said)));
+    }
+
+    /** What an answer ends with that calls itself an estimate in what it says first: what to take care of. */
+    static List<Block> cautions() {
+        return List.of(Section.of(Text.none(), List.of(Paragraph.of(Role.CAUTION, Text.say("row.caution"))))
+                .as(Role.CAUTION));
+    }
+
+    /** What other answers end with. */
     static List<Block> closing(Paragraph... before) {
         List<Block> closing = new ArrayList<>(List.of(before));
-        closing.add(Paragraph.say("row.meaning.likely"));
         closing.add(Paragraph.of(Role.CAUTION, Text.say("row.caution")));
         closing.add(Paragraph.say("row.estimate"));
         return List.of(Section.of(Text.none(), closing).as(Role.CAUTION));

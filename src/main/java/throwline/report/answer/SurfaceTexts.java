@@ -8,13 +8,12 @@ import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
-import throwline.report.document.Block;
+import throwline.report.document.Block.Depth;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
 import throwline.report.document.Comparison;
 import throwline.report.document.Comparison.Below;
 import throwline.report.document.Comparison.Cell;
-import throwline.report.document.Role;
 import throwline.report.document.Text;
 import throwline.report.document.Text.Join;
 import throwline.report.document.Value;
@@ -31,8 +30,8 @@ final class SurfaceTexts {
     }
 
     /** Both as sections, each left out where it says nothing. */
-    List<Block> sections(Text surfaces, Text sticks) {
-        List<Block> sections = new ArrayList<>();
+    List<Section> sections(Text surfaces, Text sticks) {
+        List<Section> sections = new ArrayList<>();
         Comparison table = table();
         if (!table.rows().isEmpty()) {
             sections.add(Section.of(surfaces, List.of(table)));
@@ -73,15 +72,14 @@ final class SurfaceTexts {
                 "",
                 Text.none(),
                 label,
+                Depth.ESSENTIAL,
                 List.of(each(setUp -> Cell.of(Value.deflection(angle.apply(setUp))))),
                 List.of(
-                        new Below(
+                        Below.of(
                                 Text.say("row.or"),
-                                Role.QUIET,
                                 List.of(each(setUp ->
                                         angle.apply(setUp) == 0 ? Text.none() : edge(surface, angle.apply(setUp))))),
-                        new Below(Text.none(), Role.QUIET, List.of(each(remark)))),
-                List.of());
+                        Below.of(Text.none(), List.of(each(remark)))));
     }
 
     private <T> List<T> each(Function<SetUp, T> cell) {

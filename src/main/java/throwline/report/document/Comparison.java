@@ -2,6 +2,7 @@ package throwline.report.document;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.report.document.Block.Depth;
 import throwline.study.Headline;
 
 /**
@@ -40,16 +41,14 @@ public record Comparison(Text title, List<Group> groups, List<Row> rows) impleme
      * @param key its name in JSON where it shows numbers of results; may be empty
      * @param family above it and its neighbours of the same family; empty for none
      * @param label what it shows
+     * @param depth how soon it is needed
      * @param cells one list a group, one cell a column; an empty list where the group has no such row
      * @param below more about the cells, in order
-     * @param remarks what holds for the whole row, on a page
      */
-    public record Row(
-            String key, Text family, Text label, List<List<Cell>> cells, List<Below> below, List<Text> remarks) {
+    public record Row(String key, Text family, Text label, Depth depth, List<List<Cell>> cells, List<Below> below) {
         public Row {
             cells = cells.stream().map(List::copyOf).toList();
             below = List.copyOf(below);
-            remarks = List.copyOf(remarks);
         }
     }
 
@@ -57,12 +56,22 @@ public record Comparison(Text title, List<Group> groups, List<Row> rows) impleme
      * A line below a row that says more about its cells.
      *
      * @param label what it says; may be empty
-     * @param role BAND or QUIET
+     * @param depth how soon it is needed
      * @param cells one list a group, one text a column, empty where it says nothing
      */
-    public record Below(Text label, Role role, List<List<Text>> cells) {
+    public record Below(Text label, Depth depth, List<List<Text>> cells) {
         public Below {
             cells = cells.stream().map(List::copyOf).toList();
+        }
+
+        /** A line that is shown at once. */
+        public static Below of(Text label, List<List<Text>> cells) {
+            return new Below(label, Depth.ESSENTIAL, cells);
+        }
+
+        /** The same, folded until it is asked for. */
+        public Below folded() {
+            return new Below(label, Depth.DETAIL, cells);
         }
     }
 
@@ -70,7 +79,8 @@ public record Comparison(Text title, List<Group> groups, List<Row> rows) impleme
      * A number of one set-up.
      *
      * @param text what is read first
-     * @param role QUIET where it cannot be told apart from another
+     * @param role QUIET where it cannot be told apart from that of the first column, REMARK where the text says enough
+     *     without its reason
      * @param reason why there is no number; empty where there is one
      * @param number what the text shows, where it shows a headline number
      * @param facts where it comes from, shown when asked for

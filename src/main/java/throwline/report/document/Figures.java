@@ -73,6 +73,9 @@ public final class Figures {
         if (value instanceof Value.Band band) {
             return band(band.number(), band.kind());
         }
+        if (value instanceof Value.Change change) {
+            return change(change.value(), change.kind());
+        }
         if (value instanceof Value.Edge edge) {
             return unbroken(edge(edge.angle(), new EdgeThrow(edge.chord())));
         }
@@ -148,6 +151,24 @@ public final class Figures {
             case RATIO -> band(number, 1, 1);
             default -> throw new IllegalArgumentException("no band of " + kind);
         };
+    }
+
+    /** A difference without its unit, with its sign. */
+    private String change(double value, Value.Kind kind) {
+        Unit speed = page.units().speed();
+        return switch (kind) {
+            case SPEED -> signed(speed.fromSi(value), speed.decimals());
+            case ANGLE -> signed(Math.toDegrees(value), 1);
+            case RATE -> signed(Math.toDegrees(value), 0);
+            case HEIGHT, RATIO -> signed(value, 1);
+            case DISTANCE -> signed(value, 0);
+            default -> throw new IllegalArgumentException("no difference of " + kind);
+        };
+    }
+
+    private static String signed(double value, int decimals) {
+        String size = decimals(Math.abs(value), decimals);
+        return isZero(size) ? size : (value > 0 ? "+" : "-") + size;
     }
 
     private String band(Headline.Known number, double factor, int decimals) {

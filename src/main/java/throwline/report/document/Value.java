@@ -89,6 +89,14 @@ public sealed interface Value extends Text {
      */
     record EdgeBand(Headline.Known angle, double chord) implements Value {}
 
+    /**
+     * A difference with its sign and without a unit, as it stands beside the number that it belongs to.
+     *
+     * @param value the number less the one that it is compared with
+     * @param kind of the number
+     */
+    record Change(double value, Kind kind) implements Value {}
+
     /** A quantity in the unit that its reader asked for, as a model file has it. */
     record Measure(Quantity quantity) implements Value {}
 

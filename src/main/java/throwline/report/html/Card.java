@@ -8,13 +8,11 @@ import throwline.report.chart.SetUpMark;
  * One row of the table on a page: a line a set-up, with its band drawn to the scale of the card.
  *
  * @param title name of the row
- * @param close which set-ups it cannot tell apart, a sentence each
  * @param groups one a pack and model
  */
-public record Card(String title, List<String> close, List<Group> groups) {
+public record Card(String title, List<Group> groups) {
 
     public Card {
-        close = List.copyOf(close);
         groups = List.copyOf(groups);
     }
 
@@ -39,7 +37,7 @@ public record Card(String title, List<String> close, List<Group> groups) {
      * @param bar its band; empty where there is no number
      * @param exact the number as in JSON, empty where there is none
      * @param opened how it was found; empty where nothing is to be said
-     * @param close true where it cannot be told apart from another
+     * @param close true where it cannot be told apart from that of the first set-up
      */
     public record Line(
             SetUpMark mark,

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import throwline.report.chart.SetUpMark;
 import throwline.report.data.SixFigures;
+import throwline.report.document.Block.Depth;
 import throwline.report.document.Comparison;
 import throwline.report.document.Comparison.Below;
 import throwline.report.document.Comparison.Cell;
@@ -33,8 +34,12 @@ final class CardMaker {
         this.figures = figures;
     }
 
-    List<Card> cards() {
-        return comparison.rows().stream().map(this::card).toList();
+    /** Cards of the rows that are needed so soon. */
+    List<Card> cards(Depth depth) {
+        return comparison.rows().stream()
+                .filter(row -> row.depth() == depth)
+                .map(this::card)
+                .toList();
     }
 
     private Card card(Comparison.Row row) {
@@ -53,8 +58,7 @@ final class CardMaker {
                 groups.add(new Group(figures.show(comparison.groups().get(group).who()), lines));
             }
         }
-        return new Card(
-                figures.show(title), row.remarks().stream().map(figures::show).toList(), groups);
+        return new Card(figures.show(title), groups);
     }
 
     private Line line(Comparison.Row row, int group, int column, Scale scale) {
@@ -62,21 +66,32 @@ final class CardMaker {
         return new Line(
                 SetUpMark.of(column),
                 comparison.groups().get(group).columns().get(column),
-                figures.show(cell.text()),
+                figures.show(cell.role() == Role.QUIET ? Text.say("row.close.mark", cell.text()) : cell.text()),
                 more(row, group, column, cell),
                 cell.number().filter(Measured::drawn).map(scale::bar),
                 cell.number().map(CardMaker::exact),
-                cell.facts().stream()
-                        .map(fact -> new Fact(figures.show(fact.label()), figures.show(fact.text())))
-                        .toList(),
+                opened(row, group, column, cell),
                 cell.role() == Role.QUIET);
+    }
+
+    /** What is folded of the row, then where its number comes from. */
+    private List<Fact> opened(Comparison.Row row, int group, int column, Cell cell) {
+        List<Fact> opened = new ArrayList<>();
+        for (Below below : row.below()) {
+            Text said = below.cells().get(group).get(column);
+            if (below.depth() == Depth.DETAIL && !said.isEmpty()) {
+                opened.add(new Fact(figures.show(below.label()), figures.show(said)));
+            }
+        }
+        cell.facts().forEach(fact -> opened.add(new Fact(figures.show(fact.label()), figures.show(fact.text()))));
+        return opened;
     }
 
     private List<String> more(Comparison.Row row, int group, int column, Cell cell) {
         List<String> more = new ArrayList<>();
         for (Below below : row.below()) {
             String said = figures.show(below.cells().get(group).get(column));
-            if (!said.isEmpty()) {
+            if (below.depth() == Depth.ESSENTIAL && !said.isEmpty()) {
                 more.add((figures.show(below.label()) + " " + said).strip());
             }
         }

@@ -109,8 +109,8 @@ public final class PageView {
     }
 
     /** The rows of a comparison. */
-    public List<Card> cards(Comparison comparison) {
-        return new CardMaker(comparison, figures).cards();
+    public List<Card> cards(Comparison comparison, Block.Depth depth) {
+        return new CardMaker(comparison, figures).cards(depth);
     }
 
     /** Pictures drawn for a page. */

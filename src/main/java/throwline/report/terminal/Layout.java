@@ -16,6 +16,7 @@ final class Layout {
 
     private final Page page;
     private final List<Head> heads;
+    private final int shortLabel;
     private final int[] caps;
     private final List<Row> rows = new ArrayList<>();
 
@@ -34,8 +35,9 @@ final class Layout {
      * @param cells one a column; lines of a cell are kept
      * @param quiet true where it says more about the row above
      * @param across true where its first cell takes the whole width
+     * @param strong columns whose first line stands out
      */
-    private record Row(List<List<String>> cells, boolean quiet, boolean across) {}
+    private record Row(List<List<String>> cells, boolean quiet, boolean across, List<Integer> strong) {}
 
     /** Columns from one to before another; cells of labels and of columns broken at a width. */
     private record Block(int from, int to, int labelCap, int cap) {}
@@ -43,22 +45,29 @@ final class Layout {
     /**
      * @param page what the place can show
      * @param heads of the columns
+     * @param shortLabel width at which labels are broken where that lets the other cells stay whole
      * @param caps widths at which cells are broken, tried in this order until all columns fit; the last also for blocks
      */
-    Layout(Page page, List<Head> heads, int... caps) {
+    Layout(Page page, List<Head> heads, int shortLabel, int... caps) {
+        this.shortLabel = shortLabel;
         this.page = page;
         this.heads = List.copyOf(heads);
         this.caps = caps.clone();
     }
 
     void row(List<List<String>> cells, boolean quiet) {
-        rows.add(new Row(cells, quiet, false));
+        row(cells, quiet, List.of());
+    }
+
+    /** A row in which the first lines of these columns stand out. */
+    void row(List<List<String>> cells, boolean quiet, List<Integer> strong) {
+        rows.add(new Row(cells, quiet, false, strong));
     }
 
     void across(String text) {
         List<List<String>> cells = new ArrayList<>(Collections.nCopies(heads.size(), List.of("")));
         cells.set(0, List.of(text));
-        rows.add(new Row(cells, false, true));
+        rows.add(new Row(cells, false, true, List.of()));
     }
 
     /** The lines. */
@@ -75,9 +84,11 @@ final class Layout {
 
     private List<Block> blocks() {
         for (int cap : caps) {
-            Block all = new Block(1, heads.size(), Integer.MAX_VALUE, cap);
-            if (fits(all)) {
-                return List.of(all);
+            for (int label : new int[] {Integer.MAX_VALUE, shortLabel}) {
+                Block all = new Block(1, heads.size(), label, cap);
+                if (fits(all)) {
+                    return List.of(all);
+                }
             }
         }
         int last = caps[caps.length - 1];
@@ -171,9 +182,9 @@ final class Layout {
             }
         }
         if (heads.stream().anyMatch(head -> !head.text().isEmpty())) {
-            cells(above, columns, widths).forEach(line -> lines.add(page.bold(line)));
+            cells(above, columns, widths, List.of()).forEach(line -> lines.add(page.bold(line)));
+            lines.addAll(cells(rules, columns, widths, List.of()));
         }
-        lines.addAll(cells(rules, columns, widths));
         for (Row row : rows) {
             write(row, columns, widths, lines);
         }
@@ -196,11 +207,11 @@ final class Layout {
             says |= i > 0 && broken.stream().anyMatch(line -> !line.isEmpty());
         }
         if (says || !row.quiet()) {
-            cells(cells, columns, widths).forEach(line -> lines.add(row.quiet() ? page.dim(line) : line));
+            cells(cells, columns, widths, row.strong()).forEach(line -> lines.add(row.quiet() ? page.dim(line) : line));
         }
     }
 
-    private List<String> cells(List<List<String>> cells, List<Integer> columns, int[] widths) {
+    private List<String> cells(List<List<String>> cells, List<Integer> columns, int[] widths, List<Integer> strong) {
         int height = cells.stream().mapToInt(List::size).max().orElse(0);
         List<String> lines = new ArrayList<>();
         for (int k = 0; k < height; k++) {
@@ -208,6 +219,7 @@ final class Layout {
             for (int i = 0; i < widths.length; i++) {
                 String cell = k < cells.get(i).size() ? cells.get(i).get(k) : "";
                 String blanks = " ".repeat(Math.max(0, widths[i] - cell.length()));
+                cell = strong.contains(columns.get(i)) ? page.bold(cell) : cell;
                 boolean right = heads.get(columns.get(i)).right();
                 line.append(i == 0 ? "" : GAP).append(right ? blanks + cell : cell + blanks);
             }

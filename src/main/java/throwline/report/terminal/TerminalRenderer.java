@@ -1,10 +1,7 @@
 package throwline.report.terminal;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import throwline.report.Page;
 import throwline.report.document.Block;
 import throwline.report.document.Comparison;
@@ -20,9 +17,6 @@ public final class TerminalRenderer {
 
     /** Narrower than this nothing is laid out. */
     private static final int NARROWEST = 20;
-
-    /** Widths at which cells of set-ups are broken. */
-    private static final int[] SET_UPS = {18, 16, 15, 14, 13, 16};
 
     /** Widths at which cells of other tables are broken. */
     private static final int[] OTHERS = {Integer.MAX_VALUE, 48, 36, 24, 18, 14, 12, 16};
@@ -54,8 +48,18 @@ public final class TerminalRenderer {
         }
         document.under().forEach(line -> lines.addAll(paragraph("", "", line)));
         boolean sentence = false;
+        List<Text> folded = new ArrayList<>();
         for (Block block : document.blocks()) {
+            if (isFolded(block)) {
+                folded.add(((Block.Section) block).heading());
+                continue;
+            }
             List<String> shown = block(block, "");
+            if (!shown.isEmpty() && !folded.isEmpty() && isLast(block)) {
+                lines.add("");
+                lines.addAll(folded(folded));
+                folded.clear();
+            }
             if (!shown.isEmpty()) {
                 boolean together = sentence && block instanceof Block.Paragraph;
                 lines.addAll(together || lines.isEmpty() ? List.of() : List.of(""));
@@ -63,9 +67,32 @@ public final class TerminalRenderer {
                 sentence = block instanceof Block.Paragraph;
             }
         }
+        if (!folded.isEmpty()) {
+            lines.add("");
+            lines.addAll(folded(folded));
+        }
         StringBuilder text = new StringBuilder();
         lines.forEach(line -> text.append(page.shown(line)).append('\n'));
         return text.toString();
+    }
+
+    /** True for what is shown only when it is asked for. */
+    private boolean isFolded(Block block) {
+        return !all
+                && block instanceof Block.Section section
+                && section.medium() != Block.Medium.PAGE
+                && section.depth() == Block.Depth.DETAIL
+                && !section.blocks().isEmpty();
+    }
+
+    /** True for cautions, which stand at the end. */
+    private static boolean isLast(Block block) {
+        return block instanceof Block.Section section && section.role() == Role.CAUTION;
+    }
+
+    /** What else there is, in one sentence. */
+    private List<String> folded(List<Text> headings) {
+        return paragraph("", "  ", Text.say("document.folded", Text.join(Text.Join.SEMICOLON, headings)));
     }
 
     private List<String> block(Block block, String indent) {
@@ -90,9 +117,6 @@ public final class TerminalRenderer {
         List<String> lines = new ArrayList<>();
         if (section.medium() == Block.Medium.PAGE) {
             return lines;
-        }
-        if (!all && section.depth() == Block.Depth.DETAIL) {
-            return paragraph(indent, indent + "  ", Text.say("document.folded", section.heading()));
         }
         String inner = section.heading().isEmpty() ? indent : indent + "  ";
         boolean table = false;
@@ -139,7 +163,7 @@ public final class TerminalRenderer {
         List<Layout.Head> heads = table.columns().stream()
                 .map(column -> new Layout.Head(head(column), column.align() == Table.Align.RIGHT, true))
                 .toList();
-        Layout layout = new Layout(page, heads, OTHERS);
+        Layout layout = new Layout(page, heads, Integer.MAX_VALUE, OTHERS);
         for (Table.Row row : table.rows()) {
             if (row instanceof Table.Cells cells) {
                 boolean quiet = cells.role() == Role.QUIET;
@@ -175,13 +199,13 @@ public final class TerminalRenderer {
         List<String> lines = new ArrayList<>();
         for (int group = 0; group < comparison.groups().size(); group++) {
             lines.addAll(lines.isEmpty() ? List.of() : List.of(""));
-            group(comparison, group, lines);
+            group(comparison.groups().get(group), lines);
+            lines.addAll(new ComparisonTable(page, figures, all).lines(comparison, group));
         }
         return lines;
     }
 
-    private void group(Comparison comparison, int number, List<String> lines) {
-        Comparison.Group group = comparison.groups().get(number);
+    private void group(Comparison.Group group, List<String> lines) {
         if (!group.heading().isEmpty()) {
             lines.addAll(strong("", "", group.heading()));
             group.warnings()
@@ -189,52 +213,5 @@ public final class TerminalRenderer {
                             lines.addAll(paragraph(new Block.Paragraph(Role.DANGER, Text.none(), warning), "")));
             lines.add("");
         }
-        List<Layout.Head> heads = new ArrayList<>(List.of(new Layout.Head("", false, false)));
-        group.columns().forEach(name -> heads.add(new Layout.Head(name, false, false)));
-        Layout layout = new Layout(page, heads, SET_UPS);
-        Map<String, String> marks = new LinkedHashMap<>();
-        Text family = Text.none();
-        for (Comparison.Row row : comparison.rows()) {
-            if (row.cells().get(number).isEmpty()) {
-                continue;
-            }
-            if (!row.family().isEmpty() && !row.family().equals(family)) {
-                layout.row(
-                        cells(
-                                figures.show(row.family()),
-                                Collections.nCopies(group.columns().size(), "")),
-                        false);
-            }
-            family = row.family();
-            String indent = family.isEmpty() ? "" : "  ";
-            List<String> cells = row.cells().get(number).stream()
-                    .map(cell -> cell(cell, marks))
-                    .toList();
-            layout.row(cells(indent + figures.show(row.label()), cells), false);
-            for (Comparison.Below below : row.below()) {
-                List<String> more =
-                        below.cells().get(number).stream().map(figures::show).toList();
-                layout.row(cells(indent + "  " + figures.show(below.label()), more), true);
-            }
-        }
-        lines.addAll(layout.lines());
-        lines.addAll(marks.isEmpty() ? List.of() : List.of(""));
-        marks.forEach((reason, mark) -> lines.addAll(Wrapped.paragraph(mark + " ", "    ", reason, page.width())));
-    }
-
-    /** What is read first, with a mark where the reason stands below the table. */
-    private String cell(Comparison.Cell cell, Map<String, String> marks) {
-        String text = figures.show(cell.text());
-        if (cell.reason().isEmpty()) {
-            return text;
-        }
-        String reason = figures.show(cell.reason());
-        return text + " " + marks.computeIfAbsent(reason, r -> "(" + (marks.size() + 1) + ")");
-    }
-
-    private static List<List<String>> cells(String label, List<String> texts) {
-        List<List<String>> cells = new ArrayList<>(List.of(List.of(label)));
-        texts.forEach(text -> cells.add(List.of(text)));
-        return cells;
     }
 }

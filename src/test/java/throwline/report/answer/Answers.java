@@ -65,6 +65,11 @@ public final class Answers {
         return new TerminalRenderer(page, WORDS, true).write(document);
     }
 
+    /** What a terminal shows before more is asked for. */
+    public static String screen(Document document, Page page) {
+        return new TerminalRenderer(page, WORDS, false).write(document);
+    }
+
     public static String html(Document document) {
         return PageView.html(document, PAGE, WORDS);
     }

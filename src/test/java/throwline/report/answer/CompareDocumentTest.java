@@ -19,6 +19,14 @@ class CompareDocumentTest {
     }
 
     @Test
+    void the_first_screen_of_four_set_ups_with_two_packs() {
+        String text = Answers.screen(
+                Answers.compare("", Fixture.orchard()), Page.of(80, true, false, Display.metric()));
+        Golden.check("compare-first-80.txt", text);
+        assertThat(text.lines()).hasSizeLessThan(72);
+    }
+
+    @Test
     void six_set_ups_on_100_columns() {
         Golden.check("compare-six-100.txt", table(Fixture.crowded(), Page.of(100, true, false, Display.metric())));
     }

@@ -38,12 +38,19 @@ class FlyDocumentTest {
     }
 
     @Test
+    void the_first_screen_of_one_set_up() {
+        String text = Answers.screen(Answers.fly(FlyFixture.airbrake()), Page.of(80, true, false, Display.metric()));
+        Golden.check("fly-first-80.txt", text);
+        assertThat(text.lines()).hasSizeLessThanOrEqualTo(40);
+    }
+
+    @Test
     void no_line_is_longer_than_the_page() {
         for (int width : new int[] {72, 80, 100, 120}) {
             for (FlyResult result : List.of(FlyFixture.airbrake(), FlyFixture.reference(), FlyFixture.slow())) {
                 String text = table(result, Page.of(width, true, false, Display.metric()));
                 // Tables of servos take what they need.
-                String looked = width < 100 ? text.substring(0, text.indexOf("What the servos")) : text;
+                String looked = width < 100 ? text.substring(0, text.indexOf("Servo loads")) : text;
                 assertThat(looked.lines()).allMatch(line -> line.length() <= width);
             }
         }

@@ -30,8 +30,7 @@ import throwline.words.Words;
 /** Which sentence is said when; every number here is invented. */
 class InShortSectionTest {
 
-    private static final String LAST =
-            "An estimate for planning, not proof. Try it high, and take an experienced pilot with you.";
+    private static final String LAST = "An estimate, not proof. Try it high up, with an experienced pilot beside you.";
 
     private final CompareAnswer answer = Fixture.orchard();
 
@@ -136,7 +135,7 @@ class InShortSectionTest {
 
     @Test
     void flaps_that_nobody_measured_are_spoken_of_where_they_go_far_down() {
-        String sentence = "Nobody has measured flaps this far down at this size: steepness may be out by a third.";
+        String sentence = "Nobody has measured such flaps at this size: steepness may be out by a third.";
         assertThat(said(result -> result)).contains(sentence);
         SetUpResult clean = answer.comparison().packs().get(0).setUps().get(0);
         assertThat(said(result -> clean)).doesNotContain(sentence);
@@ -168,10 +167,10 @@ class InShortSectionTest {
         SetUpResult safe = with(brake, sure(10), sure(0.2), sure(0));
         SetUpResult warned =
                 new Copy(safe).notes(List.of(Message.of("note.flare-stalls"))).get();
-        assertThat(alone(safe)).anyMatch(s -> s.startsWith("Airbrake: approach at 10.0 m/s"));
+        assertThat(alone(safe)).anyMatch(s -> s.startsWith("Approach at 10.0 m/s"));
         assertThat(alone(warned))
-                .noneMatch(s -> s.contains("approach at"))
-                .anyMatch(s -> s.startsWith("Airbrake: worked out for 10.0 m/s"));
+                .noneMatch(s -> s.contains("Approach at"))
+                .anyMatch(s -> s.startsWith("Worked out for 10.0 m/s"));
     }
 
     @Test

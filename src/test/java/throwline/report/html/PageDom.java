@@ -57,10 +57,14 @@ public record PageDom(String text, Element root) {
 
     /** The card of a row. */
     Element card(String title) {
+        return cards(title).stream().findFirst().orElseThrow(() -> new AssertionError("no card " + title));
+    }
+
+    /** The cards of this title, one a pack that is shown in full. */
+    List<Element> cards(String title) {
         return ofClass(root, "card").stream()
                 .filter(card -> said(all(card, "h3").get(0)).equals(title))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no card " + title));
+                .toList();
     }
 
     /** Text with plain blanks. */

@@ -217,7 +217,7 @@ class SheetsTest {
                 .limit(4)
                 .map(row -> ((Cells) row).cells().get(3).text())
                 .toList();
-        assertThat(pocket).containsExactly("-", "servos strong enough", "not known", "not known");
+        assertThat(pocket).containsExactly("-", "servos hold", "not known", "not known");
     }
 
     /** A ruler in inches does not show millimetres. */

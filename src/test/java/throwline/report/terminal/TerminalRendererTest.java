@@ -37,15 +37,20 @@ class TerminalRendererTest {
                 "stallSpeed",
                 Text.none(),
                 Text.say("row.stalls"),
+                Block.Depth.ESSENTIAL,
                 List.of(speeds),
-                List.of(new Comparison.Below(Text.say("row.or"), Role.QUIET, List.of(beside))),
-                List.of());
+                List.of(Comparison.Below.of(Text.say("row.or"), List.of(beside))));
         List<Comparison.Cell> rates = List.of(
                 Comparison.Cell.of(Value.of(85 * DEG, Value.Kind.RATE)),
                 Comparison.Cell.of(Value.of(60 * DEG, Value.Kind.RATE)),
                 Comparison.Cell.of(Text.name("-")));
         Comparison.Row rolls = new Comparison.Row(
-                "rollRate", Text.say("row.roll"), Text.name("low rates"), List.of(rates), List.of(), List.of());
+                "rollRate",
+                Text.say("row.roll"),
+                Text.name("low rates"),
+                Block.Depth.ESSENTIAL,
+                List.of(rates),
+                List.of());
         return new Comparison(
                 Text.none(),
                 List.of(new Comparison.Group(

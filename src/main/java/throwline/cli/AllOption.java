@@ -1,0 +1,15 @@
+package throwline.cli;
+
+import picocli.CommandLine.Option;
+
+/** Whether an answer is shown to its full depth. */
+final class AllOption {
+
+    @Option(names = "--all", order = 39)
+    private boolean all;
+
+    /** True where nothing is to be folded. */
+    boolean wanted() {
+        return all;
+    }
+}

@@ -1,0 +1,156 @@
+package throwline.report.answer;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import throwline.report.document.Block;
+import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Cells;
+import throwline.report.document.Text;
+import throwline.report.document.Value;
+import throwline.study.Danger;
+import throwline.study.FlightQuantity;
+import throwline.study.FlightQuantity.Screen;
+import throwline.study.Headline;
+import throwline.study.SetUpResult;
+
+/** What set-ups of one name do differently with another pack, in another model, or with other throws. */
+final class DifferenceSection {
+
+    private final Flown base;
+    private final Flown other;
+    /** Results of the base by the names of set-ups that both have, in the other's order. */
+    private final Map<SetUpResult, SetUpResult> pairs = new LinkedHashMap<>();
+
+    private DifferenceSection(Flown base, Flown other) {
+        this.base = base;
+        this.other = other;
+        Map<String, SetUpResult> byName = base.setUps().stream()
+                .collect(Collectors.toMap(result -> result.setUp().name(), result -> result));
+        other.setUps()
+                .forEach(result -> Optional.ofNullable(byName.get(result.setUp().name()))
+                        .ifPresent(before -> pairs.put(result, before)));
+    }
+
+    /** New dangers, rows in which a set-up clearly differs, and the names of the others; empty without a common name. */
+    static List<Block> of(Flown base, Flown other) {
+        DifferenceSection section = new DifferenceSection(base, other);
+        return section.pairs.isEmpty() ? List.of() : section.blocks();
+    }
+
+    private List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>(dangers());
+        List<Table.Row> rows = new ArrayList<>();
+        boolean close = false;
+        for (NumberRow row : NumberRow.of(List.of(base, other))) {
+            if (row.quantity().isOn(Screen.GLANCE) && row.holdsFor(base) && row.holdsFor(other)) {
+                if (pairs.keySet().stream().anyMatch(result -> isClear(row, result))) {
+                    rows.add(row(row.name(), result -> number(row, result)));
+                } else {
+                    close = true;
+                }
+            }
+        }
+        words(rows, Text.say("row.first"), FirstStallRow::told);
+        LandingFit fit = new LandingFit(other.model().field());
+        if (base.model().field().equals(other.model().field())) {
+            fit.heading("row.change.field").ifPresent(label -> words(rows, label, fit::cell));
+        }
+        if (!rows.isEmpty()) {
+            blocks.add(Tables.labelled(
+                    List.copyOf(pairs.keySet()),
+                    result -> Text.name(result.setUp().name()),
+                    rows));
+        }
+        if (close) {
+            blocks.add(Paragraph.of(Role.QUIET, Text.say(rows.isEmpty() ? "row.change.none" : "row.change.rest")));
+        }
+        return blocks;
+    }
+
+    /** Dangers that hold here and not in the base. */
+    private List<Paragraph> dangers() {
+        Map<Danger, List<String>> here = new EnumMap<>(Danger.class);
+        pairs.forEach((result, before) -> {
+            List<Danger> known = Danger.of(before, base.model().field());
+            Danger.of(result, other.model().field()).stream()
+                    .filter(danger -> !known.contains(danger))
+                    .forEach(danger -> here.computeIfAbsent(danger, d -> new ArrayList<>())
+                            .add(result.setUp().name()));
+        });
+        return here.entrySet().stream()
+                .map(danger -> InShortSection.danger(
+                        List.of(danger.getKey()),
+                        danger.getValue(),
+                        Math.max(2, other.setUps().size())))
+                .toList();
+    }
+
+    private Cells row(Text label, Function<SetUpResult, Text> cell) {
+        return Tables.row(label, List.copyOf(pairs.keySet()), cell);
+    }
+
+    /** A row of words where one of them differs. */
+    private void words(List<Table.Row> rows, Text label, Function<SetUpResult, Text> said) {
+        boolean differs = pairs.entrySet().stream()
+                .anyMatch(pair -> !said.apply(pair.getKey()).equals(said.apply(pair.getValue())));
+        if (differs) {
+            rows.add(row(label, said));
+        }
+    }
+
+    private Optional<Headline.Known> known(NumberRow row, SetUpResult result) {
+        return own(row.known(other, result));
+    }
+
+    private Optional<Headline.Known> before(NumberRow row, SetUpResult result) {
+        return own(row.known(base, before(result)));
+    }
+
+    private SetUpResult before(SetUpResult result) {
+        return Optional.ofNullable(pairs.get(result)).orElse(result);
+    }
+
+    /** Packs of one model and set-ups of one wing share errors, models do not. */
+    private Optional<Headline.Known> own(Optional<Headline.Known> number) {
+        return base.model().wing().equals(other.model().wing())
+                ? number
+                : number.map(known -> new Headline.Known(known.value(), known.low(), known.high(), known.basis()));
+    }
+
+    private boolean isClear(NumberRow row, SetUpResult result) {
+        Optional<Headline.Known> known = known(row, result);
+        Optional<Headline.Known> before = before(row, result);
+        return known.isPresent() && before.isPresent()
+                ? !known.get().tooCloseTo(before.get())
+                : !row.shown(other, result).equals(row.shown(base, before(result)));
+    }
+
+    /** A number, and by how much it differs or that it is too close to call. */
+    private Text number(NumberRow row, SetUpResult result) {
+        Text shown = row.shown(other, result);
+        Optional<Headline.Known> known = known(row, result);
+        Optional<Headline.Known> before = before(row, result);
+        if (known.isEmpty() || before.isEmpty()) {
+            return shown;
+        }
+        if (!isClear(row, result)) {
+            return Text.say("row.close.mark", shown);
+        }
+        if (row.quantity() == FlightQuantity.ELEVATOR_CHANGE) {
+            return shown;
+        }
+        Value.Kind kind = Value.Kind.of(row.quantity());
+        return Text.say(
+                "row.change",
+                Value.of(known.get().value(), kind),
+                new Value.Change(known.get().value() - before.get().value(), kind));
+    }
+}
