@@ -20,8 +20,8 @@ class CompareDocumentTest {
 
     @Test
     void the_first_screen_of_four_set_ups_with_two_packs() {
-        String text = Answers.screen(
-                Answers.compare("", Fixture.orchard()), Page.of(80, true, false, Display.metric()));
+        String text =
+                Answers.screen(Answers.compare("", Fixture.orchard()), Page.of(80, true, false, Display.metric()));
         Golden.check("compare-first-80.txt", text);
         assertThat(text.lines()).hasSizeLessThan(72);
     }
