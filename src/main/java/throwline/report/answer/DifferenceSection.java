@@ -128,9 +128,10 @@ final class DifferenceSection {
     private boolean isClear(NumberRow row, SetUpResult result) {
         Optional<Headline.Known> known = known(row, result);
         Optional<Headline.Known> before = before(row, result);
-        return known.isPresent() && before.isPresent()
-                ? !known.get().tooCloseTo(before.get())
-                : !row.shown(other, result).equals(row.shown(base, before(result)));
+        if (known.isPresent() && before.isPresent()) {
+            return !known.get().tooCloseTo(before.get());
+        }
+        return !row.shown(other, result).equals(row.shown(base, before(result)));
     }
 
     /** A number, and by how much it differs or that it is too close to call. */
