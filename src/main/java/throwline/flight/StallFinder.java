@@ -25,7 +25,7 @@ final class StallFinder {
     private static final double STEP = Math.toRadians(1);
     private static final double HEAD_START = Math.toRadians(3);
     private static final int MOST_STEPS = 40;
-    private static final int MOST_PASSES = 6;
+    private static final int MOST_PASSES = 12;
     private static final double SPEED_TOLERANCE = 5e-4;
     private static final double FIRST_GUESS_OF_LIFT = 1.2;
 

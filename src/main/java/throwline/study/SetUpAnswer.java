@@ -106,6 +106,8 @@ final class SetUpAnswer {
                                 balance.notes(),
                                 notes.inFlight(stall, approach, servo),
                                 notes.elevatorEnd(flight, pack, stall, inFlight),
+                                notes.stallManner(flight, stall),
+                                notes.belowMeasured(flight, stall),
                                 fields.notes(field),
                                 notes.sticks(stall, approach, field))
                         .flatMap(List::stream)

@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.Stall;
+import throwline.liftingline.LiftingLineSolution;
+import throwline.liftingline.SpanGrid;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
+import throwline.section.SectionCurve;
 import throwline.sizing.CandidateFlight;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
@@ -26,6 +30,23 @@ final class SetUpNotes {
 
     /** A stick that falls short by less than this is none, rad: the elevator's own band is 2 degrees. */
     private static final double STICK_SHORT = Math.toRadians(2);
+
+    /** Angle past the stall over which a loss of lift is sudden, and the share of lift that makes it so (methods manual 6.5). */
+    private static final double SUDDEN_WITHIN = Math.toRadians(2);
+
+    private static final double SUDDEN = 0.2;
+
+    /** Lift that comes back further below the stall than this is late, rad: half of it is the scatter of the runs. */
+    private static final double LATE = Math.toRadians(1);
+
+    /** Below this Reynolds number a stall that nobody measured may be sudden (methods manual 6.5). */
+    private static final double MAY_BE_SUDDEN = 150e3;
+
+    /** Lowest Reynolds number of any measurement in the library but a few. */
+    private static final double LOWEST_MEASURED = 60e3;
+
+    /** Less of the wing than this below it is not worth a word. */
+    private static final double SMALL_PART = 0.1;
 
     private final Model model;
     private final SetUp setUp;
@@ -69,6 +90,59 @@ final class SetUpNotes {
                         new Quantity(a.speed(), Dimension.SPEED),
                         new Quantity(a.descentAngle(), Dimension.ANGLE)))
                 .toList();
+    }
+
+    /** How the airfoil stalls where the wing stalls first: all at once, and how late lift comes back, or unmeasured. */
+    List<Message> stallManner(Flight flight, Stall stall) {
+        LiftingLineSolution wing = stall.attitude().wing();
+        SectionCurve curve = wing.problem().curves().get(stall.firstStrip());
+        if (stall.elevatorLimited()) {
+            return List.of();
+        }
+        OptionalDouble recovery = curve.recoveryAngle();
+        if (recovery.isEmpty()) {
+            return reynolds(flight, stall.speed(), wing.grid().chord(stall.firstStrip())) < MAY_BE_SUDDEN
+                    ? List.of(Message.of("note.stall-unmeasured"))
+                    : List.of();
+        }
+        List<Message> notes = new ArrayList<>();
+        double lost = 1 - curve.lift(curve.stallAngle() + SUDDEN_WITHIN) / curve.maxLift();
+        if (lost > SUDDEN) {
+            notes.add(Message.of("note.stall-sudden", whole(lost)));
+        }
+        double late = curve.stallAngle() - recovery.getAsDouble();
+        if (late > LATE) {
+            notes.add(Message.of("note.stall-late", new Quantity(late, Dimension.ANGLE)));
+        }
+        return notes;
+    }
+
+    /** Parts of the model that fly below every measurement. */
+    List<Message> belowMeasured(Flight flight, Stall stall) {
+        List<Message> notes = new ArrayList<>();
+        SpanGrid grid = flight.airframe().strips().grid();
+        double below = 0;
+        for (int i = 0; i < grid.size(); i++) {
+            if (reynolds(flight, stall.speed(), grid.chord(i)) < LOWEST_MEASURED) {
+                below += grid.chord(i) * grid.width(i) / grid.area();
+            }
+        }
+        if (below > SMALL_PART) {
+            notes.add(Message.of("note.wing-below-measured", whole(below)));
+        }
+        if (reynolds(flight, stall.approachSpeed(), model.tail().chord()) < LOWEST_MEASURED) {
+            notes.add(Message.of("note.tail-below-measured"));
+        }
+        return notes;
+    }
+
+    /** A share in whole hundredths: no more of it is known. */
+    private static Quantity whole(double share) {
+        return new Quantity(Math.rint(100 * share) / 100, Dimension.FRACTION);
+    }
+
+    private static double reynolds(Flight flight, double speed, double chord) {
+        return flight.airframe().reynoldsPerMetre(speed) * chord;
     }
 
     /** What steady flight in the set-up has to be said of. */
