@@ -54,9 +54,10 @@ class StallMannerTest {
     @Test
     void aThickSectionThatFellInTheTunnelIsSudden() throws IOException {
         Map<String, Message> found = notes("naca2415", 0.75, 1.5);
-        assertThat(found).containsKey("note.stall-sudden");
-        Quantity lost = (Quantity) found.get("note.stall-sudden").arguments().get(0);
-        assertThat(lost.value()).isBetween(0.25, 0.45);
+        assertThat(found).hasEntrySatisfying("note.stall-sudden", note -> {
+            Quantity lost = (Quantity) note.arguments().get(0);
+            assertThat(lost.value()).isBetween(0.25, 0.45);
+        });
     }
 
     @Test
