@@ -10,9 +10,7 @@ import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.AirfoilLibrary;
-import throwline.sizing.MixCurve;
 import throwline.study.FindResult;
-import throwline.study.FindResult.TrimFound;
 
 /** Model with what was found put in, as a copy of its file. The file itself is never touched, no file is overwritten. */
 final class FoundModel {
@@ -40,7 +38,7 @@ final class FoundModel {
 
     /** True where nothing was found that a model file could hold. */
     boolean isEmpty() {
-        return setUps(result).isEmpty() && result.sticks().isEmpty();
+        return result.proposed().isEmpty() && result.sticks().isEmpty();
     }
 
     /**
@@ -55,7 +53,7 @@ final class FoundModel {
         }
         new NewFile(place, context.words()).write(copy().text());
         List<String> names = new ArrayList<>();
-        setUps(result).forEach(s -> names.add(s.name()));
+        result.proposed().forEach(s -> names.add(s.name()));
         result.sticks().forEach(s -> names.add(s.name()));
         return say("cli.find.written", place, String.join(", ", names));
     }
@@ -72,7 +70,7 @@ final class FoundModel {
     private ModelCopy copy() {
         String comment = say(result.isMet() ? "cli.find.write.comment" : "cli.find.write.comment.nearest");
         Optional<ModelCopy> copy = Optional.of(new ModelCopy(project.text()));
-        for (SetUp setUp : setUps(result)) {
+        for (SetUp setUp : result.proposed()) {
             copy = copy.flatMap(c -> c.with(setUp, comment));
         }
         for (Stick stick : result.sticks()) {
@@ -80,35 +78,6 @@ final class FoundModel {
         }
         return copy.filter(c -> c.read(name, library) instanceof ReadModel.Project)
                 .orElseThrow(() -> new WrongInput(say("cli.find.write.layout", name)));
-    }
-
-    /** The set-up that was found, and the one that a mix was made for; each with half of the mix that was found for it. */
-    private static List<SetUp> setUps(FindResult result) {
-        List<SetUp> setUps = new ArrayList<>();
-        Optional<SetUp> found = result.setUp().map(s -> s.found().trial().setUp());
-        Optional<TrimFound> trim = result.levelTrim().filter(t -> t.curve().isPresent());
-        boolean trimmed = trim.isPresent()
-                && found.isPresent()
-                && trim.get().to().name().equals(found.get().name());
-        if (found.isPresent() && !trimmed) {
-            setUps.add(found.get());
-        }
-        trim.ifPresent(t -> {
-            double half = half(t);
-            String name = trimmed || found.isPresent()
-                    ? t.to().name()
-                    : result.question().name();
-            if (trimmed || half != 0) {
-                setUps.add(
-                        new SetUp(trimmed || found.isEmpty() ? name : name + " trimmed", t.to().deflections(), half));
-            }
-        });
-        return setUps;
-    }
-
-    private static double half(TrimFound trim) {
-        List<MixCurve.Point> points = trim.curve().orElseThrow().points();
-        return trim.start(points.get(points.size() - 1));
     }
 
     private String say(String key, Object... arguments) {

@@ -1,5 +1,6 @@
 package throwline.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -61,6 +62,33 @@ public record FindResult(
                 .mapToDouble(d -> d)
                 .max()
                 .orElse(0));
+    }
+
+    /** The set-up that was found, and the one that a mix was made for; each with half of the mix that was found for it. */
+    public List<SetUp> proposed() {
+        List<SetUp> setUps = new ArrayList<>();
+        Optional<SetUp> found = setUp.map(s -> s.found().trial().setUp());
+        Optional<TrimFound> trim = levelTrim.filter(t -> t.curve().isPresent());
+        boolean trimmed = trim.isPresent()
+                && found.isPresent()
+                && trim.get().to().name().equals(found.get().name());
+        if (found.isPresent() && !trimmed) {
+            setUps.add(found.get());
+        }
+        trim.ifPresent(t -> {
+            double half = half(t);
+            String name = trimmed || found.isPresent() ? t.to().name() : question.name();
+            if (trimmed || half != 0) {
+                setUps.add(
+                        new SetUp(trimmed || found.isEmpty() ? name : name + " trimmed", t.to().deflections(), half));
+            }
+        });
+        return setUps;
+    }
+
+    private static double half(TrimFound trim) {
+        List<MixCurve.Point> points = trim.curve().orElseThrow().points();
+        return trim.start(points.get(points.size() - 1));
     }
 
     /** True where every want is met. */

@@ -2,6 +2,7 @@ package throwline.window;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.util.List;
 import javax.swing.JEditorPane;
 import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
@@ -13,12 +14,22 @@ final class FactsDialog {
 
     private FactsDialog() {}
 
-    static void show(Component over, Desk desk, Figures figures, Comparison rows, int row, int column) {
-        Comparison.Row chosen = rows.rows().get(row);
-        if (column >= chosen.cells().get(0).size()) {
+    /**
+     * A number of a comparison.
+     *
+     * @param group of columns
+     * @param row counted from 0
+     * @param column of the group
+     */
+    record At(int group, int row, int column) {}
+
+    static void show(Component over, Desk desk, Figures figures, Comparison rows, At at) {
+        Comparison.Row chosen = rows.rows().get(at.row());
+        List<Comparison.Cell> cells = chosen.cells().get(at.group());
+        if (at.column() >= cells.size()) {
             return;
         }
-        Comparison.Cell cell = chosen.cells().get(0).get(column);
+        Comparison.Cell cell = cells.get(at.column());
         StringBuilder text = new StringBuilder("<html><body>");
         text.append("<h3>")
                 .append(Sentence.escaped(figures.show(chosen.label())))

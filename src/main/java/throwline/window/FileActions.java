@@ -1,11 +1,15 @@
 package throwline.window;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import throwline.input.Interview;
+import throwline.input.NewModelFile;
+import throwline.input.PackedAirfoils;
 import throwline.window.session.SafeFile;
 import throwline.window.session.Session;
 
@@ -16,6 +20,7 @@ final class FileActions {
     private final Program program;
     private final JFrame frame;
     private boolean asking;
+    private Map<String, String> answers = Map.of();
 
     FileActions(Desk desk, Program program, JFrame frame) {
         this.desk = desk;
@@ -38,7 +43,20 @@ final class FileActions {
         }
     }
 
-    void newModel() {}
+    /** Asks about an own model; what was answered is kept until all is. */
+    void newModel() {
+        if (!mayLeave()) {
+            return;
+        }
+        Interview interview = InterviewDialog.ask(desk, frame, answers);
+        answers = interview.answers();
+        if (interview.next().isEmpty()) {
+            String text = new NewModelFile(desk.words(), new PackedAirfoils()).from(interview);
+            if (program.openNew(interview.name(), text)) {
+                answers = Map.of();
+            }
+        }
+    }
 
     private JFileChooser chooser() {
         JFileChooser chooser = new JFileChooser();

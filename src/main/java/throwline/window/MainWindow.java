@@ -142,6 +142,9 @@ final class MainWindow {
     private List<Page> pages(Session session, Figures figures) {
         List<Page> all = new ArrayList<>();
         all.add(new HandPage(desk, session, figures));
+        all.add(new ComparePage(desk, session, figures, program));
+        all.add(new WantsPage(desk, session, figures, this));
+        all.add(new PrintPage(desk, session));
         return all;
     }
 

@@ -198,6 +198,11 @@ final class Program {
         });
     }
 
+    /** How pictures are painted now. */
+    Ink ink() {
+        return ink;
+    }
+
     /** Ends the program. */
     void end() {
         session.ifPresent(Session::close);

@@ -344,7 +344,8 @@ public final class Session {
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
-    private String say(Message note) {
+    /** A note in words, in the units of the model. */
+    public String say(Message note) {
         return new Sentences(words, document.good().display()).say(note);
     }
 }

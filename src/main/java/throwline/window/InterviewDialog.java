@@ -1,0 +1,159 @@
+package throwline.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JDialog;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JRadioButton;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import throwline.input.Interview;
+import throwline.input.Question;
+import throwline.report.Sentences;
+import throwline.units.Display;
+import throwline.words.Message;
+
+/** The questions about an own model, a page each, with a way back. */
+final class InterviewDialog {
+
+    private final Desk desk;
+    private final Interview interview;
+    private final JDialog dialog;
+    private final JPanel place = new JPanel(new BorderLayout());
+    private final JLabel wrong = new JLabel(" ");
+    private final JLabel count = new JLabel(" ");
+    private final JButton back;
+    private final JTextField typed = new JTextField(24);
+    private Optional<ButtonGroup> choices = Optional.empty();
+    private boolean complete;
+
+    private InterviewDialog(Desk desk, JFrame over, Interview interview) {
+        this.desk = desk;
+        this.interview = interview;
+        dialog = new JDialog(over, desk.say("window.new.title"), true);
+        back = Line.button(desk, "window.new.back", e -> take(Interview.BACK));
+        JButton next = Line.button(desk, "window.new.next", e -> take(answer()));
+        JPanel content = new JPanel(new BorderLayout(0, 10));
+        content.setBorder(BorderFactory.createEmptyBorder(16, 18, 14, 18));
+        count.setForeground(Look.quiet());
+        content.add(count, BorderLayout.NORTH);
+        content.add(place, BorderLayout.CENTER);
+        JPanel foot = new JPanel(new BorderLayout());
+        wrong.setForeground(desk.look().danger());
+        wrong.setName("new wrong");
+        foot.add(wrong, BorderLayout.NORTH);
+        foot.add(
+                new Line(desk)
+                        .button("window.cancel", e -> dialog.dispose())
+                        .far()
+                        .with(back)
+                        .with(next),
+                BorderLayout.SOUTH);
+        content.add(foot, BorderLayout.SOUTH);
+        dialog.setContentPane(content);
+        dialog.getRootPane().setDefaultButton(next);
+        typed.setName("answer");
+        show();
+        dialog.setSize(new Dimension(UIScale.scale(640), UIScale.scale(420)));
+        dialog.setLocationRelativeTo(over);
+    }
+
+    /**
+     * Asks all questions.
+     *
+     * @param earlier answers of an earlier time
+     * @return the interview; all questions are answered where {@link Interview#next} is empty
+     */
+    static Interview ask(Desk desk, JFrame over, Map<String, String> earlier) {
+        Interview interview = new Interview();
+        interview.resume(earlier);
+        InterviewDialog asked = new InterviewDialog(desk, over, interview);
+        if (!asked.complete) {
+            asked.dialog.setVisible(true);
+        }
+        return interview;
+    }
+
+    private String answer() {
+        return choices.map(ButtonGroup::getSelection)
+                .map(chosen -> chosen.getActionCommand())
+                .orElseGet(typed::getText);
+    }
+
+    private void take(String answer) {
+        Optional<Message> refused = interview.answer(answer);
+        if (refused.isPresent()) {
+            wrong.setText(Sentence.broken(new Sentences(desk.words(), Display.metric()).say(refused.get())));
+            return;
+        }
+        wrong.setText(" ");
+        show();
+    }
+
+    private void show() {
+        Optional<Question> question = interview.next();
+        if (question.isEmpty()) {
+            complete = true;
+            dialog.dispose();
+            return;
+        }
+        count.setText(desk.say("window.new.count", interview.answers().size() + 1));
+        back.setEnabled(!interview.answers().isEmpty());
+        place.removeAll();
+        Column column = new Column(8);
+        JLabel asked = new JLabel(Sentence.broken(desk.say(question.get().sentence())));
+        column.add(asked);
+        asked.setLabelFor(typed);
+        answers(column, question.get());
+        if (!question.get().fallback().isEmpty()) {
+            JLabel empty = new JLabel(Sentence.broken(desk.say(
+                    "window.new.empty",
+                    desk.say(question.get().fallback(), question.get().usual()))));
+            empty.setForeground(Look.quiet());
+            column.add(empty);
+        }
+        place.add(column.scrolled());
+        place.revalidate();
+        place.repaint();
+    }
+
+    private void answers(Column column, Question question) {
+        List<String> all = question.choices();
+        typed.setText("");
+        typed.getAccessibleContext().setAccessibleName(desk.say(question.sentence()));
+        if (all.isEmpty()) {
+            choices = Optional.empty();
+            column.add(new Line(desk).with(typed).far());
+            SwingUtilities.invokeLater(typed::requestFocusInWindow);
+            return;
+        }
+        ButtonGroup group = new ButtonGroup();
+        boolean optional = !question.fallback().isEmpty();
+        if (optional) {
+            radio(column, group, desk.say("window.new.none"), "", true);
+        }
+        for (int i = 0; i < all.size(); i++) {
+            radio(column, group, all.get(i), all.get(i), !optional && i == 0);
+        }
+        choices = Optional.of(group);
+    }
+
+    private static void radio(Column column, ButtonGroup group, String text, String command, boolean chosen) {
+        JRadioButton button = new JRadioButton(text, chosen);
+        button.setActionCommand(command);
+        group.add(button);
+        column.add(button);
+        if (chosen) {
+            SwingUtilities.invokeLater(button::requestFocusInWindow);
+        }
+    }
+}

@@ -1,0 +1,189 @@
+package throwline.window;
+
+import java.awt.BorderLayout;
+import java.awt.Desktop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import throwline.report.ReportFile;
+import throwline.report.chart.Charts;
+import throwline.report.chart.PictureFormats;
+import throwline.report.html.PageView;
+import throwline.report.sheet.SheetAnswer;
+import throwline.report.sheet.Sheets;
+import throwline.report.sheet.Size;
+import throwline.study.Comparison.PackResult;
+import throwline.window.session.BinaryFiles;
+import throwline.window.session.Session;
+
+/** Sheets for the bench and the field, the page of all set-ups, and the charts, as files in a folder. */
+final class PrintPage implements Page {
+
+    private static final String BENCH = "bench.pdf";
+
+    private final Desk desk;
+    private final Session session;
+    private final JPanel page = new JPanel(new BorderLayout());
+    private final JComboBox<String> paper = new JComboBox<>();
+    private final JLabel state = new JLabel(" ");
+    private final JProgressBar progress = new JProgressBar();
+    private final JButton stop;
+    private final JButton look;
+    private final Work work = new Work();
+    private Optional<Path> written = Optional.empty();
+
+    PrintPage(Desk desk, Session session) {
+        this.desk = desk;
+        this.session = session;
+        stop = Line.button(desk, "window.stop", e -> stop());
+        look = Line.button(desk, "window.print.look", e -> look());
+        for (Size.Paper each : Size.Paper.values()) {
+            paper.addItem(each == Size.Paper.A4 ? "A4" : "Letter");
+        }
+        paper.setName("paper");
+        Column column = new Column(10);
+        column.setBorder(BorderFactory.createEmptyBorder(14, 16, 14, 16));
+        part(column, "sheets", new Line(desk).named("window.print.paper", paper));
+        part(column, "page", new Line(desk));
+        part(column, "charts", new Line(desk));
+        progress.setIndeterminate(true);
+        column.add(new Line(desk).with(progress).with(stop));
+        state.setName("print state");
+        column.add(state);
+        column.add(new Line(desk).with(look).far());
+        busy(false);
+        look.setVisible(false);
+        page.add(column.scrolled(), BorderLayout.CENTER);
+    }
+
+    private void part(Column column, String what, Line line) {
+        String key = "window.print." + what;
+        column.add(Look.bold(new JLabel(desk.say(key + ".title"))));
+        JLabel text = new JLabel(Sentence.broken(desk.say(key + ".text")));
+        text.setForeground(Look.quiet());
+        column.add(text);
+        column.add(line.button(key, e -> ask(what)).far());
+    }
+
+    @Override
+    public String key() {
+        return "print";
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public void changed() {}
+
+    private void busy(boolean now) {
+        progress.setVisible(now);
+        stop.setVisible(now);
+        page.revalidate();
+    }
+
+    private void stop() {
+        work.stop();
+        busy(false);
+        state.setText(desk.say("window.stopped"));
+    }
+
+    private void ask(String what) {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        chooser.setDialogTitle(desk.say("window.print.folder"));
+        String last = desk.settings().get("folder");
+        if (!last.isEmpty()) {
+            chooser.setSelectedFile(Path.of(last).toFile());
+        }
+        if (chooser.showDialog(page, desk.say("window.print.here")) == JFileChooser.APPROVE_OPTION) {
+            write(what, chooser.getSelectedFile().toPath());
+        }
+    }
+
+    /** Works the files out and writes them into a folder. */
+    void write(String what, Path folder) {
+        desk.settings().put("folder", folder.toString());
+        Compared.Task task = Compared.Task.of(desk.words(), session, true);
+        Size.Paper on = Size.Paper.values()[Math.max(0, paper.getSelectedIndex())];
+        Callable<List<ReportFile>> files = () -> files(what, task.run(), on);
+        busy(true);
+        state.setText(desk.say("window.working"));
+        work.begin(files, made -> put(folder, made), fault -> {
+            busy(false);
+            state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
+        });
+    }
+
+    private List<ReportFile> files(String what, Compared compared, Size.Paper on) {
+        List<PackResult> packs = compared.comparison().packs();
+        if (what.equals("sheets")) {
+            SheetAnswer answer = new SheetAnswer(
+                    compared.comparison().model(), packs.get(0), packs.subList(1, packs.size()), Optional.empty());
+            return new Sheets(compared.page(), desk.words(), on).files(answer);
+        }
+        if (what.equals("page")) {
+            return List.of(ReportFile.of(
+                    "set-ups.html", PageView.html(compared.document(), compared.page(), desk.words())));
+        }
+        return new Charts(desk.words(), compared.page().besideSpeed())
+                .draw(compared.comparison(), packs.get(0), PictureFormats.PNG_AND_SVG);
+    }
+
+    private void put(Path folder, List<ReportFile> files) {
+        busy(false);
+        List<String> there = files.stream()
+                .map(ReportFile::name)
+                .filter(name -> Files.exists(folder.resolve(name)))
+                .toList();
+        if (!there.isEmpty()) {
+            int way = desk.choose(
+                    page,
+                    desk.say("window.print.there", folder, String.join(", ", there)),
+                    desk.say("window.cancel"),
+                    desk.say("window.taken.over"));
+            if (way != 1) {
+                state.setText(desk.say("window.stopped"));
+                return;
+            }
+        }
+        Optional<Path> failed = BinaryFiles.write(
+                folder, files.stream().collect(Collectors.toMap(ReportFile::name, ReportFile::content)));
+        if (failed.isPresent()) {
+            state.setText(Sentence.broken(desk.say("window.disk.full", failed.get())));
+            return;
+        }
+        List<String> names = new ArrayList<>(files.stream().map(ReportFile::name).toList());
+        state.setText(Sentence.broken(desk.say("window.print.done", folder, String.join(", ", names))));
+        written = names.stream()
+                .filter(name -> name.equals(BENCH) || (!names.contains(BENCH) && name.equals(names.get(0))))
+                .findFirst()
+                .map(folder::resolve);
+        look.setVisible(written.isPresent() && Desktop.isDesktopSupported());
+    }
+
+    private void look() {
+        written.ifPresent(file -> {
+            try {
+                Desktop.getDesktop().open(file.toFile());
+            } catch (IOException | UnsupportedOperationException e) {
+                state.setText(Sentence.broken(desk.say("window.print.no-viewer", file)));
+            }
+        });
+    }
+}

@@ -1,0 +1,236 @@
+package throwline.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import throwline.input.ModelText;
+import throwline.input.ModelCopy;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.report.answer.FindDocument;
+import throwline.report.chart.FindCharts;
+import throwline.report.document.Block;
+import throwline.report.document.Figures;
+import throwline.section.MeasuredSections;
+import throwline.study.Bands;
+import throwline.study.FindQuestion;
+import throwline.study.FindResult;
+import throwline.study.FindStudy;
+import throwline.window.session.Session;
+import throwline.window.session.TypedWants;
+
+/** From what a pilot wants to throws: each proposal is tried on, taken over or dropped. */
+final class WantsPage implements Page {
+
+    private static final int LEFT = 380;
+
+    private final Desk desk;
+    private final Session session;
+    private final MainWindow window;
+    private final DocumentPane answer;
+    private final JPanel page = new JPanel(new BorderLayout(8, 4));
+    private final JTextField stall = field("stall");
+    private final JTextField down = field("down");
+    private final JTextField downAt = field("down-at");
+    private final JTextField roll = field("roll");
+    private final JTextField rollAt = field("roll-at");
+    private final JTextField name = field("name");
+    private final JCheckBox help = new JCheckBox();
+    private final JCheckBox loop = new JCheckBox();
+    private final JComboBox<String> trim = new JComboBox<>();
+    private final JLabel state = new JLabel(" ");
+    private final JProgressBar progress = new JProgressBar();
+    private final JButton stop;
+    private final JButton tryOn;
+    private final JButton takeOver;
+    private final JButton drop;
+    private final Work work = new Work();
+    private Optional<FindResult> found = Optional.empty();
+    /** Names of what is being tried on. */
+    private List<List<String>> tried = List.of();
+
+    WantsPage(Desk desk, Session session, Figures figures, MainWindow window) {
+        this.desk = desk;
+        this.session = session;
+        this.window = window;
+        answer = new DocumentPane(desk, figures);
+        stop = Line.button(desk, "window.stop", e -> stop());
+        tryOn = Line.button(desk, "window.wants.try", e -> tryOn());
+        takeOver = Line.button(desk, "window.wants.take", e -> takeOver());
+        drop = Line.button(desk, "window.wants.drop", e -> drop());
+        page.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
+        JScrollPane left = wants().scrolled();
+        left.setPreferredSize(new Dimension(UIScale.scale(LEFT), 10));
+        page.add(left, BorderLayout.WEST);
+        page.add(answer.component(), BorderLayout.CENTER);
+        changed();
+    }
+
+    private static JTextField field(String name) {
+        JTextField field = new JTextField(7);
+        field.setName("want." + name);
+        return field;
+    }
+
+    private Column wants() {
+        Column column = new Column(8);
+        column.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
+        column.add(new JLabel(Sentence.broken(desk.say("window.wants.intro"))));
+        column.add(new Line(desk).named("window.wants.stall", stall).far());
+        column.add(new Line(desk).named("window.wants.down", down).named("window.wants.at", downAt).far());
+        column.add(new Line(desk).named("window.wants.roll", roll).named("window.wants.at", rollAt).far());
+        column.add(new Line(desk).named("window.wants.trim", trim).far());
+        help.setText(desk.say("window.wants.help"));
+        help.setName("want.help");
+        loop.setText(desk.say("window.wants.loop"));
+        loop.setName("want.loop");
+        column.add(help);
+        column.add(loop);
+        name.setText(desk.say("window.wants.name.usual"));
+        column.add(new Line(desk).named("window.wants.name", name).far());
+        column.add(new Line(desk).button("window.wants.find", e -> find()).with(stop).far());
+        progress.setIndeterminate(true);
+        column.add(progress);
+        column.add(state);
+        column.add(new Line(desk).with(tryOn).with(takeOver).with(drop).far());
+        busy(false);
+        return column;
+    }
+
+    @Override
+    public String key() {
+        return "wants";
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public void changed() {
+        List<String> names = new ArrayList<>(List.of(""));
+        session.model().setUps().stream()
+                .filter(setUp -> !setUp.equals(session.model().reference()))
+                .map(SetUp::name)
+                .forEach(names::add);
+        Object chosen = trim.getSelectedItem();
+        ConditionsBar.Combo.fill(trim, names, chosen instanceof String text && names.contains(text) ? text : "");
+        tryOn.setEnabled(found.isPresent() && tried.isEmpty());
+        takeOver.setEnabled(!tried.isEmpty());
+        drop.setEnabled(found.isPresent());
+    }
+
+    private void busy(boolean now) {
+        progress.setVisible(now);
+        stop.setVisible(now);
+        page.revalidate();
+    }
+
+    private void stop() {
+        work.stop();
+        busy(false);
+        state.setText(desk.say("window.stopped"));
+    }
+
+    private void find() {
+        TypedWants typed = new TypedWants(
+                stall.getText(),
+                down.getText(),
+                downAt.getText(),
+                roll.getText(),
+                rollAt.getText(),
+                String.valueOf(trim.getSelectedItem()),
+                help.isSelected(),
+                loop.isSelected(),
+                name.getText());
+        TypedWants.Outcome read = typed.read(session.model(), session.pack());
+        if (read instanceof TypedWants.Wrong wrong) {
+            state.setText(Sentence.broken(session.say(wrong.note())));
+            return;
+        }
+        FindQuestion question = ((TypedWants.Asked) read).question();
+        Compared.Open open = Compared.Open.of(session);
+        busy(true);
+        state.setText(desk.say("window.working"));
+        work.begin(
+                () -> new FindStudy(new MeasuredSections(), Bands.load())
+                        .find(open.project().model(), open.airfoils(), question),
+                result -> show(result, open),
+                fault -> {
+                    busy(false);
+                    state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
+                });
+    }
+
+    private void show(FindResult result, Compared.Open open) {
+        busy(false);
+        boolean any = !result.proposed().isEmpty() || !result.sticks().isEmpty();
+        found = any ? Optional.of(result) : Optional.empty();
+        tried = List.of();
+        state.setText(desk.say(result.isMet() ? "window.wants.met" : any ? "window.wants.near" : "window.wants.none"));
+        answer.show(FindDocument.of(
+                result,
+                () -> new FindCharts(desk.words()),
+                new Block.Enclosed(open.fileName(), open.project().text())));
+        changed();
+    }
+
+    /** Puts what was found into the model, and to hand. */
+    private void tryOn() {
+        FindResult result = found.orElseThrow();
+        Optional<ModelCopy> copy = Optional.of(new ModelCopy(session.document().text().text()));
+        List<List<String>> names = new ArrayList<>();
+        for (SetUp setUp : result.proposed()) {
+            copy = copy.flatMap(c -> c.with(setUp, ""));
+            names.add(List.of("set-ups", setUp.name()));
+        }
+        for (Stick stick : result.sticks()) {
+            copy = copy.flatMap(c -> c.with(stick, ""));
+            names.add(List.of("sticks", stick.name()));
+        }
+        Optional<String> refused = session.apply(copy.map(c -> new ModelText(c.text())));
+        if (refused.isPresent()) {
+            state.setText(Sentence.broken(refused.get()));
+            return;
+        }
+        tried = List.copyOf(names);
+        result.proposed().stream().findFirst().ifPresent(setUp -> session.take(setUp.name()));
+        state.setText(desk.say("window.wants.tried"));
+        changed();
+        window.go(0);
+    }
+
+    private void takeOver() {
+        tried = List.of();
+        found = Optional.empty();
+        state.setText(desk.say("window.wants.taken"));
+        changed();
+    }
+
+    private void drop() {
+        Optional<ModelText> text = Optional.of(session.document().text());
+        for (List<String> path : tried) {
+            text = text.flatMap(t -> t.without(path));
+        }
+        Optional<String> refused = tried.isEmpty() ? Optional.empty() : session.apply(text);
+        tried = List.of();
+        found = Optional.empty();
+        answer.clear();
+        state.setText(refused.orElse(desk.say("window.wants.dropped")));
+        changed();
+    }
+}
