@@ -93,11 +93,14 @@ final class ComparePage implements Page {
         work.begin(
                 () -> {
                     Compared compared = task.run();
-                    List<HandView.Shot> shots =
-                            new Charts(desk.words(), compared.page().besideSpeed())
-                                    .onScreen(compared.comparison(), compared.comparison().packs().get(0)).stream()
-                                            .map(ink::shot)
-                                            .toList();
+                    List<HandView.Shot> shots = new Charts(
+                                    desk.words(), compared.page().besideSpeed())
+                                    .onScreen(
+                                            compared.comparison(),
+                                            compared.comparison().packs().get(0))
+                                    .stream()
+                                    .map(ink::shot)
+                                    .toList();
                     return new Ready(compared, shots);
                 },
                 ready -> show(asked, ready),
@@ -107,7 +110,8 @@ final class ComparePage implements Page {
     private void show(Asked asked, Ready ready) {
         shown = Optional.of(asked);
         found = Optional.of(ready.compared());
-        state.setText(desk.say("window.compare.of", asked.model().name(), asked.pack().name()));
+        state.setText(
+                desk.say("window.compare.of", asked.model().name(), asked.pack().name()));
         text.show(ready.compared().document());
         charts.removeAll();
         ready.shots().forEach(shot -> {

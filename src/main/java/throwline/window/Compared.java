@@ -51,11 +51,14 @@ record Compared(Comparison comparison, Document document, Page page) {
             Comparison found = new ComparisonStudy(new MeasuredSections(), Bands.load())
                     .compare(open.project().model(), open.airfoils(), packs);
             Page page = Page.of(COLUMNS, true, false, open.project().display());
-            CompareAnswer answer =
-                    new CompareAnswer(found, open.project().assumed(), open.project().notes());
+            CompareAnswer answer = new CompareAnswer(
+                    found, open.project().assumed(), open.project().notes());
             Document document = CompareDocument.of(
                     List.of(new CompareDocument.Compared(
-                            answer, open.airfoils(), open.fileName(), open.project().text())),
+                            answer,
+                            open.airfoils(),
+                            open.fileName(),
+                            open.project().text())),
                     () -> new Charts(words, page.besideSpeed()),
                     new Figures(page, words));
             return new Compared(found, document, page);
@@ -69,10 +72,7 @@ record Compared(Comparison comparison, Document document, Page page) {
      * @param airfoils that it names
      * @param fileName of its file
      */
-    record Open(
-            throwline.input.ReadModel.Project project,
-            throwline.section.AirfoilLibrary airfoils,
-            String fileName) {
+    record Open(throwline.input.ReadModel.Project project, throwline.section.AirfoilLibrary airfoils, String fileName) {
 
         static Open of(Session session) {
             ModelDocument document = session.document();

@@ -119,7 +119,8 @@ final class ComparisonTable extends JTable {
         for (int i = 0; i < comparison.groups().size(); i++) {
             ComparisonTable table = new ComparisonTable(desk, figures, comparison, i);
             for (int column = 0; column < table.getColumnCount(); column++) {
-                text.append(column == 0 ? "" : "\t").append(table.getColumnName(column).strip());
+                text.append(column == 0 ? "" : "\t")
+                        .append(table.getColumnName(column).strip());
             }
             text.append('\n');
             for (int row = 0; row < table.getRowCount(); row++) {
@@ -167,7 +168,8 @@ final class ComparisonTable extends JTable {
                 JTable table, Object value, boolean selected, boolean focus, int row, int column) {
             super.getTableCellRendererComponent(table, value, selected, focus, row, column);
             Row line = rows.get(row);
-            boolean quiet = column > 0 && column <= line.quiet().size() && line.quiet().get(column - 1);
+            boolean quiet =
+                    column > 0 && column <= line.quiet().size() && line.quiet().get(column - 1);
             setFont(getFont().deriveFont(line.main() && column > 0 && !quiet ? Font.BOLD : Font.PLAIN));
             if (!selected) {
                 setForeground(line.main() && !quiet ? UIManager.getColor("Table.foreground") : Look.quiet());

@@ -41,7 +41,9 @@ final class DocumentPane {
     void show(Document document) {
         int place = scroll.getVerticalScrollBar().getValue();
         column.removeAll();
-        document.under().forEach(line -> text.append("<p>").append(escaped(figures.show(line))).append("</p>"));
+        document.under()
+                .forEach(line ->
+                        text.append("<p>").append(escaped(figures.show(line))).append("</p>"));
         document.blocks().forEach(block -> block(block, 3));
         flush();
         column.revalidate();
@@ -66,7 +68,10 @@ final class DocumentPane {
         } else if (block instanceof Block.Paragraph paragraph) {
             paragraph(paragraph);
         } else if (block instanceof Block.Checks checks) {
-            checks.items().forEach(item -> text.append("<p>\u2610 ").append(escaped(figures.show(item))).append("</p>"));
+            checks.items()
+                    .forEach(item -> text.append("<p>\u2610 ")
+                            .append(escaped(figures.show(item)))
+                            .append("</p>"));
         } else if (block instanceof Table table) {
             table(table);
         } else if (block instanceof Comparison comparison) {
@@ -90,9 +95,8 @@ final class DocumentPane {
 
     private void paragraph(Block.Paragraph paragraph) {
         boolean danger = paragraph.role() == Role.DANGER;
-        String color = danger
-                ? String.format("color:#%06x;", desk.look().danger().getRGB() & 0xFFFFFF)
-                : "";
+        String color =
+                danger ? String.format("color:#%06x;", desk.look().danger().getRGB() & 0xFFFFFF) : "";
         text.append("<p style='margin:0 0 4px 0;").append(color).append("'>");
         String lead = figures.show(paragraph.lead());
         if (!lead.isEmpty()) {
@@ -103,14 +107,17 @@ final class DocumentPane {
 
     private void table(Table table) {
         text.append("<table cellpadding='2' cellspacing='0'><tr>");
-        table.columns().forEach(head -> text.append("<td><b>")
-                .append(escaped(figures.show(head.head())))
-                .append("</b></td>"));
+        table.columns()
+                .forEach(head -> text.append("<td><b>")
+                        .append(escaped(figures.show(head.head())))
+                        .append("</b></td>"));
         text.append("</tr>");
         for (Table.Row row : table.rows()) {
             text.append("<tr>");
             if (row instanceof Table.Cells cells) {
-                cells.cells().forEach(cell -> cell(cell.lines().stream().map(figures::show).toList()));
+                cells.cells()
+                        .forEach(cell ->
+                                cell(cell.lines().stream().map(figures::show).toList()));
             } else if (row instanceof Table.Band band) {
                 cell(List.of(figures.show(band.text())));
             } else if (row instanceof Table.Remark remark) {
@@ -124,7 +131,8 @@ final class DocumentPane {
 
     private void cell(List<String> lines) {
         text.append("<td valign='top'>")
-                .append(String.join("<br>", lines.stream().map(DocumentPane::escaped).toList()))
+                .append(String.join(
+                        "<br>", lines.stream().map(DocumentPane::escaped).toList()))
                 .append("&nbsp;&nbsp;</td>");
     }
 
@@ -155,7 +163,9 @@ final class DocumentPane {
 
         @Override
         public java.awt.Dimension getPreferredSize() {
-            int width = getParent() == null ? UIScale.scale(600) : Math.max(UIScale.scale(200), getParent().getWidth() - 12);
+            int width = getParent() == null
+                    ? UIScale.scale(600)
+                    : Math.max(UIScale.scale(200), getParent().getWidth() - 12);
             setSize(width, Short.MAX_VALUE);
             return new java.awt.Dimension(width, super.getPreferredSize().height);
         }

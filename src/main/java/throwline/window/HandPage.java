@@ -167,7 +167,8 @@ final class HandPage implements Page {
     private void how(int column) {
         int row = numbers.chosenRow();
         shown.filter(view -> row >= 0)
-                .ifPresent(view -> FactsDialog.show(page, desk, figures, view.rows(), new FactsDialog.At(0, row, column)));
+                .ifPresent(
+                        view -> FactsDialog.show(page, desk, figures, view.rows(), new FactsDialog.At(0, row, column)));
     }
 
     private void said(Optional<String> refused) {

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import throwline.model.SetUp;
 import throwline.report.document.Comparison;
+import throwline.study.SetUpResult;
 
 /**
  * An answer made ready to be shown: letters and pictures only, so that showing it takes no time.
@@ -16,6 +17,7 @@ import throwline.report.document.Comparison;
  * @param against name of the set-up in the last column; empty for none
  * @param pictures in order
  * @param rows what the lines were made from
+ * @param result what the rows were made from
  */
 record HandView(
         long number,
@@ -25,7 +27,8 @@ record HandView(
         List<Line> lines,
         String against,
         List<Shot> pictures,
-        Comparison rows) {
+        Comparison rows,
+        SetUpResult result) {
 
     HandView {
         inShort = List.copyOf(inShort);

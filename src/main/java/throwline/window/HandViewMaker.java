@@ -63,7 +63,8 @@ final class HandViewMaker {
                 lines(said.rows(), figures, answer.bandsComeLater()),
                 against.map(other -> other.setUp().name()).orElse(""),
                 shots,
-                said.rows());
+                said.rows(),
+                answer.now());
     }
 
     private static HandView.Said said(Paragraph paragraph, Figures figures) {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JFrame;
@@ -41,6 +42,9 @@ final class MainWindow {
     private final JButton undo;
     private final JButton redo;
     private List<Page> pages = List.of();
+    private Consumer<HandView> shown = view -> {};
+    private long painted;
+    private long paintedAll;
 
     MainWindow(Desk desk, Program program) {
         this.desk = desk;
@@ -195,6 +199,22 @@ final class MainWindow {
     /** Numbers have come. */
     void show(HandView view) {
         pages.forEach(page -> page.show(view));
+        shown.accept(view);
+        // What is posted now runs once what was shown is painted.
+        SwingUtilities.invokeLater(() -> {
+            painted = System.nanoTime();
+            paintedAll = view.finished() ? painted : paintedAll;
+        });
+    }
+
+    /** Tells whoever measures what is shown. */
+    void onShown(Consumer<HandView> listener) {
+        shown = listener;
+    }
+
+    /** When numbers were last painted, or all of them, by the clock of {@link System#nanoTime}. */
+    long paintedAt(boolean all) {
+        return all ? paintedAll : painted;
     }
 
     /** A calculation failed: said once, and the window stays. */

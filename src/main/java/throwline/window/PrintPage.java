@@ -120,7 +120,7 @@ final class PrintPage implements Page {
     void write(String what, Path folder) {
         desk.settings().put("folder", folder.toString());
         Compared.Task task = Compared.Task.of(desk.words(), session, true);
-        Size.Paper on = Size.Paper.values()[Math.max(0, paper.getSelectedIndex())];
+        Size.Paper on = "Letter".equals(paper.getSelectedItem()) ? Size.Paper.LETTER : Size.Paper.A4;
         Callable<List<ReportFile>> files = () -> files(what, task.run(), on);
         busy(true);
         state.setText(desk.say("window.working"));
@@ -138,8 +138,8 @@ final class PrintPage implements Page {
             return new Sheets(compared.page(), desk.words(), on).files(answer);
         }
         if (what.equals("page")) {
-            return List.of(ReportFile.of(
-                    "set-ups.html", PageView.html(compared.document(), compared.page(), desk.words())));
+            return List.of(
+                    ReportFile.of("set-ups.html", PageView.html(compared.document(), compared.page(), desk.words())));
         }
         return new Charts(desk.words(), compared.page().besideSpeed())
                 .draw(compared.comparison(), packs.get(0), PictureFormats.PNG_AND_SVG);
@@ -168,7 +168,8 @@ final class PrintPage implements Page {
             state.setText(Sentence.broken(desk.say("window.disk.full", failed.get())));
             return;
         }
-        List<String> names = new ArrayList<>(files.stream().map(ReportFile::name).toList());
+        List<String> names =
+                new ArrayList<>(files.stream().map(ReportFile::name).toList());
         state.setText(Sentence.broken(desk.say("window.print.done", folder, String.join(", ", names))));
         written = names.stream()
                 .filter(name -> name.equals(BENCH) || (!names.contains(BENCH) && name.equals(names.get(0))))

@@ -180,6 +180,10 @@ final class Program {
         return session;
     }
 
+    MainWindow window() {
+        return window;
+    }
+
     ExecutorService background() {
         return background;
     }

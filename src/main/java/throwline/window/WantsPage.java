@@ -16,8 +16,8 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import throwline.input.ModelText;
 import throwline.input.ModelCopy;
+import throwline.input.ModelText;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.report.answer.FindDocument;
@@ -90,8 +90,14 @@ final class WantsPage implements Page {
         column.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
         column.add(new JLabel(Sentence.broken(desk.say("window.wants.intro"))));
         column.add(new Line(desk).named("window.wants.stall", stall).far());
-        column.add(new Line(desk).named("window.wants.down", down).named("window.wants.at", downAt).far());
-        column.add(new Line(desk).named("window.wants.roll", roll).named("window.wants.at", rollAt).far());
+        column.add(new Line(desk)
+                .named("window.wants.down", down)
+                .named("window.wants.at", downAt)
+                .far());
+        column.add(new Line(desk)
+                .named("window.wants.roll", roll)
+                .named("window.wants.at", rollAt)
+                .far());
         column.add(new Line(desk).named("window.wants.trim", trim).far());
         help.setText(desk.say("window.wants.help"));
         help.setName("want.help");
@@ -101,7 +107,10 @@ final class WantsPage implements Page {
         column.add(loop);
         name.setText(desk.say("window.wants.name.usual"));
         column.add(new Line(desk).named("window.wants.name", name).far());
-        column.add(new Line(desk).button("window.wants.find", e -> find()).with(stop).far());
+        column.add(new Line(desk)
+                .button("window.wants.find", e -> find())
+                .with(stop)
+                .far());
         progress.setIndeterminate(true);
         column.add(progress);
         column.add(state);
@@ -192,7 +201,8 @@ final class WantsPage implements Page {
     /** Puts what was found into the model, and to hand. */
     private void tryOn() {
         FindResult result = found.orElseThrow();
-        Optional<ModelCopy> copy = Optional.of(new ModelCopy(session.document().text().text()));
+        Optional<ModelCopy> copy =
+                Optional.of(new ModelCopy(session.document().text().text()));
         List<List<String>> names = new ArrayList<>();
         for (SetUp setUp : result.proposed()) {
             copy = copy.flatMap(c -> c.with(setUp, ""));

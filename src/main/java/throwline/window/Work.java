@@ -21,7 +21,6 @@ final class Work {
         stop();
         Thread thread = new Thread(() -> run(work, done, failed), "long work");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         running = Optional.of(thread);
         thread.start();
     }

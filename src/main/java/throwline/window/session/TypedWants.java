@@ -83,9 +83,8 @@ public record TypedWants(
     private FindQuestion question(Model model, Pack pack) throws Unread {
         Optional<Double> stallSpeed = amount(stall, Dimension.SPEED);
         Optional<Double> angle = amount(down, Dimension.ANGLE);
-        Optional<WantedDescent> descent = angle.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new WantedDescent(angle.get(), needed(downAt)));
+        Optional<WantedDescent> descent =
+                angle.isEmpty() ? Optional.empty() : Optional.of(new WantedDescent(angle.get(), needed(downAt)));
         Optional<Double> rate = amount(roll, Dimension.ANGULAR_RATE);
         Optional<WantedRoll> rolling =
                 rate.isEmpty() ? Optional.empty() : Optional.of(new WantedRoll(rate.get(), needed(rollAt)));
