@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -145,7 +146,15 @@ final class HandPage implements Page {
         middle.add(table, BorderLayout.CENTER);
         JLabel key = new JLabel(desk.say("window.hand.close.key"));
         key.setForeground(Look.quiet());
-        middle.add(key, BorderLayout.SOUTH);
+        JCheckBox all = new JCheckBox(
+                desk.say("window.hand.all"), desk.settings().get("all").equals("yes"));
+        all.setName("all");
+        numbers.showAll(all.isSelected());
+        all.addActionListener(e -> {
+            desk.settings().put("all", all.isSelected() ? "yes" : "");
+            numbers.showAll(all.isSelected());
+        });
+        middle.add(new Line(desk).with(key).far().with(all), BorderLayout.SOUTH);
         return middle;
     }
 

@@ -56,6 +56,7 @@ record HandView(
      * @param against of the other set-up
      * @param working true while it is being worked out
      * @param close true where the two cannot be told apart
+     * @param deep true for what only those read who ask for all
      */
     record Line(
             int row,
@@ -65,7 +66,8 @@ record HandView(
             String likely,
             String against,
             boolean working,
-            boolean close) {}
+            boolean close,
+            boolean deep) {}
 
     /**
      * A picture.

@@ -8,6 +8,7 @@ import throwline.model.Model;
 import throwline.report.Page;
 import throwline.report.answer.HandAnswer;
 import throwline.report.chart.Charts;
+import throwline.report.document.Block.Depth;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Comparison;
 import throwline.report.document.Figures;
@@ -90,7 +91,8 @@ final class HandViewMaker {
                                 "",
                                 shown(texts, 1, figures),
                                 false,
-                                false));
+                                false,
+                                below.depth() == Depth.DETAIL || row.depth() == Depth.DETAIL));
                     }
                 });
             }
@@ -108,10 +110,7 @@ final class HandViewMaker {
         String likely = working || (bandsComeLater && band.isPresent())
                 ? ""
                 : band.map(below -> shown(below.cells().get(0), 0, figures)).orElse("");
-        boolean close = cells.size() > 1
-                && cells.get(0).number().isPresent()
-                && cells.get(0).role() == Role.QUIET
-                && cells.get(1).role() == Role.QUIET;
+        boolean close = cells.size() > 1 && isClose(cells.get(0), cells.get(1));
         return new HandView.Line(
                 index,
                 true,
@@ -120,11 +119,19 @@ final class HandViewMaker {
                 likely,
                 cells.size() > 1 ? shown(cells.get(1), figures) : "",
                 working,
-                close);
+                close,
+                row.depth() == Depth.DETAIL);
     }
 
     private String shown(Comparison.Cell cell, Figures figures) {
         return isWorking(cell) ? words.say("window.working") : figures.show(cell.text());
+    }
+
+    private static boolean isClose(Comparison.Cell cell, Comparison.Cell other) {
+        return cell.number()
+                .filter(Comparison.Measured::drawn)
+                .flatMap(own -> other.number().filter(number -> own.known().tooCloseTo(number.known())))
+                .isPresent();
     }
 
     private static boolean isWorking(Comparison.Cell cell) {

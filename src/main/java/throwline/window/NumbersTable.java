@@ -17,10 +17,12 @@ final class NumbersTable extends JTable {
     private static final long serialVersionUID = 1;
 
     private static final int LINE = 19;
-    private static final int[] WIDTHS = {152, 118, 114, 112};
+    private static final int[] WIDTHS = {180, 116, 98, 102};
 
     private final transient Desk desk;
+    private transient List<HandView.Line> every = List.of();
     private transient List<HandView.Line> lines = List.of();
+    private boolean all;
     private String against = "";
 
     NumbersTable(Desk desk) {
@@ -51,9 +53,22 @@ final class NumbersTable extends JTable {
         }
     }
 
+    /** Shows all lines, or those that are read first. */
+    void showAll(boolean wanted) {
+        all = wanted;
+        lines = chosen();
+        ((Model) getModel()).fireTableDataChanged();
+    }
+
+    private List<HandView.Line> chosen() {
+        return every.stream().filter(line -> all || !line.deep()).toList();
+    }
+
     void show(HandView view) {
-        boolean same = lines.size() == view.lines().size();
-        lines = view.lines();
+        every = view.lines();
+        List<HandView.Line> wanted = chosen();
+        boolean same = lines.size() == wanted.size();
+        lines = wanted;
         if (!against.equals(view.against())) {
             against = view.against();
             getColumnModel().getColumn(3).setHeaderValue(against);

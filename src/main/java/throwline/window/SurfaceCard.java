@@ -2,6 +2,7 @@ package throwline.window;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
@@ -93,6 +94,8 @@ final class SurfaceCard extends JPanel {
         head.add(Box.createHorizontalGlue());
         typed.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, desk.say("window.hand.type.hint"));
         typed.setMaximumSize(typed.getPreferredSize());
+        typed.setMinimumSize(typed.getPreferredSize());
+        stands.setMinimumSize(new Dimension(10, 10));
         typed.addActionListener(e -> {
             Optional<String> refused = session.type(name(), typed.getText());
             said(refused);

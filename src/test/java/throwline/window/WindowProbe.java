@@ -69,6 +69,7 @@ class WindowProbe {
         soak(window);
         Files.createDirectories(Path.of("target/window"));
         Files.writeString(Path.of("target/window/probe.txt"), told.toString());
+        OpenWindow.on(() -> window.session().save());
         window.close();
         assertThat(window.faults).isEmpty();
     }
