@@ -2,6 +2,7 @@ package throwline.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -79,6 +80,11 @@ public final class CommandLineProgram {
         } catch (Error e) {
             return faults.internal(e);
         }
+    }
+
+    /** All commands with their options and help, for what an installed program says about itself. */
+    CommandLine described() {
+        return commandLine(new String[0], new Faults(context), new PrintWriter(Writer.nullWriter()));
     }
 
     private CommandLine commandLine(String[] arguments, Faults faults, PrintWriter help) {
