@@ -36,11 +36,21 @@ final class InstalledTexts {
     private static String manual(CommandLine line, String version) {
         StringBuilder page = new StringBuilder();
         page.append(".TH THROWLINE 1 \"\" \"throwline ").append(version).append("\" \"User Commands\"\n");
-        page.append(".SH NAME\n").append(NAME).append(" \\- ").append(what(line)).append('\n');
-        page.append(".SH SYNOPSIS\n.nf\n").append(typed(line.getUsageMessage(Ansi.OFF))).append(".fi\n");
+        page.append(".SH NAME\n")
+                .append(NAME)
+                .append(" \\- ")
+                .append(what(line))
+                .append('\n');
+        page.append(".SH SYNOPSIS\n.nf\n")
+                .append(typed(line.getUsageMessage(Ansi.OFF)))
+                .append(".fi\n");
         page.append(".SH COMMANDS\n");
         for (Map.Entry<String, CommandLine> command : line.getSubcommands().entrySet()) {
-            page.append(".SS ").append(NAME).append(' ').append(command.getKey()).append("\n.nf\n");
+            page.append(".SS ")
+                    .append(NAME)
+                    .append(' ')
+                    .append(command.getKey())
+                    .append("\n.nf\n");
             page.append(typed(command.getValue().getUsageMessage(Ansi.OFF))).append(".fi\n");
         }
         return page.toString();
