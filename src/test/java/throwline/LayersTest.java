@@ -21,6 +21,9 @@ class LayersTest {
 
     private static final String[] BELOW_STUDY = {
         "throwline.sizing..",
+        "throwline.correction..",
+        "throwline.logs..",
+        "throwline.notes..",
         "throwline.flight..",
         "throwline.power..",
         "throwline.liftingline..",
@@ -51,6 +54,10 @@ class LayersTest {
             .definedBy("throwline.input..")
             .layer("sizing")
             .definedBy("throwline.sizing..")
+            .layer("correction")
+            .definedBy("throwline.correction..")
+            .layer("notes")
+            .definedBy("throwline.notes..")
             .layer("flight")
             .definedBy("throwline.flight..")
             .layer("power")
@@ -86,6 +93,8 @@ class LayersTest {
             .whereLayer("input")
             .mayOnlyBeAccessedByLayers("cli", "window", "validation")
             .whereLayer("sizing")
+            .mayOnlyBeAccessedByLayers("study", "report", "cli", "window")
+            .whereLayer("correction")
             .mayOnlyBeAccessedByLayers("study", "report", "cli", "window")
             .whereLayer("flight")
             .mayOnlyBeAccessedByLayers("sizing", "study", "validation", "report")

@@ -1,5 +1,6 @@
 package throwline.study;
 
+import java.util.List;
 import java.util.Optional;
 import throwline.flight.StartingMix;
 
@@ -13,7 +14,9 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
         /** The stated accuracy of a published method. */
         METHOD,
         /** Common practice, no source. */
-        ASSUMED
+        ASSUMED,
+        /** Flights of this very model. */
+        FLOWN
     }
 
     /**
@@ -25,8 +28,15 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
      * @param basis what the band rests on
      * @param shared share of the band's half-width that set-ups of one model have in common, 0 to 1: what makes one of them
      *     too large makes the other too large as well, in proportion to its band
+     * @param learnt what it was before flights of the model put it right; empty where none did
      */
-    record Known(double value, double low, double high, Basis basis, double shared) implements Headline {
+    record Known(double value, double low, double high, Basis basis, double shared, Optional<FromFlights> learnt)
+            implements Headline {
+
+        /** A number that no flight put right. */
+        public Known(double value, double low, double high, Basis basis, double shared) {
+            this(value, low, high, basis, shared, Optional.empty());
+        }
 
         /** A number that has no error in common with others. */
         public Known(double value, double low, double high, Basis basis) {
@@ -41,7 +51,13 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
 
         /** This number and its band times a positive factor. */
         public Known times(double factor) {
-            return new Known(factor * value, factor * low, factor * high, basis, shared);
+            return new Known(
+                    factor * value,
+                    factor * low,
+                    factor * high,
+                    basis,
+                    shared,
+                    learnt.map(before -> before.times(factor)));
         }
 
         /** True where a change may go either way: its band holds zero. */
@@ -56,7 +72,8 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
 
         /** This number with a band wider by a factor, at least 1. */
         public Known wider(double factor) {
-            return new Known(value, value - factor * (value - low), value + factor * (high - value), basis, shared);
+            return new Known(
+                    value, value - factor * (value - low), value + factor * (high - value), basis, shared, learnt);
         }
 
         /**
@@ -65,6 +82,9 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
          * other.
          */
         public boolean tooCloseTo(Known other) {
+            if (learnt.isPresent() && other.learnt.isPresent()) {
+                return Math.abs(value - other.value) <= learnt.get().halfWidthOfDifference(other.learnt.get());
+            }
             Known less = value <= other.value ? this : other;
             Known more = value <= other.value ? other : this;
             double up = less.high - less.value;
@@ -73,6 +93,45 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
             double cancelled = common * (up - down);
             double own = (1 - common * common) * (up * up + down * down);
             return more.value - less.value <= Math.sqrt(cancelled * cancelled + own);
+        }
+    }
+
+    /**
+     * What a number was before flights put it right, and how its error goes with those of other numbers.
+     *
+     * @param value before, in SI units
+     * @param low before
+     * @param high before
+     * @param flown true where its own set-up was flown; false where it follows from flights of others
+     * @param errors standard deviations along directions that all numbers of a model share, in SI units
+     * @param own standard deviation that no other number shares
+     */
+    record FromFlights(double value, double low, double high, boolean flown, List<Double> errors, double own) {
+
+        /** Nine of ten normal errors lie inside so many standard deviations. */
+        private static final double NINE_OF_TEN = 1.6449;
+
+        public FromFlights {
+            errors = List.copyOf(errors);
+        }
+
+        FromFlights times(double factor) {
+            return new FromFlights(
+                    factor * value,
+                    factor * low,
+                    factor * high,
+                    flown,
+                    errors.stream().map(error -> factor * error).toList(),
+                    factor * own);
+        }
+
+        /** Half-width of the band of a difference. */
+        double halfWidthOfDifference(FromFlights other) {
+            double sum = own * own + other.own * other.own;
+            for (int i = 0; i < errors.size(); i++) {
+                sum += Math.pow(errors.get(i) - other.errors.get(i), 2);
+            }
+            return NINE_OF_TEN * Math.sqrt(sum);
         }
     }
 

@@ -167,8 +167,9 @@ final class SetUpAnswer {
                         Stall.APPROACH * stall.onsetSpeed()));
         steady.ifPresent(a -> {
             numbers.putAll(ofDescent(speed, around(DESCENT_ANGLE, a.descentAngle())));
-            numbers.put(ELEVATOR, around(ELEVATOR, a.elevator()));
-            numbers.put(ELEVATOR_CHANGE, change(a, reference));
+            Headline change = change(a, reference);
+            numbers.put(ELEVATOR, elevator(a.elevator(), change));
+            numbers.put(ELEVATOR_CHANGE, change);
         });
         numbers.put(BEST_GLIDE_RATIO, bestGlide(sweep));
         numbers.put(
@@ -206,6 +207,15 @@ final class SetUpAnswer {
                         angle.basis(),
                         angle.shared())
                 : new Headline.Unknown("why.not-found");
+    }
+
+    /**
+     * The elevator of a set-up is that of the reference and the change to it: nobody knows it better than the change. With
+     * bands that are no narrower than those of the change, place and change cannot contradict each other (methods manual 16.1).
+     */
+    private Headline elevator(double place, Headline change) {
+        double half = change instanceof Headline.Known known ? known.value() - known.low() : 0;
+        return around(ELEVATOR, place, place - half, place + half);
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {

@@ -56,6 +56,11 @@ public record SetUpResult(
         return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, notes);
     }
 
+    /** The same with numbers and a sweep that flights put right. */
+    SetUpResult with(HeadlineNumbers learnt, List<SpeedPoint> flown) {
+        return new SetUpResult(setUp, learnt, firstStall, flown, load, servos, field, notes);
+    }
+
     /** The number of a quantity that has one a set-up; roll rates are asked for by stick. */
     public Headline number(FlightQuantity quantity) {
         return headlines.number(quantity);

@@ -1,0 +1,86 @@
+package throwline.correction;
+
+/** What each kind of note should read at a state, for one set-up with one pack on one day. Methods manual 20.3. */
+public final class Expected {
+
+    /** A path over the ground is not worked out for a slower ground speed than this, m/s. */
+    private static final double SLOWEST = 0.5;
+
+    private final Flying flying;
+    private final DayFactors day;
+
+    /**
+     * @param flying the set-up
+     * @param day the flight
+     */
+    public Expected(Flying flying, DayFactors day) {
+        this.flying = flying;
+        this.day = day;
+    }
+
+    /**
+     * Ground speed at the stall, m/s.
+     *
+     * @param ahead headwind for each m/s of wind: 1 into it, -1 with it, 0 where it cancels
+     */
+    public Expectation stallOverGround(double ahead) {
+        return x -> flying.stallSpeed(x, x[day.density()]) - ahead * x[day.wind()];
+    }
+
+    /** Airspeed at the stall, m/s. */
+    public Expectation stall() {
+        return x -> flying.stallSpeed(x, x[day.density()]);
+    }
+
+    /**
+     * Height lost per second, m/s.
+     *
+     * @param speed place of the logarithm of airspeed
+     */
+    public Expectation sink(int speed) {
+        return x -> {
+            double v = Math.exp(x[speed]);
+            return v * Math.sin(flying.descentAngle(x, v, x[day.density()]));
+        };
+    }
+
+    /** Ground speed in a glide, m/s. */
+    public Expectation overGround(int speed, double ahead) {
+        return x -> {
+            double v = Math.exp(x[speed]);
+            return v * Math.cos(flying.descentAngle(x, v, x[day.density()])) - ahead * x[day.wind()];
+        };
+    }
+
+    /** Logarithm of height lost over distance gone. */
+    public Expectation path(int speed, double ahead) {
+        return x -> {
+            double v = Math.exp(x[speed]);
+            double angle = flying.descentAngle(x, v, x[day.density()]);
+            double along = Math.max(SLOWEST, v * Math.cos(angle) - ahead * x[day.wind()]);
+            return Math.log(v * Math.sin(angle) / along);
+        };
+    }
+
+    /** Elevator, rad. */
+    public Expectation elevator(int speed) {
+        return x -> flying.elevator(x, Math.exp(x[speed]), x[day.density()]);
+    }
+
+    /**
+     * Time of rolls at full stick, s.
+     *
+     * @param stick its name
+     * @param rolls how many
+     * @param speed place of the logarithm of airspeed
+     * @param start time until the roll is steady, s
+     */
+    public Expectation rollTime(String stick, double rolls, int speed, double start) {
+        return x -> 2 * Math.PI * rolls / flying.rollRate(x, stick, Math.exp(x[speed])) + start;
+    }
+
+    /** Logarithm of the roll rate. */
+    public Expectation rollRate(String stick, int speed) {
+        return x -> Math.log(flying.rollRate(x, stick, Math.exp(x[speed])));
+    }
+}

@@ -1,0 +1,92 @@
+package throwline.study;
+
+import java.util.List;
+import java.util.Optional;
+import throwline.correction.Doubt;
+
+/**
+ * What the flights of a model told, and its numbers after them.
+ *
+ * @param before the comparison before any flight
+ * @param after the same with what was learnt
+ * @param flights how many counted
+ * @param measurements how many of their notes counted
+ * @param lastDate date of the last flight that counted; empty where none was told
+ * @param flown set-ups that were flown
+ * @param doubts what contradicts the rest, the worst first
+ * @param oneWay true where several contradict it in one direction
+ * @param wider factor on all bands after, where the notes scatter more than expected
+ * @param winds winds as told and as the flights have it
+ * @param unused notes of which nothing is predicted, so that they do not count yet
+ * @param changed set-ups that stood otherwise on a day that was flown
+ * @param next what to measure next
+ * @param surprises rows that moved by more than their half-width
+ */
+public record Learnt(
+        Comparison before,
+        Comparison after,
+        int flights,
+        int measurements,
+        String lastDate,
+        List<String> flown,
+        List<Doubt> doubts,
+        boolean oneWay,
+        double wider,
+        List<WindFound> winds,
+        List<String> unused,
+        List<String> changed,
+        List<Advice> next,
+        List<String> surprises) {
+
+    public Learnt {
+        flown = List.copyOf(flown);
+        doubts = List.copyOf(doubts);
+        winds = List.copyOf(winds);
+        unused = List.copyOf(unused);
+        changed = List.copyOf(changed);
+        next = List.copyOf(next);
+        surprises = List.copyOf(surprises);
+    }
+
+    /**
+     * Wind of a day.
+     *
+     * @param day its name
+     * @param told headwind told, m/s
+     * @param found headwind that fits the notes, m/s
+     * @param sd standard deviation of that, m/s
+     * @param toldSd standard deviation of what was told, m/s
+     */
+    public record WindFound(String day, double told, double found, double sd, double toldSd) {}
+
+    /**
+     * A measurement that would tell most.
+     *
+     * @param what kind of measurement: a code
+     * @param setUp to be flown
+     * @param stick for rolls; empty for others
+     * @param quantity that it narrows
+     * @param of set-up whose number that is
+     * @param band half-width now: a share of the value, or rad
+     * @param then half-width that it would leave
+     * @param minutes effort
+     */
+    public record Advice(
+            String what,
+            String setUp,
+            String stick,
+            FlightQuantity quantity,
+            String of,
+            double band,
+            double then,
+            double minutes) {}
+
+    /** The numbers of a set-up with a pack after the flights. */
+    public Optional<SetUpResult> after(String pack, String setUp) {
+        return after.packs().stream()
+                .filter(p -> p.pack().name().equals(pack))
+                .flatMap(p -> p.setUps().stream())
+                .filter(r -> r.setUp().name().equals(setUp))
+                .findFirst();
+    }
+}
