@@ -29,6 +29,7 @@ final class Commands {
                 .with("compare", CompareCommand::new)
                 .with("fly", FlyCommand::new)
                 .with("find", FindCommand::new)
+                .with("learn", LearnCommand::new)
                 .with("wing", WingCommand::new)
                 .with("section", SectionCommand::new)
                 .with("check", CheckCommand::new)

@@ -2,6 +2,7 @@ package throwline.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -26,7 +27,10 @@ import throwline.report.document.Figures;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
+import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
+import throwline.study.Learnt;
+import throwline.study.Lessons;
 import throwline.units.Display;
 
 /** How each set-up of a model flies, side by side. */
@@ -40,6 +44,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Mixin
     private PackOption pack = new PackOption();
+
+    @Mixin
+    private FlightsOption flights = new FlightsOption();
 
     @Mixin
     private FolderOptions folder = new FolderOptions();
@@ -81,8 +88,11 @@ final class CompareCommand implements Callable<Integer> {
             Model model = project.model();
             AirfoilLibrary library = Airfoils.besides(models.get(i));
             context.terminal().progress(context.words().say("cli.compare.working", model.name()));
-            answers.add(
-                    new CompareAnswer(study.compare(model, library, packs.get(i)), project.assumed(), project.notes()));
+            Comparison plain = study.compare(model, library, packs.get(i));
+            Optional<Learnt> learnt =
+                    flights.learn(context, models.get(i), plain, library).map(Lessons::learnt);
+            answers.add(new CompareAnswer(
+                    learnt.map(Learnt::after).orElse(plain), project.assumed(), project.notes(), learnt));
         }
         Document document = document(projects, answers);
         folder.write(context, () -> files(projects, answers, document));

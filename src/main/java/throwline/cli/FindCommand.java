@@ -101,7 +101,8 @@ final class FindCommand implements Callable<Integer> {
                                                 found.model(),
                                                 library,
                                                 result.pack(),
-                                                earlier))));
+                                                earlier,
+                                                plain -> Optional.empty()))));
         Document document = FindDocument.of(
                 result,
                 () -> new FindCharts(context.words()),

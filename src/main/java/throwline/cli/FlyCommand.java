@@ -2,6 +2,7 @@ package throwline.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,8 +23,11 @@ import throwline.report.document.Figures;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
+import throwline.study.ComparisonStudy;
+import throwline.study.FlyQuestion;
 import throwline.study.FlyResult;
 import throwline.study.FlyStudy;
+import throwline.study.Lessons;
 import throwline.units.Display;
 
 /** One set-up in depth. */
@@ -40,6 +44,9 @@ final class FlyCommand implements Callable<Integer> {
 
     @Mixin
     private PackOption pack = new PackOption();
+
+    @Mixin
+    private FlightsOption flights = new FlightsOption();
 
     @Mixin
     private FlyOptions asked = new FlyOptions();
@@ -64,11 +71,27 @@ final class FlyCommand implements Callable<Integer> {
         Model read = project.model();
         SetUp wanted = setUp.of(context, read);
         Pack with = pack.one(context, read);
+        FlyQuestion question = asked.question(context, read.tail());
+        Optional<Lessons> lessons = flights.areThere(model.file())
+                ? flights.learn(
+                        context,
+                        model.file(),
+                        new ComparisonStudy(new MeasuredSections(), Bands.load()).compare(read, library, List.of(with)),
+                        library)
+                : Optional.empty();
         FlyResult result = new FlyStudy(new MeasuredSections(), Bands.load())
-                .fly(read, library, with, wanted, asked.question(context, read.tail()));
+                .fly(
+                        read,
+                        library,
+                        with,
+                        wanted,
+                        question,
+                        glance -> lessons.map(l -> l.correction().apply(glance, with.name()))
+                                .orElse(glance));
         Page page = Context.filePage(project.display());
         Document document = FlyDocument.of(
                 result,
+                lessons.map(Lessons::learnt),
                 () -> new Charts(context.words(), page.besideSpeed()),
                 new Figures(page, context.words()),
                 () -> new FlyCharts(context.words()),
@@ -78,7 +101,8 @@ final class FlyCommand implements Callable<Integer> {
         form.answer(
                 context,
                 project.display(),
-                () -> new FlyJson(new Sentences(context.words(), Display.metric())).write(result),
+                () -> new FlyJson(new Sentences(context.words(), Display.metric()))
+                        .write(result, lessons.map(Lessons::learnt)),
                 document,
                 all.wanted());
         return ExitCode.of(result.glance().headlines().isComplete());

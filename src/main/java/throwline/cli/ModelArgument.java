@@ -15,6 +15,11 @@ final class ModelArgument {
     @Mixin
     private ShownUnits shown = new ShownUnits();
 
+    /** The file as it was named. */
+    String file() {
+        return file;
+    }
+
     /** The airfoils that the file may name. */
     NamedAirfoils airfoils() {
         return Airfoils.besides(file);

@@ -24,6 +24,9 @@ final class SheetCommand implements Callable<Integer> {
     @Mixin
     private PackOption pack = new PackOption();
 
+    @Mixin
+    private FlightsOption flights = new FlightsOption();
+
     @Option(names = "--out", required = true, paramLabel = "DIR", order = 30)
     private Path out = Path.of("");
 
@@ -43,7 +46,15 @@ final class SheetCommand implements Callable<Integer> {
         ReadModel.Project project = model.read(context, library);
         Optional<List<SheetEntry>> earlier = sheets.earlier(context);
         Pack with = pack.one(context, project.model());
-        SheetRun run = SheetRun.of(context, sheets, project.display(), project.model(), library, with, earlier);
+        SheetRun run = SheetRun.of(
+                context,
+                sheets,
+                project.display(),
+                project.model(),
+                library,
+                with,
+                earlier,
+                plain -> flights.learn(context, model.file(), plain, library));
         replace.write(context, out, run.files());
         context.terminal().progress("");
         context.terminal().answer(run.written(context, out) + "\n");

@@ -3,6 +3,7 @@ package throwline.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -15,6 +16,8 @@ import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
 import throwline.study.ComparisonStudy;
+import throwline.study.Learnt;
+import throwline.study.Lessons;
 import throwline.units.Display;
 
 /**
@@ -35,6 +38,7 @@ record SheetRun(List<ReportFile> files, boolean allFound) {
      * @param library its airfoils
      * @param pack the pack that the sheets are for; the other packs stand on the pocket card
      * @param earlier numbers of an earlier sheet, to mark what has changed; empty for none
+     * @param flights what flights tell of a comparison
      */
     static SheetRun of(
             Context context,
@@ -43,15 +47,17 @@ record SheetRun(List<ReportFile> files, boolean allFound) {
             Model model,
             AirfoilLibrary library,
             Pack pack,
-            Optional<List<SheetEntry>> earlier) {
+            Optional<List<SheetEntry>> earlier,
+            Function<Comparison, Optional<Lessons>> flights) {
         context.terminal().progress(context.words().say("cli.compare.working", model.name()));
         List<Pack> packs = Stream.concat(Stream.of(pack), model.packs().stream().filter(other -> !other.equals(pack)))
                 .toList();
         Comparison comparison =
                 new ComparisonStudy(new MeasuredSections(), Bands.load()).compare(model, library, packs);
+        Optional<Learnt> learnt = flights.apply(comparison).map(Lessons::learnt);
         context.terminal().progress(context.words().say("cli.compare.drawing"));
-        List<PackResult> found = comparison.packs();
-        SheetAnswer answer = new SheetAnswer(model, found.get(0), found.subList(1, found.size()), earlier);
+        List<PackResult> found = learnt.map(Learnt::after).orElse(comparison).packs();
+        SheetAnswer answer = new SheetAnswer(model, found.get(0), found.subList(1, found.size()), earlier, learnt);
         boolean all = answer.pack().setUps().stream()
                 .allMatch(setUp -> setUp.headlines().isComplete());
         return new SheetRun(options.files(context, display, answer), all);

@@ -84,7 +84,8 @@ public final class Aeroplane {
     }
 
     private double error(double[] state, Share share, int common, int own, int like, double likeness) {
-        double mine = likeness == 0 ? state[own] : likeness * state[like] + Math.sqrt(1 - likeness * likeness) * state[own];
+        double mine =
+                likeness == 0 ? state[own] : likeness * state[like] + Math.sqrt(1 - likeness * likeness) * state[own];
         return share.common() * state[common] + share.own() * mine;
     }
 

@@ -124,7 +124,8 @@ public final class Doubts {
                 .filter(doubt -> readings.stream().anyMatch(r -> r.source().equals(doubt.source())))
                 .toList();
         return doubts.size() > 1
-                && (doubts.stream().allMatch(d -> d.misses() > 0) || doubts.stream().allMatch(d -> d.misses() < 0));
+                && (doubts.stream().allMatch(d -> d.misses() > 0)
+                        || doubts.stream().allMatch(d -> d.misses() < 0));
     }
 
     /**

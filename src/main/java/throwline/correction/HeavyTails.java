@@ -70,7 +70,8 @@ final class HeavyTails {
             int source = sources.indexOf(factors.get(j).name());
             if (source >= 0) {
                 double off = state[j] - factors.get(j).mean();
-                squares[source] += (off * off + covariance[j][j]) / Math.pow(factors.get(j).sd(), 2);
+                squares[source] +=
+                        (off * off + covariance[j][j]) / Math.pow(factors.get(j).sd(), 2);
                 counts[source]++;
             }
         }

@@ -136,7 +136,8 @@ public final class MixtureUpdate {
         double best = all.stream().mapToDouble(Weighed::weight).max().orElseThrow();
         List<Weighed> kept =
                 all.stream().filter(one -> one.weight > best - NEGLIGIBLE).toList();
-        double sum = kept.stream().mapToDouble(one -> Math.exp(one.weight - best)).sum();
+        double sum =
+                kept.stream().mapToDouble(one -> Math.exp(one.weight - best)).sum();
         return kept.stream()
                 .map(one -> new Weighed(one.hypothesis, Math.exp(one.weight - best) / sum, one.update))
                 .toList();
@@ -183,8 +184,7 @@ public final class MixtureUpdate {
             List<String> names =
                     one.hypothesis.wrong().stream().map(sources::get).toList();
             names.forEach(name -> wrong.merge(name, one.weight, Double::sum));
-            parts.add(new Posterior.Part(
-                    names, one.weight, one.update.mean(), one.update.covariance()));
+            parts.add(new Posterior.Part(names, one.weight, one.update.mean(), one.update.covariance()));
         }
         Linearised before = Linearised.at(means, means, sds, given);
         List<Double> misses = IntStream.range(0, given.size())

@@ -131,9 +131,11 @@ public final class NotedReadings {
         if (noticed instanceof Noticed.Trim trim) {
             return trim(trim, flying, expected);
         }
-        if (noticed instanceof Noticed.Roll roll && !Double.isNaN(flying.predicted().rollPerSpeed(roll.stick()))) {
+        if (noticed instanceof Noticed.Roll roll
+                && !Double.isNaN(flying.predicted().rollPerSpeed(roll.stick()))) {
             int speed = speed(roll.told().source(), roll.speed(), flying, OTHER_SPEED);
-            double sd = MeasuringNoise.time(roll.told().toldBy()) / Math.sqrt(roll.told().times());
+            double sd = MeasuringNoise.time(roll.told().toldBy())
+                    / Math.sqrt(roll.told().times());
             sd = roll.told().giveOrTake().isPresent()
                     ? roll.told().giveOrTake().getAsDouble() / RowBand.NINE_OF_TEN
                     : sd;
@@ -162,8 +164,7 @@ public final class NotedReadings {
         String source = stall.told().source();
         if (read.airspeed().isPresent()) {
             double v = read.airspeed().getAsDouble();
-            int scale = factors.place(
-                    new Factor("airspeed sensor, " + day.name(), 0, SENSOR_SCALE, true));
+            int scale = factors.place(new Factor("airspeed sensor, " + day.name(), 0, SENSOR_SCALE, true));
             Expectation stalls = expected.stall();
             return List.of(new Reading(
                     source, v, MeasuringNoise.speed(stall.told(), v), x -> stalls.at(x) * Math.exp(x[scale])));
@@ -227,8 +228,7 @@ public final class NotedReadings {
         double stands = trim.elevator() + (trim.fromSetUp() ? fleet.elevator(day, trim.setUp()) : 0);
         double sd = MeasuringNoise.elevator(trim.told());
         double motor = trim.throttle() == Throttle.SHUT ? 0 : MOTOR_ON;
-        return List.of(new Reading(
-                trim.told().source(), stands, Math.hypot(sd, motor), expected.elevator(speed)));
+        return List.of(new Reading(trim.told().source(), stands, Math.hypot(sd, motor), expected.elevator(speed)));
     }
 
     /** Place of the logarithm of the speed that something was really flown at. */
@@ -237,7 +237,8 @@ public final class NotedReadings {
                 switch (flown.at()) {
                     case COMING_IN -> flying.predicted().approachSpeed();
                     case SLOW -> SLOW * flying.predicted().stallSpeed();
-                    case CRUISE -> CRUISE * fleet.reference(day).orElse(flying).predicted().stallSpeed();
+                    case CRUISE ->
+                        CRUISE * fleet.reference(day).orElse(flying).predicted().stallSpeed();
                     case TOLD -> flown.speed().orElseThrow();
                 };
         double known = flown.at() == FlownAt.TOLD ? sd / 2 : sd;

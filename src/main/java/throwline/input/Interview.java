@@ -206,7 +206,7 @@ public final class Interview {
     }
 
     /** The choice that a number, or a part of a choice, stands for. */
-    private static String chosen(String said, List<String> choices) {
+    static String chosen(String said, List<String> choices) {
         if (said.matches("[1-9]") && Integer.parseInt(said) <= choices.size()) {
             return choices.get(Integer.parseInt(said) - 1);
         }

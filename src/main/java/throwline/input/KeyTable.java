@@ -37,7 +37,9 @@ final class KeyTable {
             entry("current", Dimension.CURRENT),
             entry("voltage", Dimension.VOLTAGE),
             entry("power", Dimension.POWER),
-            entry("charge", Dimension.CHARGE));
+            entry("charge", Dimension.CHARGE),
+            entry("time", Dimension.TIME),
+            entry("pressure", Dimension.PRESSURE));
 
     private final Map<String, String[]> rows = new LinkedHashMap<>();
     private final Key root;
@@ -55,9 +57,14 @@ final class KeyTable {
         root = group("", Key.Need.REQUIRED);
     }
 
-    /** The table that is packed with the program. */
+    /** The table of model files. */
     static KeyTable load() {
-        try (InputStream in = KeyTable.class.getResourceAsStream(RESOURCE)) {
+        return load(RESOURCE);
+    }
+
+    /** A table that is packed with the program. */
+    static KeyTable load(String resource) {
+        try (InputStream in = KeyTable.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw new IllegalStateException("the table of keys is missing from the jar");
             }

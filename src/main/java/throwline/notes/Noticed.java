@@ -136,7 +136,7 @@ public sealed interface Noticed {
      *
      * @param distance over the ground, m
      */
-    record Float(Told told, String setUp, double distance) implements Noticed {}
+    record Floated(Told told, String setUp, double distance) implements Noticed {}
 
     /**
      * Level flight at a throttle.

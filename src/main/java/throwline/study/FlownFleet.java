@@ -74,11 +74,10 @@ final class FlownFleet implements NotedReadings.Fleet {
         fleet.take(results, model.setUps(), balance);
         Map<SetUp, String> changed = fleet.changed(notes);
         if (!changed.isEmpty()) {
-            Model as = model.with(
-                    Stream.concat(Stream.of(model.reference()), changed.keySet().stream()).toList());
+            Model as = model.withSetUps(Stream.concat(Stream.of(model.reference()), changed.keySet().stream())
+                    .toList());
             List<Pack> packs = results.stream().map(PackResult::pack).toList();
-            fleet.take(
-                    study.compare(as, tools.airfoils(), packs).packs(), List.copyOf(changed.keySet()), balance);
+            fleet.take(study.compare(as, tools.airfoils(), packs).packs(), List.copyOf(changed.keySet()), balance);
         }
         return fleet;
     }
@@ -151,8 +150,7 @@ final class FlownFleet implements NotedReadings.Fleet {
                 rolls.put(roll.stick(), rate.value() / approach.value());
             }
         });
-        SweptFlight swept =
-                new SweptFlight(stall.value(), approach.value(), result.sweep(), balance, rolls);
+        SweptFlight swept = new SweptFlight(stall.value(), approach.value(), result.sweep(), balance, rolls);
         flying.put(key(name, pack.name()), aeroplane.flying(name, pack.name(), swept));
     }
 

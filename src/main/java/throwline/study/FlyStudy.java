@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
@@ -70,8 +71,23 @@ public final class FlyStudy {
      * @param question what was said besides
      */
     public FlyResult fly(Model model, AirfoilLibrary airfoils, Pack pack, SetUp setUp, FlyQuestion question) {
+        return fly(model, airfoils, pack, setUp, question, UnaryOperator.identity());
+    }
+
+    /**
+     * Flies one set-up and puts its numbers right.
+     *
+     * @param afterFlights what flights of the model do to its numbers
+     */
+    public FlyResult fly(
+            Model model,
+            AirfoilLibrary airfoils,
+            Pack pack,
+            SetUp setUp,
+            FlyQuestion question,
+            UnaryOperator<SetUpResult> afterFlights) {
         Airframe airframe = new Airframe(model, airfoils, sections);
-        return new One(airframe, airfoils, pack, setUp).result(question);
+        return new One(airframe, airfoils, pack, setUp).result(question, afterFlights);
     }
 
     /** One set-up with one pack. */
@@ -96,7 +112,7 @@ public final class FlyStudy {
             reference = isReference ? flight : new Flight(airframe, model.reference());
         }
 
-        FlyResult result(FlyQuestion question) {
+        FlyResult result(FlyQuestion question, UnaryOperator<SetUpResult> afterFlights) {
             SetUpAnswer answer = new SetUpAnswer(model, setUp, bands);
             Optional<Stall> stall = flight.stall(pack);
             Optional<Stall> referenceStall = isReference ? stall : reference.stall(pack);
@@ -125,7 +141,7 @@ public final class FlyStudy {
             LikelyBands likely = LikelyBands.of(
                     new PerturbedRun(airframe, airfoils, sections, pack, setUp),
                     new InputUncertainties(model, airfoils).in(setUp));
-            SetUpResult glance = likely.widened(own);
+            SetUpResult glance = afterFlights.apply(likely.widened(own));
             return new FlyResult(
                     model,
                     pack,

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import throwline.correction.Doubt;
 import throwline.correction.Doubts;
 import throwline.correction.Factor;
 import throwline.correction.Factors;
@@ -49,15 +50,14 @@ public final class LearnStudy {
      * @param notes set-ups, packs and sticks in them are those of the model
      * @return what they tell; empty where nothing counts
      */
-    public Optional<Learnt> learn(Comparison known, AirfoilLibrary airfoils, FlightNotes notes) {
+    public Optional<Lessons> learn(Comparison known, AirfoilLibrary airfoils, FlightNotes notes) {
         if (notes.counted().isEmpty()) {
             return Optional.empty();
         }
         Factors factors = new Factors();
-        FlownFleet fleet =
-                FlownFleet.of(known, notes, factors, new FlownFleet.Tools(airfoils, sections, bands));
+        FlownFleet fleet = FlownFleet.of(known, notes, factors, new FlownFleet.Tools(airfoils, sections, bands));
         One one = new One(known, fleet, factors, notes);
-        return one.readings.isEmpty() ? Optional.empty() : Optional.of(one.learnt());
+        return one.readings.isEmpty() ? Optional.empty() : Optional.of(one.lessons());
     }
 
     /** One estimate. */
@@ -68,7 +68,7 @@ public final class LearnStudy {
         private final FlightNotes notes;
         private final List<Reading> readings = new ArrayList<>();
         private final List<String> unused = new ArrayList<>();
-        private final Set<String> flown = new LinkedHashSet<>();
+        private final List<Noticed> flown = new ArrayList<>();
         private final Map<String, Integer> winds = new HashMap<>();
         private final Posterior posterior;
 
@@ -84,23 +84,28 @@ public final class LearnStudy {
         }
 
         private void take(FlownDay day) {
-            NotedReadings noted = new NotedReadings(factors, fleet, day, known.model().field());
+            NotedReadings noted =
+                    new NotedReadings(factors, fleet, day, known.model().field());
             readings.addAll(noted.all());
             winds.put(day.name(), noted.air().wind());
             for (Noticed noticed : day.noticed()) {
                 boolean used = readings.stream()
                         .anyMatch(r -> r.source().equals(noticed.told().source()));
                 if (used && !noticed.setUp().isEmpty() && !fleet.isChanged(day, noticed.setUp())) {
-                    flown.add(noticed.setUp());
+                    flown.add(noticed);
                 } else if (!used && noticed.told().counts()) {
                     unused.add(noticed.told().source());
                 }
             }
         }
 
-        Learnt learnt() {
+        Lessons lessons() {
             Doubts doubts = new Doubts(posterior, readings);
             LearntState state = new LearntState(posterior, doubts.wider());
+            return new Lessons(learnt(doubts, state), (result, pack) -> corrected(result, pack, state));
+        }
+
+        private Learnt learnt(Doubts doubts, LearntState state) {
             List<PackResult> packs = known.packs().stream()
                     .map(pack -> new PackResult(
                             pack.pack(),
@@ -118,7 +123,7 @@ public final class LearnStudy {
                             .map(FlownDay::date)
                             .max(Comparator.naturalOrder())
                             .orElse(""),
-                    List.copyOf(flown),
+                    flown.stream().map(Noticed::setUp).distinct().toList(),
                     doubts.all(),
                     doubts.allOneWay(),
                     doubts.wider(),
@@ -136,9 +141,32 @@ public final class LearnStudy {
                     ? Optional.empty()
                     : fleet.now(model.reference().name(), pack);
             return flying.map(f -> new LearntRows(
-                                    result, f, reference, state, flown.contains(result.setUp().name()))
+                                    model,
+                                    result,
+                                    f,
+                                    reference,
+                                    state,
+                                    quantity -> isFlown(result.setUp().name(), quantity))
                             .corrected())
                     .orElse(result);
+        }
+
+        /** Whether a set-up was flown for a number, by a note that does not contradict the rest. */
+        private boolean isFlown(String setUp, FlightQuantity quantity) {
+            return flown.stream()
+                    .filter(noticed -> noticed.setUp().equals(setUp) && tellsOf(noticed, quantity))
+                    .anyMatch(noticed ->
+                            posterior.wrong().getOrDefault(noticed.told().source(), 0.0) <= Doubt.CONTRADICTS);
+        }
+
+        private static boolean tellsOf(Noticed noticed, FlightQuantity quantity) {
+            return switch (quantity) {
+                case STALL_SPEED, APPROACH_SPEED, GUST_LIMIT -> noticed instanceof Noticed.Stall;
+                case ELEVATOR, ELEVATOR_CHANGE -> noticed instanceof Noticed.Trim;
+                case ROLL_RATE -> noticed instanceof Noticed.Roll;
+                case FLOAT -> noticed instanceof Noticed.Glide || noticed instanceof Noticed.Floated;
+                default -> noticed instanceof Noticed.Glide;
+            };
         }
 
         /** Winds that some reading tells of. */

@@ -5,10 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import throwline.correction.Expectation;
 import throwline.correction.FlownRows;
 import throwline.correction.Flying;
 import throwline.flight.Stall;
+import throwline.model.Model;
 import throwline.study.FieldAnswer.Legs;
 import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.SetUpResult.SpeedPoint;
@@ -23,21 +25,29 @@ final class LearntRows {
     private static final double ELEVATOR_REPEATS = Math.toRadians(0.5);
     private static final double ROLL_REPEATS = 0.04;
 
+    private final Model model;
     private final SetUpResult result;
     private final Flying flying;
     private final Optional<Flying> reference;
     private final LearntState state;
-    private final boolean flown;
+    private final Predicate<FlightQuantity> flown;
 
     /**
+     * @param model the aeroplane
      * @param result before
      * @param flying the set-up
      * @param reference the set-up that others are compared with; empty for that one itself
      * @param state what was learnt
-     * @param flown true where this set-up was flown
+     * @param flown whether this set-up was flown for a number
      */
     LearntRows(
-            SetUpResult result, Flying flying, Optional<Flying> reference, LearntState state, boolean flown) {
+            Model model,
+            SetUpResult result,
+            Flying flying,
+            Optional<Flying> reference,
+            LearntState state,
+            Predicate<FlightQuantity> flown) {
+        this.model = model;
         this.result = result;
         this.flying = flying;
         this.reference = reference;
@@ -49,26 +59,42 @@ final class LearntRows {
         Headline.Known stallBefore = known(FlightQuantity.STALL_SPEED).orElseThrow();
         Headline.Known approachBefore = known(FlightQuantity.APPROACH_SPEED).orElseThrow();
         Headline.Known stall = state.ratio(
-                stallBefore, new FlownRows(flying, Stall.APPROACH).stall(), 0, STALL_REPEATS, flown);
+                stallBefore,
+                new FlownRows(flying, Stall.APPROACH).stall(),
+                0,
+                STALL_REPEATS,
+                flown.test(FlightQuantity.STALL_SPEED));
         Headline.Known approach = approach(stallBefore, approachBefore, stall);
         FlownRows rows = new FlownRows(flying, approach.value() / stall.value());
         Map<FlightQuantity, Headline> numbers = new EnumMap<>(FlightQuantity.class);
         numbers.put(FlightQuantity.STALL_SPEED, stall);
         numbers.put(FlightQuantity.APPROACH_SPEED, approach);
         known(FlightQuantity.DESCENT_ANGLE).ifPresent(angle -> {
-            Headline.Known after = state.ratio(angle, rows.descent(), 0, ANGLE_REPEATS, flown);
+            Headline.Known after =
+                    state.ratio(angle, rows.descent(), 0, ANGLE_REPEATS, flown.test(FlightQuantity.DESCENT_ANGLE));
             numbers.putAll(learntDescent(approachBefore, approach, angle, after));
         });
         known(FlightQuantity.ELEVATOR)
                 .ifPresent(e -> numbers.put(
-                        FlightQuantity.ELEVATOR, state.difference(e, rows.elevator(), ELEVATOR_REPEATS, flown)));
+                        FlightQuantity.ELEVATOR,
+                        state.difference(e, rows.elevator(), ELEVATOR_REPEATS, flown.test(FlightQuantity.ELEVATOR))));
         change(rows).ifPresent(change -> numbers.put(FlightQuantity.ELEVATOR_CHANGE, change));
-        derived(rows, approach.value() / stall.value()).forEach((quantity, row) -> known(quantity)
-                .filter(before -> before.value() > 0)
-                .ifPresent(before -> numbers.put(quantity, state.derived(before, row, flown))));
-        HeadlineNumbers corrected = new HeadlineNumbers(
-                result.headlines().with(numbers).byQuantity(), rolls(rows));
-        return result.with(corrected, sweep());
+        derived(rows, approach.value() / stall.value())
+                .forEach((quantity, row) -> known(quantity)
+                        .filter(before -> before.value() > 0)
+                        .ifPresent(before -> numbers.put(quantity, state.derived(before, row, flown.test(quantity)))));
+        HeadlineNumbers corrected =
+                new HeadlineNumbers(result.headlines().with(numbers).byQuantity(), rolls(rows));
+        return result.with(corrected, sweep(), servos(corrected.number(FlightQuantity.ELEVATOR_CHANGE)));
+    }
+
+    /** The mix to start with goes with the change. */
+    private ServoAnswer servos(Headline change) {
+        ServoAnswer before = result.servos();
+        Optional<ServoAnswer.Position> mix = reference.isPresent() && change instanceof Headline.Known known
+                ? known.startingMix().map(new Positions(model)::mix)
+                : before.mix();
+        return new ServoAnswer(before.limitedBy(), before.loads(), before.positions(), before.yields(), mix);
     }
 
     private Optional<Headline.Known> known(FlightQuantity quantity) {
@@ -115,19 +141,21 @@ final class LearntRows {
     /** The change is the difference of two elevators at the approach speed of this set-up. */
     private Optional<Headline> change(FlownRows rows) {
         Optional<Headline.Known> before = known(FlightQuantity.ELEVATOR_CHANGE);
-        if (before.isEmpty() || reference.isEmpty() || before.get().low() == before.get().high()) {
+        if (before.isEmpty()
+                || reference.isEmpty()
+                || before.get().low() == before.get().high()) {
             return Optional.empty();
         }
-        Expectation difference = x ->
-                rows.elevator().at(x) - reference.get().elevator(x, rows.speed(x), 0);
-        return Optional.of(state.difference(before.get(), difference, ELEVATOR_REPEATS, flown));
+        Expectation difference = x -> rows.elevator().at(x) - reference.get().elevator(x, rows.speed(x), 0);
+        return Optional.of(state.difference(
+                before.get(), difference, ELEVATOR_REPEATS, flown.test(FlightQuantity.ELEVATOR_CHANGE)));
     }
 
     private List<RollRate> rolls(FlownRows rows) {
         List<RollRate> rolls = new ArrayList<>();
         for (RollRate roll : result.rollRates()) {
             Headline rate = roll.rate() instanceof Headline.Known known && known.value() > 0
-                    ? state.ratio(known, rows.roll(roll.stick()), 0, ROLL_REPEATS, flown)
+                    ? state.ratio(known, rows.roll(roll.stick()), 0, ROLL_REPEATS, flown.test(FlightQuantity.ROLL_RATE))
                     : roll.rate();
             rolls.add(new RollRate(roll.stick(), rate, roll.atItsStop()));
         }
@@ -142,15 +170,17 @@ final class LearntRows {
         derived.put(FlightQuantity.FLARE_HEIGHT, x -> 2 * angle.at(x) + 2 * speed.at(x));
         derived.put(FlightQuantity.FLOAT, x -> 2 * speed.at(x) - angle.at(x));
         derived.put(
-                FlightQuantity.GUST_LIMIT,
-                x -> rows.gust(x) + Math.log(approach * (1 - 1 / (approach * approach))));
+                FlightQuantity.GUST_LIMIT, x -> rows.gust(x) + Math.log(approach * (1 - 1 / (approach * approach))));
         derived.put(FlightQuantity.BEST_GLIDE_RATIO, rows.bestGlide());
         known(FlightQuantity.NOSE_DOWN_SPEED)
                 .ifPresent(v -> derived.put(FlightQuantity.NOSE_DOWN_SPEED, rows.noseDown(v.value())));
-        result.field().stillAir().ifPresent(legs -> derived.put(
-                FlightQuantity.LANDING_DISTANCE, landing(legs, angle, speed)));
-        result.field().inWind().or(() -> result.field().stillAir()).ifPresent(legs -> derived.put(
-                FlightQuantity.LANDING_DISTANCE_IN_WIND, landing(legs, angle, speed)));
+        result.field()
+                .stillAir()
+                .ifPresent(legs -> derived.put(FlightQuantity.LANDING_DISTANCE, landing(legs, angle, speed)));
+        result.field()
+                .inWind()
+                .or(() -> result.field().stillAir())
+                .ifPresent(legs -> derived.put(FlightQuantity.LANDING_DISTANCE_IN_WIND, landing(legs, angle, speed)));
         return derived;
     }
 

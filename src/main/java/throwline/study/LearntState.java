@@ -122,12 +122,7 @@ final class LearntState {
                 basis,
                 before.shared(),
                 Optional.of(new Headline.FromFlights(
-                        before.value(),
-                        before.low(),
-                        before.high(),
-                        flown,
-                        errors(row, unit),
-                        unit * Math.sqrt(own))));
+                        before.value(), before.low(), before.high(), flown, errors(row, unit), unit * Math.sqrt(own))));
     }
 
     /** Errors of a row along independent directions of the state. */
@@ -145,8 +140,7 @@ final class LearntState {
     }
 
     /** A number that follows from a learnt one with this slope, and what it was before. */
-    static Headline.Known withBefore(
-            Headline.Known number, Headline.Known before, Headline.Known from, double slope) {
+    static Headline.Known withBefore(Headline.Known number, Headline.Known before, Headline.Known from, double slope) {
         return new Headline.Known(
                 number.value(),
                 number.low(),

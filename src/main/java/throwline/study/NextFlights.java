@@ -128,8 +128,8 @@ final class NextFlights {
         FlownRows rows = new FlownRows(flying, Stall.APPROACH);
         Noticed.Speed comingIn = new Noticed.Speed(FlownAt.COMING_IN, OptionalDouble.empty());
         if (result.stallSpeed() instanceof Headline.Known stall) {
-            Noticed.SpeedRead read = new Noticed.SpeedRead(
-                    OptionalDouble.of(stall.value()), OptionalDouble.empty(), Going.BOTH_WAYS);
+            Noticed.SpeedRead read =
+                    new Noticed.SpeedRead(OptionalDouble.of(stall.value()), OptionalDouble.empty(), Going.BOTH_WAYS);
             Noticed noticed = new Noticed.Stall(told("stall " + setUp, ToldBy.GPS, 4), setUp, read);
             all.add(candidate("stall", setUp, "", noticed, FlightQuantity.STALL_SPEED, rows.stall(), stall, FOUR));
         }
@@ -145,8 +145,7 @@ final class NextFlights {
                     OptionalDouble.of(time),
                     Going.BOTH_WAYS,
                     comingIn);
-            all.add(candidate(
-                    "glide", setUp, "", noticed, FlightQuantity.DESCENT_ANGLE, rows.descent(), angle, FOUR));
+            all.add(candidate("glide", setUp, "", noticed, FlightQuantity.DESCENT_ANGLE, rows.descent(), angle, FOUR));
         }
         if (result.elevator() instanceof Headline.Known elevator) {
             Noticed noticed = new Noticed.Trim(

@@ -58,7 +58,9 @@ final class PriorErrors {
 
     private static Share roll(SetUpResult result) {
         return result.rollRates().stream()
-                .flatMap(rate -> rate.rate() instanceof Headline.Known known ? Optional.of(known).stream() : Optional.<Headline.Known>empty().stream())
+                .flatMap(rate -> rate.rate() instanceof Headline.Known known
+                        ? Optional.of(known).stream()
+                        : Optional.<Headline.Known>empty().stream())
                 .filter(known -> known.value() != 0)
                 .findFirst()
                 .map(known -> Share.of(share(known) / RowBand.NINE_OF_TEN, known.shared()))

@@ -57,8 +57,8 @@ public record SetUpResult(
     }
 
     /** The same with numbers and a sweep that flights put right. */
-    SetUpResult with(HeadlineNumbers learnt, List<SpeedPoint> flown) {
-        return new SetUpResult(setUp, learnt, firstStall, flown, load, servos, field, notes);
+    SetUpResult with(HeadlineNumbers learnt, List<SpeedPoint> flown, ServoAnswer mixed) {
+        return new SetUpResult(setUp, learnt, firstStall, flown, load, mixed, field, notes);
     }
 
     /** The number of a quantity that has one a set-up; roll rates are asked for by stick. */

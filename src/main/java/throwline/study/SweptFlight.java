@@ -36,7 +36,12 @@ final class SweptFlight implements SetUpFlight {
      * @param balance elevator for each metre of balance at the approach speed, rad/m
      * @param rolls roll rate over airspeed by stick, rad/m
      */
-    SweptFlight(double stallSpeed, double approachSpeed, List<SpeedPoint> sweep, double balance, Map<String, Double> rolls) {
+    SweptFlight(
+            double stallSpeed,
+            double approachSpeed,
+            List<SpeedPoint> sweep,
+            double balance,
+            Map<String, Double> rolls) {
         this.stallSpeed = stallSpeed;
         this.approachSpeed = approachSpeed;
         this.balance = balance;
@@ -44,7 +49,11 @@ final class SweptFlight implements SetUpFlight {
         slowest = Math.log(sweep.get(0).speed());
         fastest = Math.log(sweep.get(sweep.size() - 1).speed());
         double[] x = sweep.stream().mapToDouble(p -> Math.log(p.speed())).toArray();
-        slope = curve(x, sweep.stream().mapToDouble(p -> Math.log(Math.tan(p.descentAngle()))).toArray());
+        slope = curve(
+                x,
+                sweep.stream()
+                        .mapToDouble(p -> Math.log(Math.tan(p.descentAngle())))
+                        .toArray());
         elevator = curve(x, sweep.stream().mapToDouble(SpeedPoint::elevator).toArray());
     }
 

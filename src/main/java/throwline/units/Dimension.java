@@ -24,6 +24,8 @@ public enum Dimension {
     POWER,
     /** Ampere seconds. */
     CHARGE,
+    /** Pascals. */
+    PRESSURE,
     /** Seconds. */
     TIME,
     /** Square metres. */

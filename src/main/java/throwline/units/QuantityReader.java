@@ -161,6 +161,7 @@ public final class QuantityReader {
             case VOLTAGE -> "14.8 V";
             case POWER -> "600 W";
             case CHARGE -> "4000 mAh";
+            case PRESSURE -> "1003 hPa";
             case TIME -> "1.5 s";
             case AREA -> "49 dm^2";
             case WING_LOADING -> "62 g/dm^2";

@@ -73,6 +73,16 @@ public enum Unit {
     AMPERE_HOUR(Dimension.CHARGE, 3600, 2, "Ah"),
     /** Second. */
     SECOND(Dimension.TIME, 1, 2, "s", "sec"),
+    /** Minute. */
+    MINUTE(Dimension.TIME, 60, 1, "min", "minute", "minutes"),
+    /** Millisecond. */
+    MILLISECOND(Dimension.TIME, 1e-3, 0, "ms"),
+    /** Hectopascal. */
+    HECTOPASCAL(Dimension.PRESSURE, 100, 0, "hPa", "mbar", "mb"),
+    /** Pascal. */
+    PASCAL(Dimension.PRESSURE, 1, 0, "Pa"),
+    /** Inch of mercury at 0 C. */
+    INCH_OF_MERCURY(Dimension.PRESSURE, 3386.389, 2, "inHg"),
     /** Square decimetre. */
     SQUARE_DECIMETRE(Dimension.AREA, 0.01, 1, "dm^2", "dm\u00b2", "dm2"),
     /** Square inch. */

@@ -30,7 +30,8 @@ class WorkedFlightTest {
                 new Reading(
                         "stall landing flap",
                         stall,
-                        Math.hypot(0.6, 0.03 * demo.in("landing flap").predicted().stallSpeed()),
+                        Math.hypot(
+                                0.6, 0.03 * demo.in("landing flap").predicted().stallSpeed()),
                         landing.stallOverGround(1)),
                 new Reading("glide clean", 1.5, 0.21478, clean.sink(cleanSpeed)),
                 new Reading("glide clean", 10.5, 0.29548, clean.overGround(cleanSpeed, 1)),
@@ -145,9 +146,8 @@ class WorkedFlightTest {
                         "drag of clean", .0903,
                         "drag of airbrake", .3664,
                         "wind of one", .9158)
-                .forEach((factor, z) -> assertThat(update.mean()[place(factor)])
-                        .as(factor)
-                        .isCloseTo(z, Offset.offset(1e-3)));
+                .forEach((factor, z) ->
+                        assertThat(update.mean()[place(factor)]).as(factor).isCloseTo(z, Offset.offset(1e-3)));
     }
 
     @Test

@@ -103,8 +103,10 @@ class WorthTest {
         double seconds = 9;
         int speed = demo.speed("ln speed next", 11.491251, 0.10);
         Expected brake = new Expected(demo.in("airbrake"), day);
-        double along = 11.491251 * Math.cos(Math.toRadians(15.977)) - demo.factors.means()[day.wind()];
-        double sink = Math.sqrt(Math.pow(height / seconds, 2) + Math.pow(30 * time / (seconds * seconds), 2) + air * air);
+        double along =
+                11.491251 * Math.cos(Math.toRadians(15.977)) - demo.factors.means()[day.wind()];
+        double sink =
+                Math.sqrt(Math.pow(height / seconds, 2) + Math.pow(30 * time / (seconds * seconds), 2) + air * air);
         double ground = Math.hypot(distance / seconds, along * time / seconds);
         return List.of(
                 new Reading("next", 3, sink, brake.sink(speed)),

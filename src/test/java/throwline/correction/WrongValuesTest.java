@@ -69,7 +69,9 @@ class WrongValuesTest {
             for (int i = 0; i < n; i++) {
                 readings.add(stall(demo, "stall " + i, off, 0.25));
             }
-            assertThat(shift(band(demo, readings))).as(n + " readings").isCloseTo(expected[n - 1], Offset.offset(0.0015));
+            assertThat(shift(band(demo, readings)))
+                    .as(n + " readings")
+                    .isCloseTo(expected[n - 1], Offset.offset(0.0015));
         }
     }
 

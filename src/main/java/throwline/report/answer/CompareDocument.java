@@ -160,7 +160,13 @@ public final class CompareDocument {
 
     private List<Text> under() {
         return models.stream()
-                .map(model -> named(model.model(), air(model.comparison())))
+                .flatMap(model -> Stream.concat(
+                        Stream.of(named(model.model(), air(model.comparison()))),
+                        model
+                                .answer()
+                                .learnt()
+                                .map(learnt -> named(model.model(), LearntNotes.onTop(learnt)))
+                                .stream()))
                 .toList();
     }
 
@@ -184,6 +190,13 @@ public final class CompareDocument {
 
     private List<Block> verdicts(Compared model) {
         List<Block> verdicts = new ArrayList<>();
+        List<Paragraph> doubts = model.answer()
+                .learnt()
+                .map(learnt -> new LearntNotes(learnt).contradictions())
+                .orElse(List.of());
+        if (!doubts.isEmpty()) {
+            verdicts.add(Section.of(of("learn.section.contradictions", model.model()), doubts));
+        }
         for (Flown flown : all) {
             if (!flown.model().equals(model.model())) {
                 continue;
@@ -193,8 +206,8 @@ public final class CompareDocument {
             List<Paragraph> said = InShortSection.of(flown.model(), flown.setUps());
             Section section = Section.of(heading, said).as(Role.HEADLINE);
             boolean warns = flown.setUps().stream().anyMatch(setUp -> setUp.isNoted("note.unstable"));
-            verdicts.add(
-                    verdicts.isEmpty() || warns ? section : section.folded().on(Medium.PAGE));
+            boolean first = verdicts.size() == (doubts.isEmpty() ? 0 : 1);
+            verdicts.add(first || warns ? section : section.folded().on(Medium.PAGE));
         }
         return verdicts;
     }

@@ -66,7 +66,13 @@ final class ComparisonRows {
                         : List.<Cell>of())
                 .toList();
         Depth depth = row.quantity().isOn(Screen.GLANCE) ? Depth.ESSENTIAL : Depth.DETAIL;
-        rows.add(new Comparison.Row(row.quantity().key(), row.family(), row.label(), depth, cells, below(row)));
+        rows.add(new Comparison.Row(row.quantity().key(), row.family(), row.label(), depth, cells, all(row)));
+    }
+
+    private List<Below> all(NumberRow row) {
+        List<Below> lines = new ArrayList<>(below(row));
+        lines.addAll(LearntLines.of(all, row.quantity(), row.number()));
+        return lines;
     }
 
     /** What the number means in practice, and its likely band. */

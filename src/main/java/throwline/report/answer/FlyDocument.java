@@ -2,6 +2,7 @@ package throwline.report.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import throwline.model.Propeller;
@@ -26,6 +27,7 @@ import throwline.study.FlyResult.Descents;
 import throwline.study.FlyResult.RollDetail;
 import throwline.study.FlyResult.Sensitivity;
 import throwline.study.Headline;
+import throwline.study.Learnt;
 import throwline.study.SetUpResult;
 import throwline.units.Dimension;
 import throwline.words.Message;
@@ -49,6 +51,7 @@ public final class FlyDocument {
      * The document.
      *
      * @param result what was found
+     * @param learnt what flights told; empty where they put nothing right
      * @param charts draw the set-up
      * @param figures write the numbers in pictures
      * @param overSpeed draws what happens over airspeed
@@ -57,12 +60,16 @@ public final class FlyDocument {
      */
     public static Document of(
             FlyResult result,
+            Optional<Learnt> learnt,
             Supplier<Charts> charts,
             Figures figures,
             Supplier<FlyCharts> overSpeed,
             AirfoilLibrary airfoils,
             Block.Enclosed file) {
         FlyDocument document = new FlyDocument(result);
+        learnt.map(l -> new LearntNotes(l).contradictions())
+                .filter(said -> !said.isEmpty())
+                .ifPresent(said -> document.blocks.add(Section.of(Text.say("learn.section.contradictions"), said)));
         document.inShort();
         PackResult pack = new PackResult(result.pack(), List.of(result.glance()));
         document.pictures(
@@ -73,7 +80,9 @@ public final class FlyDocument {
         document.blocks.add(file);
         Text title = Text.say(
                 "fly.title", result.model().name(), result.glance().setUp().name());
-        return new Document(title, List.of(Flown.packLine(result.pack())), document.blocks);
+        List<Text> under = new ArrayList<>(List.of(Flown.packLine(result.pack())));
+        learnt.ifPresent(l -> under.add(LearntNotes.onTop(l)));
+        return new Document(title, under, document.blocks);
     }
 
     private void pictures(String heading, Pictures.Source source) {

@@ -1,5 +1,6 @@
 package throwline.report.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import throwline.model.Model;
@@ -25,12 +26,27 @@ final class NumberFacts {
     List<Fact> of(FlightQuantity quantity, Headline.Known known, Flown flown, SetUpResult result) {
         Text basis = Text.say("page.basis." + known.basis().name().toLowerCase(Locale.ROOT));
         String source = bands.source(quantity.band(result.setUp().isClean()));
-        return List.of(
+        List<Fact> facts = new ArrayList<>();
+        known.learnt().ifPresent(before -> facts.add(fromFlights(quantity, before)));
+        facts.addAll(List.of(
                 new Fact(Text.say("page.fact.formula"), formula(quantity, flown, result)),
                 new Fact(Text.say("page.fact.inputs"), inputs(flown, result.setUp())),
                 new Fact(Text.say("page.fact.source"), Text.say(quantity.source())),
                 new Fact(Text.say("page.fact.basis"), Text.say("page.basis.rests", basis, source)),
-                new Fact(Text.say("page.fact.exact"), exact(quantity, known)));
+                new Fact(Text.say("page.fact.exact"), exact(quantity, known))));
+        return facts;
+    }
+
+    private static Fact fromFlights(FlightQuantity quantity, Headline.FromFlights before) {
+        DataUnit unit = DataUnit.of(quantity.dimension());
+        return new Fact(
+                Text.say("page.fact.flights"),
+                Text.say(
+                        before.flown() ? "page.flights.flown" : "page.flights.others",
+                        SixFigures.of(unit.factor() * before.value()),
+                        SixFigures.of(unit.factor() * before.low()),
+                        SixFigures.of(unit.factor() * before.high()),
+                        unit.symbol()));
     }
 
     private static Text exact(FlightQuantity quantity, Headline.Known known) {

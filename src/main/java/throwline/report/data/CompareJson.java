@@ -42,6 +42,7 @@ public final class CompareJson {
         json.object();
         json.key("format").value("compare/1");
         json.key("model").value(answer.comparison().model().name());
+        LearnJson.flights(json, answer.learnt());
         json.key("packs").array();
         answer.comparison()
                 .packs()

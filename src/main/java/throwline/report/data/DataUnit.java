@@ -24,6 +24,7 @@ public record DataUnit(String symbol, double factor) {
             case VOLTAGE -> new DataUnit("V", 1);
             case POWER -> new DataUnit("W", 1);
             case CHARGE -> new DataUnit("A s", 1);
+            case PRESSURE -> new DataUnit("Pa", 1);
             case TIME -> new DataUnit("s", 1);
             case AREA -> new DataUnit("m2", 1);
             case WING_LOADING -> new DataUnit("kg/m2", 1);

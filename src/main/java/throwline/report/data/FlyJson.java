@@ -1,7 +1,9 @@
 package throwline.report.data;
 
+import java.util.Optional;
 import throwline.report.Sentences;
 import throwline.study.FlyResult;
+import throwline.study.Learnt;
 
 /** One set-up in depth as JSON, format {@code fly/1}: SI units, angles in degrees. */
 public final class FlyJson {
@@ -17,10 +19,16 @@ public final class FlyJson {
 
     /** The document. */
     public String write(FlyResult result) {
+        return write(result, Optional.empty());
+    }
+
+    /** The document, with what flights told. */
+    public String write(FlyResult result, Optional<Learnt> learnt) {
         JsonWriter json = new JsonWriter();
         json.object();
         json.key("format").value("fly/1");
         json.key("model").value(result.model().name());
+        LearnJson.flights(json, learnt);
         json.key("pack").shortObject();
         json.key("name").value(result.pack().name());
         json.key("weight").value(result.pack().mass());

@@ -104,6 +104,14 @@ final class RecordWriter {
             json.key("low").value(factor * known.low());
             json.key("high").value(factor * known.high());
             json.key("basis").value(Codes.of(known.basis()));
+            known.learnt().ifPresent(before -> {
+                json.key("flown").value(before.flown());
+                json.key("before").shortObject();
+                json.key("value").value(factor * before.value());
+                json.key("low").value(factor * before.low());
+                json.key("high").value(factor * before.high());
+                json.end();
+            });
         } else {
             json.key("value").nothing();
             json.key("why").value(sentences.why((Headline.Unknown) headline));

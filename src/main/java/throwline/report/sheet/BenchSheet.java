@@ -85,7 +85,9 @@ final class BenchSheet {
         return new SheetDocument(
                 "bench",
                 title,
-                words.say("sheet.bench.below", answer.pack().pack().name()),
+                answer.below(
+                        words,
+                        words.say("sheet.bench.below", answer.pack().pack().name())),
                 words.say("sheet.foot", title),
                 Size.page(paper, LETTERS),
                 blocks);

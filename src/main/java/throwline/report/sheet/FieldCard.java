@@ -71,7 +71,9 @@ final class FieldCard {
         return new SheetDocument(
                 "field-card",
                 title,
-                words.say("sheet.field.below", answer.pack().pack().name()),
+                answer.below(
+                        words,
+                        words.say("sheet.field.below", answer.pack().pack().name())),
                 words.say("sheet.foot", title),
                 Size.page(paper, LETTERS),
                 blocks);
@@ -91,7 +93,8 @@ final class FieldCard {
         List<Column> columns = new ArrayList<>();
         columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
         pair(columns, in(words.say("row.stalls"), figures.speedUnit()), 46);
-        pair(columns, in(words.say("row.comein"), figures.speedUnit()), 52);
+        columns.add(new Column(
+                words.say("sheet.field.expected"), in(words.say("row.comein"), figures.speedUnit()), 52, false));
         pair(columns, words.say("sheet.field.sink", length(HEIGHT)), 52);
         pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 62);
         columns.add(new Column(words.say("sheet.field.expected"), words.say("row.first"), 72, false));
@@ -102,6 +105,7 @@ final class FieldCard {
             cells.add(new Cell(r.setUp().name(), Kind.STRONG));
             measured(cells, r, FlightQuantity.STALL_SPEED, "", v -> v, figures::speedWithoutUnit);
             measured(cells, r, FlightQuantity.APPROACH_SPEED, "", v -> v, figures::speedWithoutUnit);
+            cells.remove(cells.size() - 1);
             measured(cells, r, FlightQuantity.SINK_RATE, "", sink -> HEIGHT / sink, FieldCard::whole);
             measured(cells, r, FlightQuantity.ELEVATOR, "", v -> v, this::edge);
             cells.add(Cell.of(first(r)));
@@ -121,7 +125,11 @@ final class FieldCard {
         columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
         sticks.forEach(stick -> pair(columns, words.say("sheet.field.roll", stick), 44));
         pair(columns, in(words.say("row.floats"), words.say("sheet.field.paces")), 48);
-        pair(columns, in(words.say("row.stops"), words.say("sheet.field.paces")), 48);
+        columns.add(new Column(
+                words.say("sheet.field.expected"),
+                in(words.say("row.stops"), words.say("sheet.field.paces")),
+                48,
+                false));
         columns.add(new Column(words.say("sheet.field.notes"), "", 90, false));
         List<Row> rows = new ArrayList<>();
         for (SetUpResult r : setUps) {
@@ -138,6 +146,7 @@ final class FieldCard {
             }
             measured(cells, r, FlightQuantity.FLOAT, "", v -> v / PACE, FieldCard::whole);
             measured(cells, r, FlightQuantity.LANDING_DISTANCE, "", v -> v / PACE, FieldCard::whole);
+            cells.remove(cells.size() - 1);
             cells.add(new Cell("", Kind.BLANK));
             rows.add(new Cells(cells));
         }

@@ -6,6 +6,8 @@ import throwline.model.Model;
 import throwline.report.data.SheetEntry;
 import throwline.report.data.SheetNumbers;
 import throwline.study.Comparison.PackResult;
+import throwline.study.Learnt;
+import throwline.words.Words;
 
 /**
  * What sheets are made from.
@@ -14,12 +16,33 @@ import throwline.study.Comparison.PackResult;
  * @param pack all set-ups with the pack that the sheets are for
  * @param others the same with the other packs of the model
  * @param earlier numbers of an earlier sheet, to mark what has changed; empty for none
+ * @param learnt what flights told; empty where they put nothing right
  */
-public record SheetAnswer(Model model, PackResult pack, List<PackResult> others, Optional<List<SheetEntry>> earlier) {
+public record SheetAnswer(
+        Model model,
+        PackResult pack,
+        List<PackResult> others,
+        Optional<List<SheetEntry>> earlier,
+        Optional<Learnt> learnt) {
 
     public SheetAnswer {
         others = List.copyOf(others);
         earlier = earlier.map(List::copyOf);
+    }
+
+    /** Sheets of a model without flights. */
+    public SheetAnswer(Model model, PackResult pack, List<PackResult> others, Optional<List<SheetEntry>> earlier) {
+        this(model, pack, others, earlier, Optional.empty());
+    }
+
+    /** A line below the title, with what the numbers rest on where flights put them right. */
+    String below(Words words, String line) {
+        return learnt.map(l -> words.say(
+                        "learn.sheet",
+                        line,
+                        l.flights(),
+                        l.lastDate().isEmpty() ? words.say("learn.no-date") : l.lastDate()))
+                .orElse(line);
     }
 
     /** The numbers of these sheets. */

@@ -1,6 +1,7 @@
 package throwline.report.answer;
 
 import java.util.List;
+import java.util.Optional;
 import throwline.input.PackedAirfoils;
 import throwline.report.CheckAnswer;
 import throwline.report.CompareAnswer;
@@ -41,6 +42,7 @@ public final class Answers {
     public static Document fly(FlyResult result) {
         return FlyDocument.of(
                 result,
+                Optional.empty(),
                 () -> new Charts(WORDS, PAGE.besideSpeed()),
                 new Figures(PAGE, WORDS),
                 () -> new FlyCharts(WORDS),

@@ -1,0 +1,70 @@
+package throwline.cli;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
+import throwline.input.FlightsFile;
+import throwline.input.ReadFlights;
+import throwline.model.Model;
+import throwline.notes.FlightNotes;
+import throwline.section.AirfoilLibrary;
+import throwline.section.MeasuredSections;
+import throwline.study.Bands;
+import throwline.study.Comparison;
+import throwline.study.LearnStudy;
+import throwline.study.Lessons;
+
+/** Flights beside a model file, and whether an answer uses what they told. */
+final class FlightsOption {
+
+    @Option(names = "--without-flights", order = 25)
+    private boolean without;
+
+    /**
+     * What the flights beside a model file tell.
+     *
+     * @param context of the command
+     * @param file the model file as named on the command line
+     * @param known the model before any flight
+     * @param library its airfoils
+     * @return empty where there are none, or they are not wanted
+     * @throws WrongInput with all problems of the file of flights
+     */
+    Optional<Lessons> learn(Context context, String file, Comparison known, AirfoilLibrary library) {
+        if (!areThere(file)) {
+            return Optional.empty();
+        }
+        FlightNotes notes =
+                notes(context, FlightsFile.beside(Path.of(file)), known.model()).notes();
+        return new LearnStudy(new MeasuredSections(), Bands.load()).learn(known, library, notes);
+    }
+
+    /** Whether there are flights beside a model file that an answer is to use. */
+    boolean areThere(String file) {
+        try {
+            return !without
+                    && !file.equals(ModelReader.STANDARD_INPUT)
+                    && Files.exists(FlightsFile.beside(Path.of(file)));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    /**
+     * The notes of a file.
+     *
+     * @throws WrongInput with all its problems
+     */
+    static ReadFlights.Notes notes(Context context, Path file, Model model) {
+        ReadFlights read = FlightsFile.read(file, model);
+        if (read instanceof ReadFlights.Faulty faulty) {
+            throw new WrongInput(faulty.problems().stream()
+                    .map(problem -> problem.say(context.words()))
+                    .collect(Collectors.joining("\n")));
+        }
+        return (ReadFlights.Notes) read;
+    }
+}

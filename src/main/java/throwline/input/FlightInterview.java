@@ -1,0 +1,276 @@
+package throwline.input;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import throwline.model.Model;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.words.Message;
+
+/**
+ * The answers of {@code throwline learn}: what a flyer noticed, set-up by set-up, only what was flown. An empty answer means
+ * "not measured"; "back" takes the answer before back. Answers are checked by the table of keys as they come.
+ */
+public final class FlightInterview {
+
+    private static final KeyTable TABLE = KeyTable.load("/throwline/flight-keys.txt");
+
+    private static final String NOT_MEASURED = "input.learn.d.not-measured";
+
+    private static final List<String> GOING = List.of("into the wind", "with the wind", "both ways", "unknown");
+    private static final String AIRSPEED = "airspeed sensor";
+
+    /** Answer to "which set-up" that ends the questions. */
+    static final String ALL = "that was all";
+
+    private final Model model;
+    private final String today;
+    private final Map<String, String> answers = new LinkedHashMap<>();
+
+    /**
+     * A question and what fills the gap of its sentence.
+     *
+     * @param question the question; its sentence is {@code input.learn.q.ID}
+     * @param about set-up or stick that it is about; empty for none
+     */
+    public record Asked(Question question, String about) {
+
+        /** Key of the sentence. */
+        public String sentence() {
+            return "input.learn.q." + question.id();
+        }
+    }
+
+    /** A question with its place among the answers and the row of the table that checks its answer. */
+    private record Step(String place, Asked asked, String key) {}
+
+    /**
+     * @param model that was flown
+     * @param today date that an empty answer to the first question means, year-month-day
+     */
+    public FlightInterview(Model model, String today) {
+        this.model = model;
+        this.today = today;
+    }
+
+    /** The next question; empty when all are answered. */
+    public Optional<Asked> next() {
+        return step().map(Step::asked);
+    }
+
+    /**
+     * Takes the answer to {@link #next}.
+     *
+     * @return what is wrong with it; empty when it was taken
+     */
+    public Optional<Message> answer(String text) {
+        Step step = step().orElseThrow();
+        String plain = text.strip();
+        if (plain.equalsIgnoreCase(Interview.BACK)) {
+            return takeBack();
+        }
+        Question question = step.asked().question();
+        if (plain.isEmpty() || isSkip(plain)) {
+            if (question.fallback().isEmpty()) {
+                return Optional.of(Message.of("input.new.needed"));
+            }
+            answers.put(step.place(), question.usual());
+            return Optional.empty();
+        }
+        String said = Interview.chosen(plain, question.choices());
+        Optional<Message> wrong = wrong(step, said);
+        if (wrong.isEmpty()) {
+            answers.put(step.place(), said);
+        }
+        return wrong;
+    }
+
+    private static boolean isSkip(String said) {
+        return List.of("notmeasured", "unknown", "?", "none").contains(NearestName.key(said));
+    }
+
+    private Optional<Message> takeBack() {
+        List<String> places = List.copyOf(answers.keySet());
+        if (places.isEmpty()) {
+            return Optional.of(Message.of("input.new.first"));
+        }
+        answers.remove(places.get(places.size() - 1));
+        return Optional.empty();
+    }
+
+    private static Optional<Message> wrong(Step step, String said) {
+        List<String> choices = step.asked().question().choices();
+        if (!choices.isEmpty()) {
+            return choices.contains(said)
+                    ? Optional.empty()
+                    : Optional.of(Message.of("input.choice", said, String.join("; ", choices)));
+        }
+        Key key = TABLE.all().stream()
+                .filter(k -> k.path().equals(step.key()))
+                .findFirst()
+                .orElseThrow();
+        if (step.key().endsWith("ground speed")) {
+            key = TABLE.all().stream()
+                    .filter(k -> k.path().endsWith("airspeed"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        return ValueReader.read(key, said) instanceof ValueReader.Wrong wrong
+                ? Optional.of(wrong.note())
+                : Optional.empty();
+    }
+
+    /** An answer by its place; empty where it was not measured or not asked. */
+    String said(String place) {
+        return answers.getOrDefault(place, "");
+    }
+
+    /** Set-ups that were flown, in the order in which they were told. */
+    List<String> flown() {
+        List<String> flown = new ArrayList<>();
+        for (int i = 1; answers.containsKey("setup" + i); i++) {
+            if (!said("setup" + i).equals(ALL)) {
+                flown.add(said("setup" + i));
+            }
+        }
+        return flown;
+    }
+
+    /** Roll sticks that work in a set-up. */
+    List<String> sticks(String setUp) {
+        SetUp named = setUp(setUp);
+        return model.sticks().stream()
+                .filter(s -> s instanceof Stick.Roll && s.worksIn(named))
+                .map(Stick::name)
+                .toList();
+    }
+
+    /** The set-up of this name. */
+    SetUp setUp(String name) {
+        return model.setUps().stream()
+                .filter(s -> s.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    Model model() {
+        return model;
+    }
+
+    /** True where nothing at all was measured. */
+    public boolean isEmpty() {
+        return answers.entrySet().stream()
+                .noneMatch(e -> !e.getValue().isEmpty() && e.getKey().contains("/")
+                        || e.getKey().equals("weight") && !e.getValue().isEmpty());
+    }
+
+    private Optional<Step> step() {
+        for (Step step : day()) {
+            if (!answers.containsKey(step.place())) {
+                return Optional.of(step);
+            }
+        }
+        for (int i = 1; ; i++) {
+            String place = "setup" + i;
+            List<String> left = Stream.concat(
+                            model.setUps().stream().map(SetUp::name).filter(name -> !flown().contains(name)),
+                            Stream.of(ALL))
+                    .toList();
+            if (!answers.containsKey(place)) {
+                return left.size() == 1
+                        ? Optional.empty()
+                        : Optional.of(new Step(
+                                place,
+                                new Asked(
+                                        new Question(
+                                                i == 1 ? "setup" : "setup.next",
+                                                left,
+                                                i == 1 ? "" : "input.learn.d.all",
+                                                ALL),
+                                        ""),
+                                ""));
+            }
+            if (said(place).equals(ALL)) {
+                return Optional.empty();
+            }
+            for (Step step : about(said(place))) {
+                if (!answers.containsKey(step.place())) {
+                    return Optional.of(step);
+                }
+            }
+        }
+    }
+
+    private List<Step> day() {
+        List<Step> steps = new ArrayList<>();
+        steps.add(step("date", "flights.[].date", List.of(), "input.new.d.usual", today, "date", ""));
+        List<String> packs = model.packs().stream().map(Pack::name).toList();
+        if (packs.size() > 1) {
+            steps.add(step("pack", "", packs, "", "", "pack", ""));
+        }
+        steps.add(measured("weight", "flights.[].weight", "weight", ""));
+        steps.add(measured("temperature", "flights.[].air.temperature", "temperature", ""));
+        steps.add(measured("wind", "flights.[].wind.speed", "wind", ""));
+        if (!said("wind").isEmpty()) {
+            steps.add(step(
+                    "wind.told",
+                    "",
+                    List.of("feel", "flag", "anemometer", "forecast"),
+                    "input.new.d.usual",
+                    "feel",
+                    "wind.told",
+                    ""));
+        }
+        return steps;
+    }
+
+    private List<Step> about(String setUp) {
+        List<Step> steps = new ArrayList<>();
+        String at = setUp + "/";
+        steps.add(measured("stall", "flights.[].noticed.[].ground speed", at + "stall", setUp));
+        if (!said(at + "stall").isEmpty()) {
+            List<String> ways =
+                    Stream.concat(Stream.of(AIRSPEED), GOING.stream()).toList();
+            steps.add(step("stall.going", "", ways, "", "", at + "stall.going", setUp));
+        }
+        steps.add(measured("glide", "flights.[].noticed.[].time", at + "glide", setUp));
+        if (!said(at + "glide").isEmpty()) {
+            steps.add(step(
+                    "glide.height",
+                    "flights.[].noticed.[].height",
+                    List.of(),
+                    "input.new.d.usual",
+                    "30 m",
+                    at + "glide.height",
+                    setUp));
+            steps.add(step(
+                    "glide.told",
+                    "",
+                    List.of("barometer", "landmarks", "eye"),
+                    "input.new.d.usual",
+                    "eye",
+                    at + "glide.told",
+                    setUp));
+        }
+        steps.add(measured("trim", "flights.[].noticed.[].trimmed by", at + "trim", setUp));
+        for (String stick : sticks(setUp)) {
+            steps.add(measured("roll", "flights.[].noticed.[].time", at + "roll/" + stick, stick));
+        }
+        steps.add(measured("float", "flights.[].noticed.[].distance", at + "float", setUp));
+        return steps;
+    }
+
+    private static Step measured(String id, String key, String place, String about) {
+        return step(id, key, List.of(), NOT_MEASURED, "", place, about);
+    }
+
+    private static Step step(
+            String id, String key, List<String> choices, String fallback, String usual, String place, String about) {
+        return new Step(place, new Asked(new Question(id, choices, fallback, usual), about), key);
+    }
+}

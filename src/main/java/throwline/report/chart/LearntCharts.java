@@ -1,0 +1,146 @@
+package throwline.report.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import throwline.report.ReportFile;
+import throwline.report.document.PagePicture;
+import throwline.study.Comparison.PackResult;
+import throwline.study.Headline;
+import throwline.study.HeadlineNumbers.RollRate;
+import throwline.study.Learnt;
+import throwline.study.SetUpResult;
+import throwline.words.Words;
+
+/** Bands before and after flights: a row a set-up, the band before as a grey bar below the one after. */
+public final class LearntCharts {
+
+    private static final int AROUND_ROWS = 170;
+    private static final double MARGIN = 0.06;
+
+    /** Where the grey bar lies below the line of its row, in rows. */
+    private static final double BAR_TOP = 0.16;
+
+    private static final double BAR_BOTTOM = 0.28;
+
+    private final Words words;
+
+    /** Charts with these words. */
+    public LearntCharts(Words words) {
+        this.words = words;
+    }
+
+    /** All charts as files. */
+    public List<ReportFile> draw(Learnt learnt, PictureFormats formats) {
+        return PictureFiles.of(pictures(learnt, Layout.WIDE), formats);
+    }
+
+    /**
+     * All charts for a page.
+     *
+     * @param learnt what flights told
+     * @param prefix what the names inside a picture begin with, so that they are its own on the page
+     */
+    public List<PagePicture> onPage(Learnt learnt, String prefix) {
+        return PagePictures.of(pictures(learnt, Layout.NARROW), prefix, words);
+    }
+
+    /** The charts, each drawn when it is asked for. */
+    List<Supplier<Picture>> pictures(Learnt learnt, Layout layout) {
+        PackResult pack = learnt.after().packs().get(0);
+        List<Supplier<Picture>> pictures = new ArrayList<>();
+        add(pictures, learnt, layout, "stall", pack, SetUpResult::stallSpeed, 1);
+        add(pictures, learnt, layout, "descent", pack, SetUpResult::descentAngle, Math.toDegrees(1));
+        add(pictures, learnt, layout, "elevator", pack, SetUpResult::elevator, Math.toDegrees(1));
+        add(
+                pictures,
+                learnt,
+                layout,
+                "roll",
+                pack,
+                r -> r.rollRates().stream().findFirst().map(RollRate::rate).orElse(new Headline.Unknown("why.no-roll")),
+                Math.toDegrees(1));
+        return pictures;
+    }
+
+    private void add(
+            List<Supplier<Picture>> pictures,
+            Learnt learnt,
+            Layout layout,
+            String name,
+            PackResult pack,
+            Function<SetUpResult, Headline> number,
+            double unit) {
+        if (pack.setUps().stream().anyMatch(r -> learnt(number.apply(r)).isPresent())) {
+            pictures.add(() -> picture(learnt, layout, name, pack, number, unit));
+        }
+    }
+
+    private static Optional<Headline.Known> learnt(Headline headline) {
+        return headline instanceof Headline.Known known && known.learnt().isPresent()
+                ? Optional.of(known)
+                : Optional.empty();
+    }
+
+    private Picture picture(
+            Learnt learnt,
+            Layout layout,
+            String name,
+            PackResult pack,
+            Function<SetUpResult, Headline> number,
+            double unit) {
+        List<Row> rows = new ArrayList<>();
+        List<Item> bars = new ArrayList<>();
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < pack.setUps().size(); i++) {
+            SetUpResult result = pack.setUps().get(i);
+            Optional<Headline.Known> after = learnt(number.apply(result));
+            List<Row.Value> values = new ArrayList<>();
+            if (after.isPresent()) {
+                Headline.Known known = after.get();
+                Headline.FromFlights before = known.learnt().orElseThrow();
+                boolean flown = before.flown();
+                String label = words.say(
+                        flown ? "chart.learnt.flown" : "chart.learnt.others",
+                        String.format(Locale.ROOT, "%.1f", unit * known.value()));
+                values.add(new Row.Value(unit * known.value(), unit * known.low(), unit * known.high(), flown, label));
+                double middle = Row.middle(i);
+                bars.add(Item.Area.box(
+                        unit * before.low(),
+                        unit * before.high(),
+                        middle + BAR_TOP,
+                        middle + BAR_BOTTOM,
+                        ChartStyle.GRID));
+                bars.add(Item.Line.of(
+                        ChartStyle.INK,
+                        ChartStyle.THICK,
+                        Place.of(unit * before.value(), middle + BAR_TOP),
+                        Place.of(unit * before.value(), middle + BAR_BOTTOM)));
+                least = Math.min(least, unit * Math.min(known.low(), before.low()));
+                most = Math.max(most, unit * Math.max(known.high(), before.high()));
+            }
+            rows.add(new Row(result.setUp().name(), ChartStyle.look(i), values, words.say("row.no-answer")));
+        }
+        double margin = MARGIN * (most - least);
+        Caption caption = new Caption(
+                words.say("chart.learnt." + name),
+                List.of(
+                        words.say(
+                                "chart.learnt.for",
+                                learnt.after().model().name(),
+                                pack.pack().name()),
+                        words.say("chart.learnt.legend")),
+                words.say("chart.learnt.proof"));
+        return Picture.ofRows(
+                "learnt-" + name,
+                caption,
+                layout,
+                AROUND_ROWS + Panel.ROW * rows.size(),
+                Axis.of(words.say("chart.learnt.axis." + name), least - margin, most + margin, 8),
+                Panel.rows(layout, rows, "", bars));
+    }
+}
