@@ -16,6 +16,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @param misses what is left of each reading against the means of the state
  * @param noise standard deviation of each reading
  */
+@SuppressWarnings("ArrayRecordComponent") // vectors and matrices, never compared
 record Linearised(double[] means, double[] sds, double[][] slopes, double[] misses, double[] noise) {
 
     /** Numerical floor for a matrix of variances that rounding made singular, as a share of its diagonal. */
@@ -99,6 +100,7 @@ record Linearised(double[] means, double[] sds, double[][] slopes, double[] miss
      * @param spread covariance of readings and state before
      * @param sds of the state before
      */
+    @SuppressWarnings("ArrayRecordComponent") // vectors and matrices, never compared
     record Update(
             double[] mean,
             double square,

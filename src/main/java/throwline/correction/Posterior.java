@@ -15,6 +15,7 @@ import java.util.Map;
  * @param readings how many there were
  * @param converged false where the search for the state did not settle
  */
+@SuppressWarnings("ArrayRecordComponent") // vectors and matrices, never compared
 public record Posterior(
         List<Factor> factors,
         double[] state,
@@ -40,6 +41,7 @@ public record Posterior(
      * @param mean of the state
      * @param covariance of the state
      */
+    @SuppressWarnings("ArrayRecordComponent") // vectors and matrices, never compared
     public record Part(List<String> wrong, double weight, double[] mean, double[][] covariance) {
         public Part {
             wrong = List.copyOf(wrong);

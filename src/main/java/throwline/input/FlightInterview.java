@@ -165,8 +165,8 @@ public final class FlightInterview {
     /** True where nothing at all was measured. */
     public boolean isEmpty() {
         return answers.entrySet().stream()
-                .noneMatch(e -> !e.getValue().isEmpty() && e.getKey().contains("/")
-                        || e.getKey().equals("weight") && !e.getValue().isEmpty());
+                .filter(e -> e.getKey().contains("/") || e.getKey().equals("weight"))
+                .allMatch(e -> e.getValue().isEmpty());
     }
 
     private Optional<Step> step() {

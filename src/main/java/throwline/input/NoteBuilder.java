@@ -61,7 +61,7 @@ final class NoteBuilder {
         boolean good = KEYS.containsKey(what);
         for (Branch child : note.children()) {
             boolean own = OWN.contains(child.name()) && !allowed.contains(child.name());
-            if (own && child.keyPlace() != note.place()) {
+            if (own && !child.keyPlace().equals(note.place())) {
                 problems.add(
                         child.keyPlace(),
                         child.path(),

@@ -133,7 +133,7 @@ final class FlownFleet implements NotedReadings.Fleet {
             return;
         }
         String name = result.setUp().name();
-        Optional<SetUp> like = variants.values().contains(name)
+        Optional<SetUp> like = variants.containsValue(name)
                 ? model.setUps().stream()
                         .filter(s -> name.startsWith(s.name() + " as on "))
                         .findFirst()

@@ -16,7 +16,9 @@ class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"compare", "fly", "find", "learn", "wing", "section", "check", "sheet", "new", "validate", "open"})
+    @ValueSource(
+            strings = {"compare", "fly", "find", "learn", "wing", "section", "check", "sheet", "new", "validate", "open"
+            })
     void of_a_command(String command) {
         String text = help(command, "--help");
         Golden.check("help-" + command + ".txt", text);
@@ -25,7 +27,9 @@ class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"compare", "fly", "find", "learn", "wing", "section", "check", "sheet", "new", "validate", "open"})
+    @ValueSource(
+            strings = {"compare", "fly", "find", "learn", "wing", "section", "check", "sheet", "new", "validate", "open"
+            })
     void a_command_tells_the_version(String command) {
         assertThat(ProgramRun.of(command, "-V").out()).startsWith("throwline ");
     }

@@ -16,8 +16,8 @@ class FlightInterviewTest {
     private static final Model MODEL =
             ((ReadModel.Project) ModelFile.read(Path.of("examples/orchard.yaml"), new PackedAirfoils())).model();
 
-    private static final String BEFORE = "# my notes\nthrowline flights: 1\nflights:\n"
-            + "  - {date: 2026-09-01, pack: large}   # windy\n";
+    private static final String BEFORE =
+            "# my notes\nthrowline flights: 1\nflights:\n  - {date: 2026-09-01, pack: large}   # windy\n";
 
     private static FlightInterview told(String... answers) {
         FlightInterview interview = new FlightInterview(MODEL, "2026-10-04");
@@ -30,8 +30,23 @@ class FlightInterviewTest {
     /** Day, pack, no weight, air, wind, how; landing flap with a stall, glide and trim; clean with nothing. */
     private static FlightInterview flown() {
         FlightInterview interview = told(
-                "", "small", "", "18 C", "2 m/s", "flag", "landing", "31 km/h", "into the wind", "12 s", "30 m",
-                "barometer", "3 mm up", "4.5 s", "not measured", "", "that was all");
+                "",
+                "small",
+                "",
+                "18 C",
+                "2 m/s",
+                "flag",
+                "landing",
+                "31 km/h",
+                "into the wind",
+                "12 s",
+                "30 m",
+                "barometer",
+                "3 mm up",
+                "4.5 s",
+                "not measured",
+                "",
+                "that was all");
         assertThat(interview.next()).isEmpty();
         return interview;
     }
@@ -71,7 +86,8 @@ class FlightInterviewTest {
         assertThat(interview.answer("heavy")).isPresent();
         assertThat(interview.answer("3.1 kg")).isEmpty();
         assertThat(interview.answer("back")).isEmpty();
-        assertThat(interview.next().map(FlightInterview.Asked::sentence)).isEqualTo(Optional.of("input.learn.q.weight"));
+        assertThat(interview.next().map(FlightInterview.Asked::sentence))
+                .isEqualTo(Optional.of("input.learn.q.weight"));
     }
 
     @Test

@@ -64,8 +64,12 @@ class FlightsFileTest {
 
     @Test
     void reads_the_day() {
-        FlownDay day = day("    air: {temperature: 18 C, pressure: 1003 hPa}\n"
-                + "    wind: {speed: 7.2 km/h, told by: flag}\n    count: no\n    because: gusty\n");
+        FlownDay day = day("""
+                    air: {temperature: 18 C, pressure: 1003 hPa}
+                    wind: {speed: 7.2 km/h, told by: flag}
+                    count: no
+                    because: gusty
+                """);
         assertThat(day.air().temperature()).isEqualTo(OptionalDouble.of(291.15));
         assertThat(day.air().pressure()).isEqualTo(OptionalDouble.of(100_300));
         assertThat(day.wind().orElseThrow().speed()).isCloseTo(2, Offset.offset(1e-12));
@@ -75,10 +79,13 @@ class FlightsFileTest {
 
     @Test
     void tells_two_notes_of_one_kind_apart() {
-        List<Noticed> notes = day("    noticed:\n      - {what: float, set-up: clean, distance: 20 m}\n"
-                        + "      - {what: float, set-up: clean, distance: 22 m}\n")
-                .noticed();
-        assertThat(notes.get(0).told().source()).isNotEqualTo(notes.get(1).told().source());
+        List<Noticed> notes = day("""
+                    noticed:
+                      - {what: float, set-up: clean, distance: 20 m}
+                      - {what: float, set-up: clean, distance: 22 m}
+                """).noticed();
+        assertThat(notes.get(0).told().source())
+                .isNotEqualTo(notes.get(1).told().source());
     }
 
     @ParameterizedTest
@@ -126,11 +133,9 @@ class FlightsFileTest {
                 "date: 2026-10-04 | Which pack"
             })
     void refuses_days_that_cannot_be(String day, String said) {
-        ReadFlights read =
-                FlightsFile.read("throwline flights: 1\nflights:\n  - {" + day + "}\n", "notes.yaml", MODEL);
+        ReadFlights read = FlightsFile.read("throwline flights: 1\nflights:\n  - {" + day + "}\n", "notes.yaml", MODEL);
         assertThat(read).isInstanceOf(ReadFlights.Faulty.class);
-        assertThat(((ReadFlights.Faulty) read)
-                        .problems().stream().map(p -> p.say(Words.load())))
+        assertThat(((ReadFlights.Faulty) read).problems().stream().map(p -> p.say(Words.load())))
                 .anyMatch(sentence -> sentence.contains(said.strip()) && sentence.startsWith("notes.yaml:3:"));
     }
 }

@@ -24,8 +24,8 @@ class LearnStudyTest {
     private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
     private static final Model MODEL =
             ((ReadModel.Project) ModelFile.read(Path.of("examples/orchard.yaml"), AIRFOILS)).model();
-    private static final Comparison PLAIN = new ComparisonStudy(new MeasuredSections(), Bands.load())
-            .compare(MODEL, AIRFOILS, MODEL.packs());
+    private static final Comparison PLAIN =
+            new ComparisonStudy(new MeasuredSections(), Bands.load()).compare(MODEL, AIRFOILS, MODEL.packs());
     private static final LearnStudy STUDY = new LearnStudy(new MeasuredSections(), Bands.load());
 
     private static FlightNotes notes(String... days) {
@@ -82,11 +82,13 @@ class LearnStudyTest {
         Headline.Known place = known(learnt, "airbrake", FlightQuantity.ELEVATOR);
         Headline.Known was = before("airbrake", FlightQuantity.ELEVATOR);
         assertThat(place.value()).isLessThan(was.value());
-        assertThat(change.value()).isLessThan(before("airbrake", FlightQuantity.ELEVATOR_CHANGE).value());
+        assertThat(change.value())
+                .isLessThan(before("airbrake", FlightQuantity.ELEVATOR_CHANGE).value());
         double moved = place.value() - was.value();
-        double reference =
-                known(learnt, "clean", FlightQuantity.ELEVATOR).value() - before("clean", FlightQuantity.ELEVATOR).value();
-        assertThat(change.value() - before("airbrake", FlightQuantity.ELEVATOR_CHANGE).value())
+        double reference = known(learnt, "clean", FlightQuantity.ELEVATOR).value()
+                - before("clean", FlightQuantity.ELEVATOR).value();
+        assertThat(change.value()
+                        - before("airbrake", FlightQuantity.ELEVATOR_CHANGE).value())
                 .isCloseTo(moved - reference, Offset.offset(Math.toRadians(0.1)));
     }
 
@@ -98,9 +100,15 @@ class LearnStudyTest {
         assertThat(moved).isBetween(1.01, 1.06);
         assertThat(known(learnt, "clean", FlightQuantity.STALL_SPEED).value())
                 .isGreaterThan(before("clean", FlightQuantity.STALL_SPEED).value());
-        assertThat(known(learnt, "landing flap", FlightQuantity.STALL_SPEED).learnt().orElseThrow().flown())
+        assertThat(known(learnt, "landing flap", FlightQuantity.STALL_SPEED)
+                        .learnt()
+                        .orElseThrow()
+                        .flown())
                 .isTrue();
-        assertThat(known(learnt, "clean", FlightQuantity.STALL_SPEED).learnt().orElseThrow().flown())
+        assertThat(known(learnt, "clean", FlightQuantity.STALL_SPEED)
+                        .learnt()
+                        .orElseThrow()
+                        .flown())
                 .isFalse();
         Headline.Known other =
                 (Headline.Known) learnt.after("large", "clean").orElseThrow().stallSpeed();
@@ -114,7 +122,8 @@ class LearnStudyTest {
             Learnt learnt = learn(notes(day("2026-10-04", "", STALLS.formatted(speed))));
             Headline.Known stall = known(learnt, "landing flap", FlightQuantity.STALL_SPEED);
             Headline.Known approach = known(learnt, "landing flap", FlightQuantity.APPROACH_SPEED);
-            double least = Math.min(before("landing flap", FlightQuantity.APPROACH_SPEED).value(), 1.3 * stall.high());
+            double least = Math.min(
+                    before("landing flap", FlightQuantity.APPROACH_SPEED).value(), 1.3 * stall.high());
             assertThat(approach.value()).as(speed).isGreaterThanOrEqualTo(least - 1e-9);
         }
     }
@@ -128,8 +137,7 @@ class LearnStudyTest {
                 "what: glide, set-up: clean, height: 30 m, time: 20 s, told by: barometer")));
         assertThat(learnt.doubts().get(0).source()).isEqualTo("stall clean, 2026-10-04");
         assertThat(learnt.doubts().get(0).contradicts()).isTrue();
-        assertThat(learnt.doubts().get(0).causes())
-                .contains(throwline.correction.Doubt.Cause.KILOMETRES_AN_HOUR);
+        assertThat(learnt.doubts().get(0).causes()).contains(throwline.correction.Doubt.Cause.KILOMETRES_AN_HOUR);
         assertThat(known(learnt, "clean", FlightQuantity.STALL_SPEED).value())
                 .isCloseTo(before("clean", FlightQuantity.STALL_SPEED).value(), withPercentage(1));
     }
@@ -137,7 +145,11 @@ class LearnStudyTest {
     @Test
     void does_not_care_for_the_order_of_flights() {
         List<String> days = new ArrayList<>(List.of(
-                day("2026-10-04", "", STALLS.formatted("9.0 m/s"), "what: roll, set-up: clean, stick: low rates, time: 4 s"),
+                day(
+                        "2026-10-04",
+                        "",
+                        STALLS.formatted("9.0 m/s"),
+                        "what: roll, set-up: clean, stick: low rates, time: 4 s"),
                 day("2026-10-11", "", "what: glide, set-up: airbrake, height: 30 m, time: 9 s, told by: barometer")));
         Learnt one = learn(notes(days.toArray(String[]::new)));
         Collections.reverse(days);
@@ -165,8 +177,10 @@ class LearnStudyTest {
         Headline.Known now = known(apart, "landing flap", FlightQuantity.STALL_SPEED);
         assertThat(now.learnt().orElseThrow().flown()).isFalse();
         assertThat(now.high() / now.low())
-                .isGreaterThan(known(close, "landing flap", FlightQuantity.STALL_SPEED).high()
-                        / known(close, "landing flap", FlightQuantity.STALL_SPEED).low());
+                .isGreaterThan(
+                        known(close, "landing flap", FlightQuantity.STALL_SPEED).high()
+                                / known(close, "landing flap", FlightQuantity.STALL_SPEED)
+                                        .low());
     }
 
     @Test
