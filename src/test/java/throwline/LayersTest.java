@@ -110,7 +110,8 @@ class LayersTest {
             .whereLayer("numerics")
             .mayNotAccessAnyLayer()
             .whereLayer("air")
-            .mayOnlyBeAccessedByLayers("section", "liftingline", "power", "flight", "sizing", "study", "validation");
+            .mayOnlyBeAccessedByLayers(
+                    "section", "liftingline", "power", "flight", "correction", "sizing", "study", "validation");
 
     @ArchTest
     static final ArchRule NO_CYCLES =

@@ -7,7 +7,7 @@ import throwline.correction.SetUpErrors.Share;
 /**
  * Errors of the predictions of one model as factors: for lift, drag, elevator and roll one common to all set-ups and one of
  * each set-up's own, growth of the drag error away from the approach speed, slope of the trim over speed, and weight and
- * balance of each pack. Methods manual 20.1.
+ * balance of each pack. Methods manual 21.1.
  */
 public final class Aeroplane {
 

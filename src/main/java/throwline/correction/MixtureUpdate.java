@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * uncertain as was expected of it, and all sets of up to two such sources (three among at most six) are worked out and
  * weighed: a contaminated normal (G. E. P. Box, G. C. Tiao, Biometrika 55, 1968, MEMORY; enumeration after I. Verdinelli,
  * L. Wasserman, Statistics and Computing 1, 1991, READ in excerpt). Readings are straightened at the weighed mean until it
- * stands still (Gauss-Newton). Nothing depends on the order of readings. Methods manual 20.2.
+ * stands still (Gauss-Newton). Nothing depends on the order of readings. Methods manual 21.2.
  */
 public final class MixtureUpdate {
 

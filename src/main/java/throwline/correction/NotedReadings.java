@@ -14,7 +14,7 @@ import throwline.notes.Noticed.SpeedRead;
 import throwline.notes.Noticed.Throttle;
 import throwline.notes.ToldBy;
 
-/** Notes of one day as readings of the state. Methods manual 20.3 and 20.4. */
+/** Notes of one day as readings of the state. Methods manual 21.3 and 21.4. */
 public final class NotedReadings {
 
     /** Speed really flown around the one meant, as a logarithm: in a glide, and where it is watched less (PRACTICE). */

@@ -9,7 +9,7 @@ import throwline.notes.FlownDay.Wind;
  * A wind as told, at the height where models are flown.
  *
  * @param speed m/s
- * @param sd its standard deviation, m/s (PRACTICE, Methods manual 21.4)
+ * @param sd its standard deviation, m/s (PRACTICE, methods manual 21.4)
  */
 record ToldWind(double speed, double sd) {
 

@@ -88,6 +88,7 @@ public final class LearnStudy {
                     new NotedReadings(factors, fleet, day, known.model().field());
             readings.addAll(noted.all());
             winds.put(day.name(), noted.air().wind());
+            day.log().ifPresent(log -> unused.add(log.file()));
             for (Noticed noticed : day.noticed()) {
                 boolean used = readings.stream()
                         .anyMatch(r -> r.source().equals(noticed.told().source()));

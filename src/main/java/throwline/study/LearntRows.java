@@ -15,7 +15,7 @@ import throwline.study.FieldAnswer.Legs;
 import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.SetUpResult.SpeedPoint;
 
-/** Numbers of one set-up with one pack after the flights of its model. Methods manual 20.5. */
+/** Numbers of one set-up with one pack after the flights of its model. Methods manual 21.5. */
 final class LearntRows {
 
     /** No band is printed narrower than tests repeat (PRACTICE): shares of the value, and rad. */
