@@ -97,7 +97,7 @@ class LayersTest {
             .whereLayer("correction")
             .mayOnlyBeAccessedByLayers("study", "report", "cli", "window")
             .whereLayer("flight")
-            .mayOnlyBeAccessedByLayers("sizing", "study", "validation", "report")
+            .mayOnlyBeAccessedByLayers("correction", "sizing", "study", "validation", "report")
             .whereLayer("power")
             .mayOnlyBeAccessedByLayers("flight", "sizing", "study", "validation")
             .whereLayer("liftingline")
