@@ -206,6 +206,12 @@ public final class ModelText {
         return text.substring(0, from) + put + text.substring(to);
     }
 
+    /** A typed value as a file has it: a group or a list as it is, anything else as {@link #plain} makes it. */
+    public static String value(String typed) {
+        String stripped = typed.strip();
+        return stripped.startsWith("{") || stripped.startsWith("[") ? stripped : plain(stripped);
+    }
+
     /** Letters as a file has them: plain where that cannot be read as anything else, else in quotes. */
     public static String plain(String letters) {
         Predicate<String> isPlain = each -> each.matches("(?:[A-Za-z]|-?[0-9.])(?:[A-Za-z0-9 ./%^+_-]*[A-Za-z0-9%.])?");

@@ -148,6 +148,7 @@ final class MainWindow {
         all.add(new HandPage(desk, session, figures));
         all.add(new ComparePage(desk, session, figures, program));
         all.add(new WantsPage(desk, session, figures, this));
+        all.add(new ModelPage(desk, session));
         all.add(new PrintPage(desk, session));
         return all;
     }

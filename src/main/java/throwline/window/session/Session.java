@@ -244,7 +244,7 @@ public final class Session {
     private Optional<ModelText> valued(List<String> path, String typed) {
         ModelText text = document.text();
         if (!typed.isBlank()) {
-            return text.with(path, ModelText.plain(typed.strip()));
+            return text.with(path, ModelText.value(typed));
         }
         return text.at(path).isEmpty() ? Optional.of(text) : text.without(path);
     }
