@@ -38,6 +38,7 @@ import throwline.units.Display;
 final class CompareCommand implements Callable<Integer> {
 
     private final Context context;
+    private final Airfoils airfoils = new Airfoils();
 
     @Parameters(arity = "1..*", paramLabel = "MODEL", description = "${bundle:cli.model}")
     private List<String> models = new ArrayList<>();
@@ -76,7 +77,7 @@ final class CompareCommand implements Callable<Integer> {
             prepareDrawing();
         }
         List<ReadModel.Project> projects =
-                new ModelReader(context, Airfoils::besides, shown.units(context)).read(models);
+                new ModelReader(context, airfoils::besides, shown.units(context)).read(models);
         List<List<Pack>> packs = projects.stream()
                 .map(project -> pack.all(context, project.model()))
                 .toList();
@@ -86,7 +87,7 @@ final class CompareCommand implements Callable<Integer> {
         for (int i = 0; i < projects.size(); i++) {
             ReadModel.Project project = projects.get(i);
             Model model = project.model();
-            AirfoilLibrary library = Airfoils.besides(models.get(i));
+            AirfoilLibrary library = airfoils.besides(models.get(i));
             context.terminal().progress(context.words().say("cli.compare.working", model.name()));
             Comparison plain = study.compare(model, library, packs.get(i));
             Optional<Learnt> learnt =
@@ -127,7 +128,7 @@ final class CompareCommand implements Callable<Integer> {
             ReadModel.Project project = projects.get(i);
             String name = models.get(i);
             String file = CompareFiles.fileName(name, project);
-            compared.add(new Compared(answers.get(i), Airfoils.besides(name), file, project.text()));
+            compared.add(new Compared(answers.get(i), airfoils.besides(name), file, project.text()));
         }
         Page page = Context.filePage(projects.get(0).display());
         return CompareDocument.of(

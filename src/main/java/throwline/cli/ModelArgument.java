@@ -22,7 +22,7 @@ final class ModelArgument {
 
     /** The airfoils that the file may name. */
     NamedAirfoils airfoils() {
-        return Airfoils.besides(file);
+        return new Airfoils().besides(file);
     }
 
     /**

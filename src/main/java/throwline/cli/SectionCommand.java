@@ -67,7 +67,7 @@ final class SectionCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        NamedAirfoils library = Airfoils.here();
+        NamedAirfoils library = new Airfoils().here();
         if (list) {
             List<Airfoil> all = library.names().stream()
                     .flatMap(name -> library.find(new AirfoilName(name)).stream())
