@@ -3,6 +3,7 @@ package throwline.section.computed;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import throwline.numerics.Interpolation;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilShape;
 import throwline.section.Likeness;
@@ -26,6 +27,12 @@ public final class ComputedAirfoil {
 
     /** Below this share of the way from zero lift to the stall, curves are moved along only. */
     private static final double STRAIGHT = 0.3;
+
+    private static final List<SectionFigure> DRAGS =
+            List.of(SectionFigure.DRAG_LOW, SectionFigure.DRAG_MIDDLE, SectionFigure.DRAG_HIGH);
+
+    /** Drag is raised or lowered to at most twice the donor's or half of it, in logarithms (PRACTICE). */
+    private static final double MOST_RISE = 0.7;
 
     /** Angles are squeezed to no less than this share (PRACTICE). */
     private static final double SQUEEZED = 0.25;
@@ -104,7 +111,8 @@ public final class ComputedAirfoil {
                 curve.stallAngle(),
                 learned.predicted(SectionFigure.ZERO_LIFT, traits, run.reynolds()) - curve.zeroLiftAngle(),
                 learned.predicted(SectionFigure.STALL_ANGLE, traits, run.reynolds()) - curve.stallAngle(),
-                learned.predicted(SectionFigure.MAX_LIFT, traits, run.reynolds()) - curve.maxLift());
+                learned.predicted(SectionFigure.MAX_LIFT, traits, run.reynolds()) - curve.maxLift(),
+                rises(curve, traits, run.reynolds()));
         List<Point> points = run.points().stream()
                 .map(move::of)
                 .sorted(Comparator.comparingDouble(Point::alpha))
@@ -113,8 +121,25 @@ public final class ComputedAirfoil {
                 run.kind(), run.reynolds(), run.deflection(), run.surfaceChord(), run.source(), run.mark(), points);
     }
 
+    /** Logarithms of expected drag over the donor's, by lift; those of the lift below where the donor's is none. */
+    private double[] rises(SectionCurve curve, SectionTraits traits, double reynolds) {
+        double[] rises = new double[DRAGS.size()];
+        for (int i = 0; i < rises.length; i++) {
+            double measured = LearnedAirfoil.read(DRAGS.get(i), curve);
+            double rise = Math.log(learned.predicted(DRAGS.get(i), traits, reynolds) / measured);
+            rises[i] = Double.isFinite(rise) ? Interpolation.clamp(rise, -MOST_RISE, MOST_RISE) : i > 0 ? rises[i - 1] : 0;
+        }
+        return rises;
+    }
+
     /** The way of each point of a run. */
-    private record Move(double zeroLift, double stall, double zeroLiftShift, double stallShift, double liftRise) {
+    private record Move(
+            double zeroLift,
+            double stall,
+            double zeroLiftShift,
+            double stallShift,
+            double liftRise,
+            double[] dragRises) {
 
         /** Moments are dropped: they belong to the donor's camber line. */
         Point of(Point point) {
@@ -124,7 +149,7 @@ public final class ComputedAirfoil {
             return new Point(
                     point.alpha() + zeroLiftShift + share * stretch,
                     point.lift() + share * liftRise,
-                    point.drag(),
+                    point.drag() * Math.exp(Interpolation.at(ComputedDrag.LIFTS, dragRises, point.lift())),
                     Double.NaN);
         }
 

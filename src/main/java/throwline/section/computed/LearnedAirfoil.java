@@ -25,6 +25,11 @@ public record LearnedAirfoil(String name, SectionTraits traits, Map<SectionFigur
     static final double[] REYNOLDS = {60_000, 100_000, 150_000, 200_000, 300_000};
 
     private static final double REFERENCE = 200_000;
+    /** Share of most lift up to which drag is that of attached flow. */
+    private static final double ATTACHED = 0.9;
+
+    private static final int BISECTIONS = 40;
+    private static final int TRAITS = 7;
     private static final String NUMBER = "%.6f";
 
     public LearnedAirfoil {
@@ -57,7 +62,28 @@ public record LearnedAirfoil(String name, SectionTraits traits, Map<SectionFigur
             case ZERO_LIFT -> curve.zeroLiftAngle();
             case MAX_LIFT -> curve.maxLift();
             case STALL_ANGLE -> curve.stallAngle();
+            case DRAG_LOW -> dragAt(curve, ComputedDrag.LIFTS[0]);
+            case DRAG_MIDDLE -> dragAt(curve, ComputedDrag.LIFTS[1]);
+            case DRAG_HIGH -> dragAt(curve, ComputedDrag.LIFTS[2]);
         };
+    }
+
+    /** Drag where lift rises through a value; none near and past the most lift. */
+    private static double dragAt(SectionCurve curve, double lift) {
+        if (lift > ATTACHED * curve.maxLift()) {
+            return Double.NaN;
+        }
+        double low = curve.negativeStallAngle();
+        double high = curve.stallAngle();
+        for (int i = 0; i < BISECTIONS; i++) {
+            double middle = 0.5 * (low + high);
+            if (curve.risingLift(middle) < lift) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return curve.drag(high);
     }
 
     double measured(SectionFigure figure, int reynolds) {
@@ -86,6 +112,7 @@ public record LearnedAirfoil(String name, SectionTraits traits, Map<SectionFigur
         }) {
             line.append(',').append(String.format(Locale.ROOT, NUMBER, trait));
         }
+        line.append(traits.drag());
         for (SectionFigure figure : SectionFigure.values()) {
             for (double value : values(figure)) {
                 line.append(',').append(String.format(Locale.ROOT, NUMBER, value));
@@ -100,12 +127,13 @@ public record LearnedAirfoil(String name, SectionTraits traits, Map<SectionFigur
         double[] n =
                 Arrays.stream(cells).skip(1).mapToDouble(Double::parseDouble).toArray();
         Map<SectionFigure, double[]> figures = new EnumMap<>(SectionFigure.class);
-        int at = 7;
+        ComputedDrag drag = ComputedDrag.of(Arrays.copyOfRange(n, TRAITS, TRAITS + ComputedDrag.COUNT));
+        int at = TRAITS + ComputedDrag.COUNT;
         for (SectionFigure figure : SectionFigure.values()) {
             figures.put(figure, Arrays.copyOfRange(n, at, at + REYNOLDS.length));
             at += REYNOLDS.length;
         }
-        return new LearnedAirfoil(cells[0], new SectionTraits(n[0], n[1], n[2], n[3], n[4], n[5], n[6]), figures);
+        return new LearnedAirfoil(cells[0], new SectionTraits(n[0], n[1], n[2], n[3], n[4], n[5], n[6], drag), figures);
     }
 
     /** A value between those at {@link #REYNOLDS}, held outside. */

@@ -19,7 +19,8 @@ public final class LearnedAirfoils {
             "# that nobody measured: traits of their outlines (computed) and what the library says of them at Reynolds numbers of",
             "# 60 000, 100 000, 150 000, 200 000 and 300 000. Angles in rad.",
             "# name, thickness, camber, edge, zero-lift angle and moment without friction, peak lift, peak angle; then five zero-lift",
-            "# angles, five most lifts, five stall angles");
+            "# angles, five most lifts, five stall angles and five drags at each of the lifts 0.2, 0.5 and 0.8. Between traits and figures stand",
+            "# logarithms of drag by the boundary layer at those lifts and also 500 000.");
 
     private final List<LearnedAirfoil> airfoils;
     private final Map<SectionFigure, SectionRule> rules = new EnumMap<>(SectionFigure.class);

@@ -15,7 +15,7 @@ enum SectionFigure {
         }
 
         @Override
-        double known(SectionTraits traits) {
+        double known(SectionTraits traits, double reynolds) {
             return traits.zeroLiftAngle();
         }
 
@@ -26,16 +26,6 @@ enum SectionFigure {
     },
     /** Most lift: the rule of the highest speed (W. O. Valarezo, V. D. Chin, Journal of Aircraft 31, 1994, as an idea). */
     MAX_LIFT {
-        @Override
-        double transformed(double value) {
-            return Math.log(value);
-        }
-
-        @Override
-        double value(double transformed) {
-            return Math.exp(transformed);
-        }
-
         @Override
         double[] terms(SectionTraits traits, double log) {
             return new double[] {
@@ -65,22 +55,54 @@ enum SectionFigure {
         double[] terms(SectionTraits traits, double log) {
             return new double[] {1, log, log * (traits.thickness() - USUAL), traits.peakAngle(), traits.thickness()};
         }
+    },
+    /** Drag at the first of the lifts looked at: half of what the boundary layer says of it, in logarithms. */
+    DRAG_LOW {
+        @Override
+        double known(SectionTraits traits, double reynolds) {
+            return BELIEVED * traits.drag().log(0, reynolds);
+        }
+    },
+    /** Drag at the second. */
+    DRAG_MIDDLE {
+        @Override
+        double known(SectionTraits traits, double reynolds) {
+            return BELIEVED * traits.drag().log(1, reynolds);
+        }
+    },
+    /** Drag at the third. */
+    DRAG_HIGH {
+        @Override
+        double known(SectionTraits traits, double reynolds) {
+            return BELIEVED * traits.drag().log(2, reynolds);
+        }
     };
+
+    /** Share of the boundary layer's differences in drag that measurements show (fitted; 0.5 to 0.7 are alike). */
+    private static final double BELIEVED = 0.5;
+
 
     /** Thickness about which the effect of Reynolds number is written. */
     private static final double USUAL = 0.11;
 
     /** What the rule is linear in. */
-    abstract double transformed(double value);
+    double transformed(double value) {
+        return Math.log(value);
+    }
 
     /** Back from it. */
-    abstract double value(double transformed);
+    double value(double transformed) {
+        return Math.exp(transformed);
+    }
 
     /** Part of the transformed figure that is not fitted. */
-    double known(SectionTraits traits) {
+    double known(SectionTraits traits, double reynolds) {
         return 0;
     }
 
     /** What the fitted factors multiply. */
-    abstract double[] terms(SectionTraits traits, double log);
+    double[] terms(SectionTraits traits, double log) {
+        double thick = traits.thickness();
+        return new double[] {1, log, thick, traits.camber(), log * thick, log * traits.camber()};
+    }
 }

@@ -37,6 +37,7 @@ final class SectionRange {
                 && traits.thickness() <= THICKEST
                 && traits.camber() >= LEAST_CAMBER
                 && traits.camber() <= HIGHEST_CAMBER
-                && traits.peakLift() >= LEAST_PEAK_LIFT;
+                && traits.peakLift() >= LEAST_PEAK_LIFT
+                && traits.drag().finite();
     }
 }

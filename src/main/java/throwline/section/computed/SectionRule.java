@@ -41,9 +41,10 @@ final class SectionRule {
         for (LearnedAirfoil airfoil : airfoils) {
             for (int i = 0; i < LearnedAirfoil.REYNOLDS.length; i++) {
                 double reynolds = LearnedAirfoil.REYNOLDS[i];
-                if (reynolds >= SectionRange.from(airfoil.traits())) {
+                boolean taught = Double.isFinite(airfoil.measured(figure, i));
+                if (taught && reynolds >= SectionRange.from(airfoil.traits())) {
                     rows.add(figure.terms(airfoil.traits(), LearnedAirfoil.log(reynolds)));
-                    values.add(figure.transformed(airfoil.measured(figure, i)) - figure.known(airfoil.traits()));
+                    values.add(figure.transformed(airfoil.measured(figure, i)) - figure.known(airfoil.traits(), reynolds));
                 }
             }
         }
@@ -57,7 +58,7 @@ final class SectionRule {
 
     private double rule(SectionTraits traits, double reynolds) {
         double[] terms = figure.terms(traits, LearnedAirfoil.log(reynolds));
-        double sum = figure.known(traits);
+        double sum = figure.known(traits, reynolds);
         for (int i = 0; i < terms.length; i++) {
             sum += factors[i] * terms[i];
         }
@@ -73,8 +74,9 @@ final class SectionRule {
             if (reynolds >= SectionRange.from(airfoil.traits())) {
                 double distance = traits.distance(airfoil.traits());
                 double weight = Math.exp(-0.5 * distance * distance);
-                weights += weight;
-                sum += weight * LearnedAirfoil.between(missed.get(i), reynolds);
+                double miss = LearnedAirfoil.between(missed.get(i), reynolds);
+                weights += Double.isFinite(miss) ? weight : 0;
+                sum += Double.isFinite(miss) ? weight * miss : 0;
             }
         }
         return figure.value(rule(traits, reynolds) + sum / weights);

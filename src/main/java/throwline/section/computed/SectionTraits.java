@@ -16,6 +16,7 @@ import throwline.section.contour.PanelFlow;
  * @param moment quarter-chord moment without lift and friction
  * @param peakLift lift coefficient at which the highest speed on top reaches the square root of {@link #PEAK}
  * @param peakAngle angle of attack there, rad
+ * @param drag profile drag by the boundary layer
  */
 public record SectionTraits(
         double thickness,
@@ -24,7 +25,8 @@ public record SectionTraits(
         double zeroLiftAngle,
         double moment,
         double peakLift,
-        double peakAngle) {
+        double peakAngle,
+        ComputedDrag drag) {
 
     /** Square of the highest speed on top, over that of the air, by which most lift is judged. */
     static final double PEAK = 6;
@@ -66,7 +68,8 @@ public record SectionTraits(
                 flow.zeroLiftAngle(),
                 flow.moment(flow.zeroLiftAngle()),
                 peakLift,
-                flow.angleOf(peakLift)));
+                flow.angleOf(peakLift),
+                ComputedDrag.of(flow)));
     }
 
     /** How unlike two outlines are; 1 is much. */

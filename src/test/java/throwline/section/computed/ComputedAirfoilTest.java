@@ -3,9 +3,10 @@ package throwline.section.computed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import throwline.input.PackedAirfoils;
 import throwline.model.AirfoilName;
@@ -50,10 +51,7 @@ class ComputedAirfoilTest {
         LearnedAirfoil spoiled = new LearnedAirfoil(
                 "clark-y",
                 own.traits(),
-                Map.of(
-                        SectionFigure.ZERO_LIFT, wrong,
-                        SectionFigure.MAX_LIFT, wrong,
-                        SectionFigure.STALL_ANGLE, wrong));
+                Arrays.stream(SectionFigure.values()).collect(Collectors.toMap(f -> f, f -> wrong)));
         List<LearnedAirfoil> more = new java.util.ArrayList<>(rest);
         more.add(spoiled);
         AirfoilShape shape = clarkY.shape().orElseThrow();
@@ -68,6 +66,7 @@ class ComputedAirfoilTest {
         assertThat(curve(a, 2e5).maxLift()).isEqualTo(curve(b, 2e5).maxLift());
         assertThat(curve(a, 2e5).zeroLiftAngle()).isEqualTo(curve(b, 2e5).zeroLiftAngle());
         assertThat(curve(a, 2e5).stallAngle()).isEqualTo(curve(b, 2e5).stallAngle());
+        assertThat(curve(a, 2e5).drag(0.05)).isEqualTo(curve(b, 2e5).drag(0.05));
     }
 
     /** The curve made of the moved runs has the figures that the rules expect. */

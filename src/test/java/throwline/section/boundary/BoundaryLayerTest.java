@@ -1,0 +1,152 @@
+package throwline.section.boundary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import throwline.input.PackedAirfoils;
+import throwline.model.AirfoilName;
+import throwline.section.contour.Contour;
+import throwline.section.contour.PanelFlow;
+
+/** Boundary layers against exact and published ones; values from textbooks (H. Schlichting, Boundary-Layer Theory), from memory. */
+class BoundaryLayerTest {
+
+    private static final double REYNOLDS = 1e6;
+    private static final double FLAT = 1.57258;
+    private static final double STAGNATION = 1.62575;
+    private static final double START = 1e-3;
+
+    private final LaminarLayer laminar = new LaminarLayer();
+
+    private static SurfaceSpeed speed(DoubleUnaryOperator u, double end) {
+        int n = 400;
+        double[] s = new double[n + 1];
+        double[] v = new double[n + 1];
+        for (int i = 0; i <= n; i++) {
+            s[i] = end * i / n;
+            v[i] = u.applyAsDouble(s[i]);
+        }
+        return new SurfaceSpeed(s, v);
+    }
+
+    private double separates(DoubleUnaryOperator u, double thickness, double energy, double end) {
+        SurfaceSpeed speed = speed(u, end);
+        LaminarLayer.State state = new LaminarLayer.State(thickness, energy, 0);
+        double s = START;
+        while (s < end && !laminar.separated(state)) {
+            double step = Math.min(5e-4 * end, 0.02 * s);
+            state = laminar.step(state, s, step, speed, REYNOLDS);
+            s += step;
+        }
+        return s;
+    }
+
+    /** Speed falling in a straight line: L. Howarth 1938, 0.1199; as powers: I. Tani 1949, 0.271, 0.462 and 0.640. */
+    @ParameterizedTest
+    @CsvSource({"1, 0.1199, 0.001", "2, 0.271, 0.006", "4, 0.462, 0.012", "8, 0.640, 0.02"})
+    void slowedDown(double power, double expected, double tolerance) {
+        double flat = 0.6641 * Math.sqrt(START / REYNOLDS);
+        assertThat(separates(x -> 1 - Math.pow(x, power), flat, FLAT, 0.98)).isCloseTo(expected, within(tolerance));
+    }
+
+    /** Circle with the speed of theory, 104.5 degrees, and with that measured by K. Hiemenz 1911, 80.5 to 82. */
+    @Test
+    void circles() {
+        double theory = separates(Math::sin, Math.sqrt(0.0855 / REYNOLDS), STAGNATION, 3);
+        assertThat(Math.toDegrees(theory)).isCloseTo(104.5, within(1.0));
+        double measured = separates(
+                x -> 1.814 * x - 0.271 * x * x * x - 0.0471 * Math.pow(x, 5),
+                Math.sqrt(0.0855 / (1.814 * REYNOLDS)),
+                STAGNATION,
+                1.9);
+        assertThat(Math.toDegrees(measured)).isBetween(79.5, 82.0);
+    }
+
+    /** Flat plate: H. Blasius 1908; waves have grown by e^9 at a length Reynolds number of about three million. */
+    @Test
+    void flatPlate() {
+        SurfaceSpeed plate = speed(x -> 1, 20);
+        LaminarLayer.State state = new LaminarLayer.State(0.6641 * Math.sqrt(START / REYNOLDS), FLAT, 0);
+        double s = START;
+        while (state.amplitude() < 9) {
+            double step = Math.min(0.002, 0.02 * s);
+            state = laminar.step(state, s, step, plate, REYNOLDS);
+            s += step;
+        }
+        assertThat(state.thickness() / Math.sqrt(s / REYNOLDS)).isCloseTo(0.6641, within(0.002));
+        assertThat(laminar.shape(state)).isCloseTo(2.591, within(0.003));
+        assertThat(s * REYNOLDS).isBetween(2.6e6, 3.5e6);
+    }
+
+    /** Turbulent plate: Prandtl and Schlichting's friction, 0.00447 at a million and 0.00300 at ten; closures are good for 8 %. */
+    @Test
+    void turbulentPlate() {
+        SurfaceSpeed plate = speed(x -> 1, 11);
+        TurbulentLayer layer = new TurbulentLayer();
+        TurbulentLayer.State state = new TurbulentLayer.State(0.6641 * Math.sqrt(0.02 / REYNOLDS), 1.5);
+        double s = 0.02;
+        double atOne = 0;
+        while (s < 10) {
+            state = layer.step(state, s, 0.002, plate, REYNOLDS);
+            s += 0.002;
+            atOne = s < 1 ? 2 * state.thickness() / s : atOne;
+        }
+        assertThat(atOne / 0.00447).isCloseTo(1, within(0.08));
+        assertThat(2 * state.thickness() / s / 0.00300).isCloseTo(1, within(0.08));
+        assertThat(state.shape()).isBetween(1.25, 1.40);
+    }
+
+    /** A section without lift: both sides alike; drag falls with Reynolds number, and no faster than laminar friction does twice. */
+    @Test
+    void symmetricSection() {
+        PanelFlow flow = flow("naca0009");
+        ProfileLayers.Method method = new ProfileLayers.Method();
+        double before = Double.POSITIVE_INFINITY;
+        for (double reynolds = 100_000; reynolds < 1_000_000; reynolds *= 1.5) {
+            ProfileLayers layers = method.of(flow, 0, reynolds);
+            assertThat(layers.upper().transition())
+                    .isCloseTo(layers.lower().transition(), within(1e-6));
+            assertThat(layers.drag()).isLessThan(before).isGreaterThan(before / 1.5);
+            before = layers.drag();
+        }
+    }
+
+    /** Any library outline at any angle and Reynolds number: finite and in order, and quick. */
+    @Test
+    void everyCaseIsAnswered() {
+        ProfileLayers.Method method = new ProfileLayers.Method();
+        Assertions.assertTimeoutPreemptively(Duration.ofSeconds(60), () -> {
+            for (String name : new String[] {"naca0009", "goe-417a", "s1223", "s5010", "trainer-12", "naca63-415"}) {
+                PanelFlow flow = flow(name);
+                for (int degrees = -6; degrees <= 18; degrees++) {
+                    for (double reynolds = 40_000; reynolds <= 1_600_000; reynolds *= 1.69) {
+                        ProfileLayers layers = method.of(flow, Math.toRadians(degrees), reynolds);
+                        for (LayerPath path : new LayerPath[] {layers.upper(), layers.lower()}) {
+                            assertThat(path.laminarSeparation()).isPositive();
+                            assertThat(path.transition()).isGreaterThanOrEqualTo(path.laminarSeparation());
+                            assertThat(path.reattachment()).isGreaterThanOrEqualTo(path.transition());
+                        }
+                        assertThat(layers.drag())
+                                .as("%s %d %.0f", name, degrees, reynolds)
+                                .isFinite()
+                                .isPositive();
+                    }
+                }
+            }
+        });
+    }
+
+    private static PanelFlow flow(String name) {
+        return new PanelFlow(Contour.of(new PackedAirfoils()
+                .find(new AirfoilName(name))
+                .orElseThrow()
+                .shape()
+                .orElseThrow()));
+    }
+}
