@@ -37,15 +37,14 @@ final class LaminarLayer {
 
         State plus(double step, State rate) {
             return new State(
-                    thickness + step * rate.thickness,
-                    energy + step * rate.energy,
-                    amplitude + step * rate.amplitude);
+                    thickness + step * rate.thickness, energy + step * rate.energy, amplitude + step * rate.amplitude);
         }
     }
 
     /** The layer at a stagnation point of this gradient of speed. */
     State stagnation(double gradient, double reynolds) {
-        return new State(Math.sqrt(STAGNATION_THICKNESS / (gradient * reynolds)), similar.at(ENERGY, STAGNATION_SHAPE), 0);
+        return new State(
+                Math.sqrt(STAGNATION_THICKNESS / (gradient * reynolds)), similar.at(ENERGY, STAGNATION_SHAPE), 0);
     }
 
     /** Shape: displacement over momentum thickness. */

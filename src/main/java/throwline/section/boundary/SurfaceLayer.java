@@ -57,7 +57,9 @@ final class SurfaceLayer {
 
     private LayerPath bubble(SurfaceSpeed speed, double reynolds, double from, State state) {
         double end = speed.end();
-        double length = Math.max(0, growth - state.amplitude()) * Math.max(LEAST_THICKNESS, state.thickness()) / SEPARATED_GROWTH;
+        double length = Math.max(0, growth - state.amplitude())
+                * Math.max(LEAST_THICKNESS, state.thickness())
+                / SEPARATED_GROWTH;
         double transition = from + length;
         double thickness = Math.max(LEAST_THICKNESS, state.thickness());
         double u = speed.at(from);

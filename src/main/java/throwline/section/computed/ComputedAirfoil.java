@@ -3,6 +3,7 @@ package throwline.section.computed;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import throwline.numerics.Interpolation;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilShape;
@@ -112,7 +113,7 @@ public final class ComputedAirfoil {
                 learned.predicted(SectionFigure.ZERO_LIFT, traits, run.reynolds()) - curve.zeroLiftAngle(),
                 learned.predicted(SectionFigure.STALL_ANGLE, traits, run.reynolds()) - curve.stallAngle(),
                 learned.predicted(SectionFigure.MAX_LIFT, traits, run.reynolds()) - curve.maxLift(),
-                rises(curve, traits, run.reynolds()));
+                rise(curve, traits, run.reynolds()));
         List<Point> points = run.points().stream()
                 .map(move::of)
                 .sorted(Comparator.comparingDouble(Point::alpha))
@@ -122,14 +123,15 @@ public final class ComputedAirfoil {
     }
 
     /** Logarithms of expected drag over the donor's, by lift; those of the lift below where the donor's is none. */
-    private double[] rises(SectionCurve curve, SectionTraits traits, double reynolds) {
+    private DoubleUnaryOperator rise(SectionCurve curve, SectionTraits traits, double reynolds) {
         double[] rises = new double[DRAGS.size()];
         for (int i = 0; i < rises.length; i++) {
             double measured = LearnedAirfoil.read(DRAGS.get(i), curve);
             double rise = Math.log(learned.predicted(DRAGS.get(i), traits, reynolds) / measured);
-            rises[i] = Double.isFinite(rise) ? Interpolation.clamp(rise, -MOST_RISE, MOST_RISE) : i > 0 ? rises[i - 1] : 0;
+            rises[i] =
+                    Double.isFinite(rise) ? Interpolation.clamp(rise, -MOST_RISE, MOST_RISE) : i > 0 ? rises[i - 1] : 0;
         }
-        return rises;
+        return lift -> Interpolation.at(ComputedDrag.LIFTS, rises, lift);
     }
 
     /** The way of each point of a run. */
@@ -139,7 +141,7 @@ public final class ComputedAirfoil {
             double zeroLiftShift,
             double stallShift,
             double liftRise,
-            double[] dragRises) {
+            DoubleUnaryOperator dragRise) {
 
         /** Moments are dropped: they belong to the donor's camber line. */
         Point of(Point point) {
@@ -149,7 +151,7 @@ public final class ComputedAirfoil {
             return new Point(
                     point.alpha() + zeroLiftShift + share * stretch,
                     point.lift() + share * liftRise,
-                    point.drag() * Math.exp(Interpolation.at(ComputedDrag.LIFTS, dragRises, point.lift())),
+                    point.drag() * Math.exp(dragRise.applyAsDouble(point.lift())),
                     Double.NaN);
         }
 

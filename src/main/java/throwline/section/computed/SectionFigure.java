@@ -81,7 +81,6 @@ enum SectionFigure {
     /** Share of the boundary layer's differences in drag that measurements show (fitted; 0.5 to 0.7 are alike). */
     private static final double BELIEVED = 0.5;
 
-
     /** Thickness about which the effect of Reynolds number is written. */
     private static final double USUAL = 0.11;
 

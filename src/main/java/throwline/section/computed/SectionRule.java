@@ -44,7 +44,8 @@ final class SectionRule {
                 boolean taught = Double.isFinite(airfoil.measured(figure, i));
                 if (taught && reynolds >= SectionRange.from(airfoil.traits())) {
                     rows.add(figure.terms(airfoil.traits(), LearnedAirfoil.log(reynolds)));
-                    values.add(figure.transformed(airfoil.measured(figure, i)) - figure.known(airfoil.traits(), reynolds));
+                    values.add(
+                            figure.transformed(airfoil.measured(figure, i)) - figure.known(airfoil.traits(), reynolds));
                 }
             }
         }

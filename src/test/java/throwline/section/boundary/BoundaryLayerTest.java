@@ -110,8 +110,7 @@ class BoundaryLayerTest {
         double before = Double.POSITIVE_INFINITY;
         for (double reynolds = 100_000; reynolds < 1_000_000; reynolds *= 1.5) {
             ProfileLayers layers = method.of(flow, 0, reynolds);
-            assertThat(layers.upper().transition())
-                    .isCloseTo(layers.lower().transition(), within(1e-6));
+            assertThat(layers.upper().transition()).isCloseTo(layers.lower().transition(), within(1e-6));
             assertThat(layers.drag()).isLessThan(before).isGreaterThan(before / 1.5);
             before = layers.drag();
         }
