@@ -2,7 +2,9 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import throwline.air.Air;
 import throwline.liftingline.ChordCorrection;
@@ -16,11 +18,14 @@ import throwline.liftingline.SolverSettings;
 import throwline.liftingline.StripForces;
 import throwline.liftingline.WingStrips;
 import throwline.model.AirfoilName;
+import throwline.model.Battery;
 import throwline.model.Hinge;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Surface;
+import throwline.power.DriveFitting;
+import throwline.power.FittedDrive;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
@@ -47,6 +52,7 @@ public final class Airframe {
     private final InfluenceMatrix influence;
     private final List<DragItem> items;
     private final double bodyMoment;
+    private final Map<Battery, FittedDrive> drives;
 
     /**
      * Makes a model ready to fly.
@@ -82,6 +88,7 @@ public final class Airframe {
         this.airfoils = airfoils;
         this.sections = sections;
         this.solvers = solvers;
+        drives = new ConcurrentHashMap<>();
         air = Air.at(model.field().heightAboveSea(), model.field().temperature());
         strips = new WingStrips(model.wing(), airfoils, sections, STRIPS);
         influence = new InfluenceMatrix(strips.grid(), Ground.none(), ChordCorrection.of(strips.grid()));
@@ -107,6 +114,7 @@ public final class Airframe {
         influence = other.influence;
         items = other.items;
         bodyMoment = other.bodyMoment;
+        drives = other.drives;
     }
 
     /** The same model with other set-ups, without the work of making it ready once more. */
@@ -156,6 +164,15 @@ public final class Airframe {
     /** The air at its field. */
     public Air air() {
         return air;
+    }
+
+    /** The motor with the battery of a pack, fitted when it is first asked for; empty where too little is known. */
+    public Optional<FittedDrive> drive(Pack pack) {
+        return model.isPowered(pack)
+                ? Optional.of(drives.computeIfAbsent(
+                        pack.battery().orElseThrow(),
+                        battery -> DriveFitting.of(model, pack, air.density()).orElseThrow()))
+                : Optional.empty();
     }
 
     /** The wing's strips. */

@@ -3,6 +3,7 @@ package throwline.flight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -15,6 +16,15 @@ public final class PoweredFlight {
 
     /** Speeds at which a climb is looked for, over the stall speed: not below 1.1 (methods manual 20.13). */
     private static final double[] CLIMBS = {1.1, 1.25, 1.45, 1.7, 2.0, 2.4};
+
+    /** Lift-off over the stall speed with the throttle closed (methods manual 20.14: 1.15 to 1.2). */
+    private static final double LIFT_OFF = 1.15;
+
+    /** Speeds on the run at which the forces are worked out, over that of lift-off. */
+    private static final double[] ROLLING = {0.2, 0.5, 0.8, 1.02};
+
+    /** How far the nose is brought up to see what load costs, rad. */
+    private static final double PULLED = Math.toRadians(2);
 
     /** Level flight is found to this path angle, rad. */
     private static final double LEVEL = 2e-4;
@@ -152,7 +162,63 @@ public final class PoweredFlight {
                 .flatMap(v -> steady(throttle, v));
     }
 
-    private static Optional<Double> optional(java.util.OptionalDouble value) {
+    /**
+     * Going around from a steady approach.
+     *
+     * @param approach with the throttle closed
+     */
+    public Optional<GoAround> goAround(Attitude approach) {
+        double speed = approach.speed();
+        return steady(1, speed).map(open -> {
+            double resultant = airframe.balance(pack).resultantFor(speed);
+            double up = approach.alpha() + PULLED;
+            Attitude pulled = closed.fresh().at(pack, speed, up);
+            double perLoad = (pulled.drag() - approach.drag()) / (pulled.lift() - approach.lift());
+            GoAroundFlight flight = new GoAroundFlight(
+                    speed,
+                    approach.descentAngle(),
+                    approach.drag() / resultant,
+                    open.attitude().drag() / resultant,
+                    Math.max(0, perLoad));
+            return new GoAround(
+                    open.climbAngle(),
+                    flight.heightLost(),
+                    open.attitude().elevator() - approach.elevator());
+        });
+    }
+
+    /**
+     * The take-off at full throttle from the field of the file.
+     *
+     * @param ladder heights at which the model is solved above the ground
+     * @param climb angle of the path after lift-off, rad
+     */
+    public TakeOff takeOff(GroundHeights ladder, double climb) {
+        Trimmer rolling = closed.near(ladder.matrix(0)).with(new Throttle(drive, 1));
+        double liftOff = LIFT_OFF * stall.speed();
+        int n = ROLLING.length + 1;
+        double[] speeds = new double[n];
+        double[] pull = new double[n];
+        double[] lift = new double[n];
+        double area = airframe.model().wing().area();
+        for (int i = 1; i < n; i++) {
+            speeds[i] = ROLLING[i - 1] * liftOff;
+            Attitude level = rolling.fresh().heldAt(pack, speeds[i], 0, 0);
+            double pressureArea = airframe.air().dynamicPressure(speeds[i]) * area;
+            pull[i] = -level.drag() * pressureArea;
+            lift[i] = level.lift() * pressureArea;
+        }
+        double density = airframe.air().density();
+        pull[0] = pull[1]
+                + drive.at(0, 1, density).thrust()
+                - drive.at(speeds[1], 1, density).thrust();
+        lift[0] = lift[1];
+        double friction = GroundRoll.friction(airframe.model());
+        return new TakeOffRun(pack.mass(), friction, speeds, pull, lift)
+                .fly(liftOff, airframe.model().field().wind(), climb, airframe.model().field().obstacle());
+    }
+
+    private static Optional<Double> optional(OptionalDouble value) {
         return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 

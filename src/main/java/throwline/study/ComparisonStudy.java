@@ -56,6 +56,9 @@ public final class ComparisonStudy {
         }
         List<Message> warnings = new ArrayList<>(List.of(Message.of("note.assumed-bands")));
         warnings.addAll(BeyondMeasured.notes(model.setUps()));
+        if (model.propeller().isPresent() && packs.stream().noneMatch(model::isPowered)) {
+            warnings.add(Message.of("note.no-motor"));
+        }
         return new Comparison(model, airframe.air().density(), results, warnings);
     }
 

@@ -27,6 +27,8 @@ public enum Danger {
     NO_LIFT_IN_HAND(Bad.FINAL, "note.flare-all-lift note.flare-all-lift-wind"),
     /** The round-out or the touch-down takes all of the up elevator. */
     NO_ELEVATOR_IN_HAND(Bad.FINAL, "note.flare-elevator-round note.flare-elevator-short"),
+    /** At full throttle it goes on sinking. */
+    SINKS_AT_FULL_THROTTLE(Bad.FINAL, "note.go-around.sinks"),
     /** The balance point lies hardly ahead of the neutral point. */
     HARDLY_STABLE(Bad.ALL, "note.hardly-stable"),
     /** The tail is near its own stall when coming in. */

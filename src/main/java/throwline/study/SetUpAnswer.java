@@ -91,12 +91,15 @@ final class SetUpAnswer {
         FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
         FieldAnswer field = fields.of(flight, pack, stall, approach);
         SetUpNotes notes = new SetUpNotes(model, setUp, bands);
+        PoweredAnswer powered = new PoweredAnswer(model, setUp, bands, ladder);
+        Map<FlightQuantity, Headline> running = powered.numbers(flight, pack, stall, approach);
         return new SetUpResult(
                 setUp,
                 inFlight.with(Map.of(FlightQuantity.FLAP_SPEED_LIMIT, servos.speedLimit(limit, stall)))
                         .with(approach.steady()
                                 .map(attitude -> fields.numbers(field, attitude))
-                                .orElse(Map.of())),
+                                .orElse(Map.of()))
+                        .with(running),
                 firstStall(flight, stall),
                 sweep,
                 approach.steady().map(a -> load(a.wing())).orElse(List.of()),
@@ -109,6 +112,7 @@ final class SetUpAnswer {
                                 notes.stallManner(flight, stall),
                                 notes.belowMeasured(flight, stall),
                                 fields.notes(field),
+                                powered.notes(running),
                                 notes.sticks(stall, approach, field))
                         .flatMap(List::stream)
                         .toList());

@@ -99,6 +99,8 @@ final class ComparisonRows {
                         likely(row).folded(),
                         texts("row.bumps.fit", (flown, r) -> fitFor(r)).folded());
             case LANDING_DISTANCE -> landing(row);
+            case TAKE_OFF_RUN, CLIMB_RATE, GO_AROUND ->
+                PowerRows.below(all, quantity, likely(row).folded());
             case FLAP_SPEED_LIMIT ->
                 List.of(
                         beside(row).folded(),

@@ -41,12 +41,13 @@ record NumberRow(
     /** The rows of these set-ups, in order; a row a roll stick. */
     static List<NumberRow> of(List<Flown> all) {
         List<NumberRow> rows = new ArrayList<>();
-        for (FlightQuantity quantity : FlightQuantity.on(Screen.DETAIL)) {
+        for (FlightQuantity quantity : PowerRows.known(all, FlightQuantity.on(Screen.DETAIL))) {
             switch (quantity) {
                 case ELEVATOR -> rows.add(plain(quantity, (flown, known) -> flown.edge(known.value())));
                 case ELEVATOR_CHANGE -> rows.add(mix());
                 case ROLL_RATE -> sticks(all).forEach(stick -> rows.add(roll(stick)));
                 case FLAP_SPEED_LIMIT -> rows.add(flapLimit());
+                case GO_AROUND -> rows.add(plain(quantity, (flown, known) -> PowerRows.verdict(known)));
                 default ->
                     rows.add(plain(quantity, (flown, known) -> Value.of(known.value(), Value.Kind.of(quantity))));
             }

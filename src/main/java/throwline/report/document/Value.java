@@ -62,6 +62,8 @@ public sealed interface Value extends Text {
                 case ANGLE -> ANGLE;
                 case ANGULAR_RATE -> RATE;
                 case LENGTH -> quantity == FlightQuantity.FLARE_HEIGHT ? HEIGHT : DISTANCE;
+                case FRACTION -> SHARE;
+                case TIME -> TIME;
                 default -> RATIO;
             };
         }

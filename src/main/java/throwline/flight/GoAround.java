@@ -1,0 +1,38 @@
+package throwline.flight;
+
+/**
+ * Going around from the approach at full throttle.
+ *
+ * @param climbAngle of the steady path at the approach speed then, rad above the horizon
+ * @param heightLost from the decision to the lowest point, m; infinite where it goes on sinking
+ * @param elevatorChange of the elevator that holds the nose, rad, trailing edge down positive
+ */
+public record GoAround(double climbAngle, double heightLost, double elevatorChange) {
+
+    /** Angles that the words begin at, rad (PRACTICE, methods manual 20.15). */
+    private static final double CLIMBS_AWAY = Math.toRadians(8);
+
+    private static final double CLIMBS = Math.toRadians(3);
+
+    /** What it does. */
+    public enum Verdict {
+        /** Above 8 degrees. */
+        CLIMBS_AWAY,
+        /** 3 to 8 degrees. */
+        CLIMBS_SLOWLY,
+        /** 0 to 3 degrees. */
+        HOLDS,
+        /** Goes on sinking at full throttle. */
+        SINKS_ON
+    }
+
+    /** What it does at a climb angle, rad. */
+    public static Verdict verdict(double climbAngle) {
+        if (climbAngle < 0) {
+            return Verdict.SINKS_ON;
+        }
+        return climbAngle < CLIMBS
+                ? Verdict.HOLDS
+                : climbAngle < CLIMBS_AWAY ? Verdict.CLIMBS_SLOWLY : Verdict.CLIMBS_AWAY;
+    }
+}
