@@ -43,7 +43,7 @@ import throwline.words.Message;
 final class PoweredAnswer {
 
     /** Throttle of a cruise where nobody says otherwise (PRACTICE). */
-    private static final double CRUISE = 0.6;
+    private static final double CRUISE = 0.7;
 
     /** Share of a battery that is flown (PRACTICE, methods manual 20.13). */
     private static final double USABLE = 0.8;
