@@ -185,8 +185,7 @@ public final class Fixture {
         FieldAnswer field = field(model, approach, angle, drag);
         Legs still = field.stillAir().orElseThrow();
         Legs windy = field.inWind().orElseThrow();
-        Map<FlightQuantity, Headline> numbers = new EnumMap<>(
-                HeadlineNumbers.none(new Headline.Unknown("why.no-motor")).byQuantity());
+        Map<FlightQuantity, Headline> numbers = new EnumMap<>(PowerFixture.numbers(stall, flap));
         numbers.put(FlightQuantity.STALL_SPEED, banded(stall, 0.06));
         numbers.put(FlightQuantity.APPROACH_SPEED, banded(approach, 0.06));
         numbers.put(FlightQuantity.DESCENT_ANGLE, banded(angle, flap > 50 ? 0.2 : 0.15));

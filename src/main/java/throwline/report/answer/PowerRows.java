@@ -73,7 +73,7 @@ final class PowerRows {
                         all,
                         Text.say("row.goaround.at"),
                         FlightQuantity.GO_AROUND,
-                        known -> Value.of(known.value(), Value.Kind.SIGNED_ANGLE)));
+                        known -> Value.angle(known.value())));
                 below.add(likely);
                 below.add(line(
                         all,

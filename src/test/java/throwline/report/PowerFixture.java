@@ -1,0 +1,46 @@
+package throwline.report;
+
+import java.util.EnumMap;
+import java.util.Map;
+import throwline.study.FlightQuantity;
+import throwline.study.Headline;
+import throwline.study.Headline.Basis;
+
+/** Fixed numbers with the motor running. Every one is invented. */
+final class PowerFixture {
+
+    private static final double DEG = Math.PI / 180;
+
+    private PowerFixture() {}
+
+    /**
+     * The numbers of a set-up.
+     *
+     * @param stall speed, m/s
+     * @param flap degrees down
+     */
+    static Map<FlightQuantity, Headline> numbers(double stall, double flap) {
+        Map<FlightQuantity, Headline> numbers = new EnumMap<>(FlightQuantity.class);
+        numbers.put(FlightQuantity.TAKE_OFF_RUN, banded(12 - flap / 12, 0.3));
+        numbers.put(FlightQuantity.TAKE_OFF_DISTANCE, banded(38 + flap / 4, 0.3));
+        numbers.put(FlightQuantity.CLIMB_RATE, banded(4.2 - flap / 25, 0.25));
+        numbers.put(FlightQuantity.CLIMB_ANGLE, banded((20 - flap / 6) * DEG, 0.25));
+        numbers.put(FlightQuantity.CLIMB_SPEED, banded(1.3 * stall, 0.12));
+        numbers.put(FlightQuantity.GO_AROUND, banded((16 - flap / 5) * DEG, 0.3));
+        numbers.put(FlightQuantity.GO_AROUND_LOSS, banded(0.9 + flap / 30, 0.4));
+        numbers.put(FlightQuantity.THROTTLE_TRIM, banded(2 * DEG, 0.6));
+        numbers.put(FlightQuantity.LEVEL_THROTTLE, banded(0.5 + flap / 200, 0.12));
+        numbers.put(FlightQuantity.TOP_SPEED, banded(21 - flap / 8, 0.08));
+        numbers.put(FlightQuantity.CRUISE_SPEED, banded(15 - flap / 15, 0.08));
+        numbers.put(FlightQuantity.CRUISE_CURRENT, banded(7 + flap / 20, 0.25));
+        numbers.put(FlightQuantity.CRUISE_TIME, banded(1500 - 10 * flap, 0.25));
+        numbers.put(FlightQuantity.CRUISE_ELEVATOR, banded(1.5 * DEG, 0.4));
+        numbers.put(FlightQuantity.SLOWEST_HALF_THROTTLE, banded(0.96 * stall, 0.03));
+        numbers.put(FlightQuantity.SLOWEST_FULL_THROTTLE, banded(0.88 * stall, 0.05));
+        return numbers;
+    }
+
+    private static Headline.Known banded(double value, double share) {
+        return new Headline.Known(value, (1 - share) * value, (1 + share) * value, Basis.ASSUMED);
+    }
+}
