@@ -181,9 +181,7 @@ public final class PoweredFlight {
                     open.attitude().drag() / resultant,
                     Math.max(0, perLoad));
             return new GoAround(
-                    open.climbAngle(),
-                    flight.heightLost(),
-                    open.attitude().elevator() - approach.elevator());
+                    open.climbAngle(), flight.heightLost(), open.attitude().elevator() - approach.elevator());
         });
     }
 
@@ -215,7 +213,11 @@ public final class PoweredFlight {
         lift[0] = lift[1];
         double friction = GroundRoll.friction(airframe.model());
         return new TakeOffRun(pack.mass(), friction, speeds, pull, lift)
-                .fly(liftOff, airframe.model().field().wind(), climb, airframe.model().field().obstacle());
+                .fly(
+                        liftOff,
+                        airframe.model().field().wind(),
+                        climb,
+                        airframe.model().field().obstacle());
     }
 
     private static Optional<Double> optional(OptionalDouble value) {

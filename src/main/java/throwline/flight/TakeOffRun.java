@@ -1,18 +1,13 @@
 package throwline.flight;
 
+import java.util.Arrays;
 import throwline.numerics.Interpolation;
 
 /**
  * Integration of a take-off run over airspeed: {@code m dV/dt = F(V) - mu (W - L(V))}, with the wind on the nose, and the
  * way to over an obstacle on an arc and a straight climb (methods manual 20.14).
- *
- * @param mass kg
- * @param friction of wheels or belly
- * @param speeds airspeeds at which the forces are known, m/s, rising from 0
- * @param pull force along the way less drag, N, at these speeds
- * @param lift N, at these speeds
  */
-record TakeOffRun(double mass, double friction, double[] speeds, double[] pull, double[] lift) {
+final class TakeOffRun {
 
     private static final int STEPS = 200;
 
@@ -25,13 +20,30 @@ record TakeOffRun(double mass, double friction, double[] speeds, double[] pull, 
     /** Load over one g on the arc after lift-off (PRACTICE). */
     private static final double ARC = 0.15;
 
+    private final double mass;
+    private final double friction;
+    private final double[] squares;
+    private final double[] pull;
+    private final double[] lift;
+
+    /**
+     * @param mass kg
+     * @param friction of wheels or belly
+     * @param speeds airspeeds at which the forces are known, m/s, rising from 0
+     * @param pull force along the way less drag, N, at these speeds
+     * @param lift N, at these speeds
+     */
+    TakeOffRun(double mass, double friction, double[] speeds, double[] pull, double[] lift) {
+        this.mass = mass;
+        this.friction = friction;
+        this.squares = Arrays.stream(speeds).map(v -> v * v).toArray();
+        this.pull = pull.clone();
+        this.lift = lift.clone();
+    }
+
     /** Acceleration at an airspeed, m/s^2. */
     private double gain(double speed) {
         double squared = speed * speed;
-        double[] squares = new double[speeds.length];
-        for (int i = 0; i < squares.length; i++) {
-            squares[i] = speeds[i] * speeds[i];
-        }
         double force = Interpolation.at(squares, pull, squared);
         double onWheels = Math.max(0, mass * Gravity.STANDARD - Interpolation.at(squares, lift, squared));
         return (force - friction * onWheels) / mass;

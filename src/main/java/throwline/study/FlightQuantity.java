@@ -85,9 +85,23 @@ public enum FlightQuantity {
             Presence.WHERE_IT_APPLIES,
             Screen.DATA),
     /** Distance rolled to lift-off at full throttle, against the field's wind. */
-    TAKE_OFF_RUN("takeOffRun", Dimension.LENGTH, "takeoff", Part.POWER, "takeOffRun", Presence.WHERE_IT_APPLIES, Screen.GLANCE),
+    TAKE_OFF_RUN(
+            "takeOffRun",
+            Dimension.LENGTH,
+            "takeoff",
+            Part.POWER,
+            "takeOffRun",
+            Presence.WHERE_IT_APPLIES,
+            Screen.GLANCE),
     /** Distance from standing still to over the obstacle. */
-    TAKE_OFF_DISTANCE("takeOffDistance", Dimension.LENGTH, "takeoff", Part.POWER, "takeOffRun", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    TAKE_OFF_DISTANCE(
+            "takeOffDistance",
+            Dimension.LENGTH,
+            "takeoff",
+            Part.POWER,
+            "takeOffRun",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
     /** Height gained a second in the best climb at full throttle. */
     CLIMB_RATE("climbRate", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.GLANCE),
     /** Path above the horizon in that climb. */
@@ -97,25 +111,63 @@ public enum FlightQuantity {
     /** Path above the horizon at full throttle at the approach speed. */
     GO_AROUND("goAround", Dimension.ANGLE, "goaround", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.GLANCE),
     /** Height lost between the decision to go around and the lowest point. */
-    GO_AROUND_LOSS("goAroundHeightLost", Dimension.LENGTH, "goaround", Part.POWER, "goAroundLoss", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    GO_AROUND_LOSS(
+            "goAroundHeightLost",
+            Dimension.LENGTH,
+            "goaround",
+            Part.POWER,
+            "goAroundLoss",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
     /** Elevator at full throttle at the approach speed against that with the throttle closed. */
-    THROTTLE_TRIM("elevatorChangeWithThrottle", Dimension.ANGLE, "goaround", Part.POWER, "throttleTrim", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    THROTTLE_TRIM(
+            "elevatorChangeWithThrottle",
+            Dimension.ANGLE,
+            "goaround",
+            Part.POWER,
+            "throttleTrim",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
     /** Throttle of level flight at the approach speed. */
-    LEVEL_THROTTLE("levelThrottle", Dimension.FRACTION, "climb", Part.POWER, "levelThrottle", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    LEVEL_THROTTLE(
+            "levelThrottle",
+            Dimension.FRACTION,
+            "climb",
+            Part.POWER,
+            "levelThrottle",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
     /** Fastest level flight. */
     TOP_SPEED("topSpeed", Dimension.SPEED, "climb", Part.POWER, "topSpeed", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Level flight at the throttle of a cruise. */
-    CRUISE_SPEED("cruiseSpeed", Dimension.SPEED, "climb", Part.POWER, "topSpeed", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CRUISE_SPEED(
+            "cruiseSpeed", Dimension.SPEED, "climb", Part.POWER, "topSpeed", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Current out of the battery then. */
-    CRUISE_CURRENT("cruiseCurrent", Dimension.CURRENT, "climb", Part.POWER, "current", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CRUISE_CURRENT(
+            "cruiseCurrent", Dimension.CURRENT, "climb", Part.POWER, "current", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Time that the battery lasts then. */
     CRUISE_TIME("cruiseTime", Dimension.TIME, "climb", Part.POWER, "current", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Place of the elevator then, trailing edge down positive. */
-    CRUISE_ELEVATOR("cruiseElevator", Dimension.ANGLE, "climb", Part.POWER, "elevator", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CRUISE_ELEVATOR(
+            "cruiseElevator", Dimension.ANGLE, "climb", Part.POWER, "elevator", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Slowest flight with half throttle. */
-    SLOWEST_HALF_THROTTLE("slowestHalfThrottle", Dimension.SPEED, "climb", Part.POWER, "powerStall", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    SLOWEST_HALF_THROTTLE(
+            "slowestHalfThrottle",
+            Dimension.SPEED,
+            "climb",
+            Part.POWER,
+            "powerStall",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
     /** Slowest flight with full throttle. */
-    SLOWEST_FULL_THROTTLE("slowestFullThrottle", Dimension.SPEED, "climb", Part.POWER, "powerStall", Presence.WHERE_IT_APPLIES, Screen.DATA);
+    SLOWEST_FULL_THROTTLE(
+            "slowestFullThrottle",
+            Dimension.SPEED,
+            "climb",
+            Part.POWER,
+            "powerStall",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA);
 
     /** Places that show numbers; what one shows stands in all before it. */
     public enum Screen {

@@ -32,7 +32,6 @@ import throwline.flight.PoweredPoint;
 import throwline.flight.PoweredStall;
 import throwline.flight.Stall;
 import throwline.flight.TakeOff;
-import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.power.DriveBasis;
@@ -58,13 +57,11 @@ final class PoweredAnswer {
     private static final Headline NOT_FOUND = new Headline.Unknown("why.not-found");
     private static final Headline NO_LEVEL = new Headline.Unknown("why.no-level");
 
-    private final Model model;
     private final SetUp setUp;
     private final Bands bands;
     private final GroundHeights ladder;
 
-    PoweredAnswer(Model model, SetUp setUp, Bands bands, GroundHeights ladder) {
-        this.model = model;
+    PoweredAnswer(SetUp setUp, Bands bands, GroundHeights ladder) {
         this.setUp = setUp;
         this.bands = bands;
         this.ladder = ladder;
@@ -124,7 +121,8 @@ final class PoweredAnswer {
 
     /** A number that goes with pull over weight. */
     private Headline.Known pulled(double value, double pull, boolean bench) {
-        double half = bands.around(bench ? "climb.bench" : "climb", Math.abs(pull)).high() - Math.abs(pull);
+        double half =
+                bands.around(bench ? "climb.bench" : "climb", Math.abs(pull)).high() - Math.abs(pull);
         Headline.Known plain = bands.around("climb.bench", value);
         return new Headline.Known(value, value - half, value + half, plain.basis(), plain.shared());
     }
@@ -151,7 +149,8 @@ final class PoweredAnswer {
             numbers.put(
                     CRUISE_TIME,
                     bands.around(band, USABLE * pack.battery().orElseThrow().capacity() / amps));
-            numbers.put(CRUISE_ELEVATOR, bands.around("elevator", point.attitude().elevator()));
+            numbers.put(
+                    CRUISE_ELEVATOR, bands.around("elevator", point.attitude().elevator()));
         });
     }
 

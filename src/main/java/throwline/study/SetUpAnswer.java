@@ -91,7 +91,7 @@ final class SetUpAnswer {
         FieldAnswers fields = new FieldAnswers(ladder, model.field(), setUp, bands);
         FieldAnswer field = fields.of(flight, pack, stall, approach);
         SetUpNotes notes = new SetUpNotes(model, setUp, bands);
-        PoweredAnswer powered = new PoweredAnswer(model, setUp, bands, ladder);
+        PoweredAnswer powered = new PoweredAnswer(setUp, bands, ladder);
         Map<FlightQuantity, Headline> running = powered.numbers(flight, pack, stall, approach);
         return new SetUpResult(
                 setUp,

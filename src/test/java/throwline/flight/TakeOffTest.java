@@ -73,8 +73,7 @@ class TakeOffTest {
         double above = rolls.fly(10, 0, climb, arc + 1e-9).distance();
         assertThat(below).isCloseTo(above, within(1e-6));
         assertThat(above).isCloseTo(25 + radius * Math.sin(climb), within(1e-3));
-        assertThat(rolls.fly(10, 0, climb, arc + 1).distance() - above)
-                .isCloseTo(1 / Math.tan(climb), within(1e-6));
+        assertThat(rolls.fly(10, 0, climb, arc + 1).distance() - above).isCloseTo(1 / Math.tan(climb), within(1e-6));
     }
 
     /**

@@ -33,8 +33,7 @@ final class PowerRows {
         return all.stream()
                 .flatMap(flown -> flown.setUps().stream())
                 .map(result -> result.number(quantity))
-                .anyMatch(number ->
-                        !(number instanceof Headline.Unknown why && ELSEWHERE.contains(why.why())));
+                .anyMatch(number -> !(number instanceof Headline.Unknown why && ELSEWHERE.contains(why.why())));
     }
 
     /** The lines below a row, with its likely band. */
@@ -87,8 +86,7 @@ final class PowerRows {
 
     /** The verdict in words. */
     static Text verdict(Headline.Known climb) {
-        return Text.say("row.goaround."
-                + GoAround.verdict(climb.value()).name().toLowerCase(Locale.ROOT));
+        return Text.say("row.goaround." + GoAround.verdict(climb.value()).name().toLowerCase(Locale.ROOT));
     }
 
     private static Below line(
