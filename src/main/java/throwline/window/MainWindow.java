@@ -7,6 +7,7 @@ import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +21,7 @@ import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
+import throwline.input.FlightsFile;
 import throwline.report.document.Figures;
 import throwline.window.session.ModelDocument;
 import throwline.window.session.Session;
@@ -188,7 +190,10 @@ final class MainWindow {
                 ? "window.state.new"
                 : document.isUnsaved() ? "window.state.unsaved" : "window.state.saved";
         String file = place.map(Path::getFileName).map(Path::toString).orElse("");
-        state.setText(desk.say(key, file) + (document.problems().isEmpty() ? "" : desk.say("window.state.faulty")));
+        boolean flown = place.map(FlightsFile::beside).filter(Files::exists).isPresent();
+        state.setText(desk.say(key, file)
+                + (document.problems().isEmpty() ? "" : desk.say("window.state.faulty"))
+                + (flown ? desk.say("window.state.flights") : ""));
         state.setToolTipText(place.map(Path::toString).orElse(""));
         frame.setTitle(desk.say("window.titled", name));
         banner.setVisible(place.isEmpty() && document.title().equals(desk.say("window.example")));
