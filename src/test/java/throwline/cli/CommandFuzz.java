@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class CommandFuzz {
 
-    /** What two idle cores work out in a minute. */
+    /** So many take two idle cores one to two minutes. */
     private static final int MODELS = Integer.getInteger("throwline.models", 250);
 
     private static final long SEED = 20_261_127;
