@@ -94,7 +94,7 @@ final class FieldCard {
         columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
         pair(columns, in(words.say("row.stalls"), figures.speedUnit()), 46);
         columns.add(new Column(
-                words.say("sheet.field.expected"), in(words.say("row.comein"), figures.speedUnit()), 52, false));
+                words.say("sheet.field.expected"), in(words.say("row.comein"), figures.speedUnit()), 84, false));
         pair(columns, words.say("sheet.field.sink", length(HEIGHT)), 52);
         pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 62);
         columns.add(new Column(words.say("sheet.field.expected"), words.say("row.first"), 72, false));
@@ -128,7 +128,7 @@ final class FieldCard {
         columns.add(new Column(
                 words.say("sheet.field.expected"),
                 in(words.say("row.stops"), words.say("sheet.field.paces")),
-                48,
+                80,
                 false));
         columns.add(new Column(words.say("sheet.field.notes"), "", 90, false));
         List<Row> rows = new ArrayList<>();
