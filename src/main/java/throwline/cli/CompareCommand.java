@@ -19,6 +19,7 @@ import throwline.report.ReportFile;
 import throwline.report.Sentences;
 import throwline.report.answer.CompareDocument;
 import throwline.report.answer.CompareDocument.Compared;
+import throwline.report.answer.TriedDocument;
 import throwline.report.chart.Charts;
 import throwline.report.data.CompareCsv;
 import throwline.report.data.CompareJson;
@@ -58,6 +59,9 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private AllOption all = new AllOption();
 
+    @Mixin
+    private TryOption tries = new TryOption();
+
     @Option(names = "--csv", order = 41)
     private boolean csv;
 
@@ -73,6 +77,9 @@ final class CompareCommand implements Callable<Integer> {
         if (form.json() && csv) {
             throw new WrongInput(context.words().say("cli.compare.json-or-csv"));
         }
+        if (tries.isAsked() && models.size() > 1) {
+            throw new WrongInput(context.words().say("cli.try.several"));
+        }
         if (folder.isAsked()) {
             prepareDrawing();
         }
@@ -86,20 +93,45 @@ final class CompareCommand implements Callable<Integer> {
         List<CompareAnswer> answers = new ArrayList<>();
         for (int i = 0; i < projects.size(); i++) {
             ReadModel.Project project = projects.get(i);
-            Model model = project.model();
+            Model model = tried(project.model());
             AirfoilLibrary library = airfoils.besides(models.get(i));
             context.terminal().progress(context.words().say("cli.compare.working", model.name()));
             Comparison plain = study.compare(model, library, packs.get(i));
             Optional<Learnt> learnt =
-                    flights.learn(context, models.get(i), plain, library).map(Lessons::learnt);
+                    learn(models.get(i), plain, library).map(Lessons::learnt);
             answers.add(new CompareAnswer(
                     learnt.map(Learnt::after).orElse(plain), project.assumed(), project.notes(), learnt));
         }
-        Document document = document(projects, answers);
+        Document document = against(projects.get(0), packs.get(0), answers.get(0), document(projects, answers), study);
         folder.write(context, () -> files(projects, answers, document));
         context.terminal().progress("");
         answer(projects.get(0).display(), answers, document);
         return ExitCode.of(answers.stream().allMatch(CompareCommand::complete));
+    }
+
+    /** What flights tell; they were flown with the throws of the file, so that nothing is learnt for others. */
+    private Optional<Lessons> learn(String name, Comparison plain, AirfoilLibrary library) {
+        return tries.isAsked() ? Optional.empty() : flights.learn(context, name, plain, library);
+    }
+
+    /** The model with the throws that are tried. */
+    private Model tried(Model model) {
+        return tries.isAsked() ? tries.of(context, model).model() : model;
+    }
+
+    /** The document behind what the throws that are tried change against the file. */
+    private Document against(
+            ReadModel.Project project,
+            List<Pack> packs,
+            CompareAnswer answer,
+            Document document,
+            ComparisonStudy study) {
+        if (!tries.isAsked()) {
+            return document;
+        }
+        Comparison before = tries.before(context, project.model(), study, airfoils.besides(models.get(0)), packs);
+        return TriedDocument.of(
+                before, answer.comparison(), tries.of(context, project.model()).names(), document);
     }
 
     /** The limit of one model holds for all together, so that every answer takes seconds. */

@@ -3,6 +3,7 @@ package throwline.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,6 +15,7 @@ import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.Sentences;
 import throwline.report.answer.FlyDocument;
+import throwline.report.answer.TriedDocument;
 import throwline.report.chart.Charts;
 import throwline.report.chart.FlyCharts;
 import throwline.report.data.FlyJson;
@@ -55,6 +57,9 @@ final class FlyCommand implements Callable<Integer> {
     private FolderOptions folder = new FolderOptions();
 
     @Mixin
+    private TryOption tries = new TryOption();
+
+    @Mixin
     private AllOption all = new AllOption();
 
     @Mixin
@@ -68,11 +73,12 @@ final class FlyCommand implements Callable<Integer> {
     public Integer call() {
         AirfoilLibrary library = model.airfoils();
         ReadModel.Project project = model.read(context, library);
-        Model read = project.model();
+        Model read = tries.isAsked() ? tries.of(context, project.model()).model() : project.model();
         SetUp wanted = setUp.of(context, read);
         Pack with = pack.one(context, read);
         FlyQuestion question = asked.question(context, read.tail());
-        Optional<Lessons> lessons = flights.areThere(model.file())
+        // Flights were flown with the throws of the file: nothing is learnt for others.
+        Optional<Lessons> lessons = !tries.isAsked() && flights.areThere(model.file())
                 ? flights.learn(
                         context,
                         model.file(),
@@ -97,15 +103,29 @@ final class FlyCommand implements Callable<Integer> {
                 () -> new FlyCharts(context.words()),
                 library,
                 new Block.Enclosed(model.fileName(project), project.text()));
-        folder.write(context, () -> files(project, result, document));
+        Document shown = tries.isAsked() ? against(project.model(), read, with, wanted, document) : document;
+        folder.write(context, () -> files(project, result, shown));
         form.answer(
                 context,
                 project.display(),
                 () -> new FlyJson(new Sentences(context.words(), Display.metric()))
                         .write(result, lessons.map(Lessons::learnt)),
-                document,
+                shown,
                 all.wanted());
         return ExitCode.of(result.glance().headlines().isComplete());
+    }
+
+    /** The document behind what the throws that are tried change against the file. */
+    private Document against(Model file, Model tried, Pack with, SetUp wanted, Document document) {
+        ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
+        List<SetUp> setUps = tried.setUps().stream()
+                .filter(setUp -> setUp.equals(tried.reference()) || setUp.equals(wanted))
+                .toList();
+        return TriedDocument.of(
+                tries.before(context, file, study, model.airfoils(), List.of(with)),
+                study.compare(tried.withSetUps(setUps), model.airfoils(), List.of(with)),
+                Set.of(wanted.name()),
+                document);
     }
 
     private List<ReportFile> files(ReadModel.Project project, FlyResult result, Document document) {

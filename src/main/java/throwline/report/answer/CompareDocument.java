@@ -119,7 +119,7 @@ public final class CompareDocument {
                 .filter(own -> !own.equals(flown))
                 .orElse(all.get(0));
         List<Block> blocks = new ArrayList<>();
-        List<Block> differences = DifferenceSection.of(first, flown);
+        List<Block> differences = DifferenceSection.withDangers(first, flown);
         if (!differences.isEmpty()) {
             blocks.add(Section.of(
                     Text.say("row.against", named(flown.model(), flown.briefPackLine()), first.who()), differences));

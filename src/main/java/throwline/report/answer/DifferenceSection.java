@@ -26,10 +26,13 @@ final class DifferenceSection {
 
     private final Flown base;
     private final Flown other;
+    /** True where changes that are too close to call are shown too. */
+    private final boolean everyChange;
     /** Results of the base by the names of set-ups that both have, in the other's order. */
     private final Map<SetUpResult, SetUpResult> pairs = new LinkedHashMap<>();
 
-    private DifferenceSection(Flown base, Flown other) {
+    private DifferenceSection(Flown base, Flown other, boolean everyChange) {
+        this.everyChange = everyChange;
         this.base = base;
         this.other = other;
         Map<String, SetUpResult> byName = base.setUps().stream()
@@ -39,19 +42,28 @@ final class DifferenceSection {
                         .ifPresent(before -> pairs.put(result, before)));
     }
 
-    /** New dangers, rows in which a set-up clearly differs, and the names of the others; empty without a common name. */
-    static List<Block> of(Flown base, Flown other) {
-        DifferenceSection section = new DifferenceSection(base, other);
+    /** New dangers before the rows; of another model every change. */
+    static List<Block> withDangers(Flown base, Flown other) {
+        DifferenceSection section =
+                new DifferenceSection(base, other, !base.model().equals(other.model()));
+        List<Block> blocks = new ArrayList<>(section.dangers());
+        blocks.addAll(section.blocks());
+        return section.pairs.isEmpty() ? List.of() : blocks;
+    }
+
+    /** Rows in which a set-up reads differently, and whether others are left; empty without a common name. */
+    static List<Block> everyChange(Flown base, Flown other) {
+        DifferenceSection section = new DifferenceSection(base, other, true);
         return section.pairs.isEmpty() ? List.of() : section.blocks();
     }
 
     private List<Block> blocks() {
-        List<Block> blocks = new ArrayList<>(dangers());
+        List<Block> blocks = new ArrayList<>();
         List<Table.Row> rows = new ArrayList<>();
         boolean close = false;
         for (NumberRow row : NumberRow.of(List.of(base, other))) {
             if (row.quantity().isOn(Screen.GLANCE) && row.holdsFor(base) && row.holdsFor(other)) {
-                if (pairs.keySet().stream().anyMatch(result -> isClear(row, result))) {
+                if (pairs.keySet().stream().anyMatch(result -> isShown(row, result))) {
                     rows.add(row(row.name(), result -> number(row, result)));
                 } else {
                     close = true;
@@ -70,7 +82,7 @@ final class DifferenceSection {
                     rows));
         }
         if (close) {
-            blocks.add(Paragraph.of(Role.QUIET, Text.say(rows.isEmpty() ? "row.change.none" : "row.change.rest")));
+            blocks.add(Paragraph.of(Role.QUIET, Text.say(rest(rows.isEmpty()))));
         }
         return blocks;
     }
@@ -125,6 +137,18 @@ final class DifferenceSection {
                 : number.map(known -> new Headline.Known(known.value(), known.low(), known.high(), known.basis()));
     }
 
+    private boolean isShown(NumberRow row, SetUpResult result) {
+        return isClear(row, result)
+                || (everyChange && !row.shown(other, result).equals(row.shown(base, before(result))));
+    }
+
+    private String rest(boolean none) {
+        if (everyChange) {
+            return none ? "row.change.nothing" : "row.change.as-before";
+        }
+        return none ? "row.change.none" : "row.change.rest";
+    }
+
     private boolean isClear(NumberRow row, SetUpResult result) {
         Optional<Headline.Known> known = known(row, result);
         Optional<Headline.Known> before = before(row, result);
@@ -142,16 +166,18 @@ final class DifferenceSection {
         if (known.isEmpty() || before.isEmpty()) {
             return shown;
         }
-        if (!isClear(row, result)) {
-            return Text.say("row.close.mark", shown);
+        boolean clear = isClear(row, result);
+        if (!clear && (!everyChange || shown.equals(row.shown(base, before(result))))) {
+            return everyChange ? shown : Text.say("row.close.mark", shown);
         }
         if (row.quantity() == FlightQuantity.ELEVATOR_CHANGE) {
-            return shown;
+            return Text.say("row.change.was", shown, row.shown(base, before(result)));
         }
         Value.Kind kind = Value.Kind.of(row.quantity());
-        return Text.say(
+        Text change = Text.say(
                 "row.change",
                 Value.of(known.get().value(), kind),
                 new Value.Change(known.get().value() - before.get().value(), kind));
+        return clear ? change : Text.say("row.close.mark", change);
     }
 }

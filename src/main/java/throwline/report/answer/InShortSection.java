@@ -44,6 +44,11 @@ final class InShortSection {
         return new InShortSection(model, setUps).sentences();
     }
 
+    /** The dangers alone. */
+    static List<Paragraph> dangers(Model model, List<SetUpResult> setUps) {
+        return new InShortSection(model, setUps).dangers(MOST);
+    }
+
     private List<Paragraph> sentences() {
         List<Paragraph> others = new ArrayList<>(alone());
         slowest().ifPresent(others::add);
