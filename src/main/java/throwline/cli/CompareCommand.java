@@ -97,8 +97,7 @@ final class CompareCommand implements Callable<Integer> {
             AirfoilLibrary library = airfoils.besides(models.get(i));
             context.terminal().progress(context.words().say("cli.compare.working", model.name()));
             Comparison plain = study.compare(model, library, packs.get(i));
-            Optional<Learnt> learnt =
-                    learn(models.get(i), plain, library).map(Lessons::learnt);
+            Optional<Learnt> learnt = learn(models.get(i), plain, library).map(Lessons::learnt);
             answers.add(new CompareAnswer(
                     learnt.map(Learnt::after).orElse(plain), project.assumed(), project.notes(), learnt));
         }

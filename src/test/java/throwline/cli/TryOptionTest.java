@@ -15,18 +15,16 @@ class TryOptionTest {
 
     private static final String MODEL = "examples/orchard.yaml";
 
-    @TempDir
-    Path folder;
-
     @Test
-    void what_is_tried_flies_as_if_it_stood_in_the_file() throws IOException {
+    void what_is_tried_flies_as_if_it_stood_in_the_file(@TempDir Path folder) throws IOException {
         String file = Files.readString(Path.of(MODEL));
         Path changed = Files.writeString(
                 folder.resolve("changed.yaml"), file.replace("flaps: 35 deg down", "flaps: 42 deg down"));
         assertThat(Files.readString(changed)).isNotEqualTo(file);
         String tried = ProgramRun.of("compare", MODEL, "--try", "Landing Flap: flaps 42 deg down", "--csv")
                 .out();
-        assertThat(tried).isEqualTo(ProgramRun.of("compare", changed.toString(), "--csv").out());
+        assertThat(tried)
+                .isEqualTo(ProgramRun.of("compare", changed.toString(), "--csv").out());
         assertThat(tried).isNotEqualTo(ProgramRun.of("compare", MODEL, "--csv").out());
     }
 
@@ -49,7 +47,8 @@ class TryOptionTest {
         String out = ProgramRun.of(
                         "fly", MODEL, "--setup", "airbrake", "--try", "airbrake: flaps 30 deg down", "--pack", "large")
                 .out();
-        assertThat(out.replaceAll("\\s+", " ")).contains("What changes against the file with airbrake: flaps 30° down", "Descent angle");
+        assertThat(out.replaceAll("\\s+", " "))
+                .contains("What changes against the file with airbrake: flaps 30° down", "Descent angle");
     }
 
     @ParameterizedTest

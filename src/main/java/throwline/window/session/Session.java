@@ -23,6 +23,7 @@ public final class Session {
 
     /** A hand moves in steps of this, rad, and in the fine ones of a file when it is asked to. */
     static final double STEP = Math.toRadians(0.5);
+
     static final double FINE = Math.toRadians(0.1);
 
     private final Words words;
