@@ -108,6 +108,10 @@ public final class FlyDocument {
         LandingSection landing = new LandingSection(result);
         Sections.fold(blocks, "fly.section.landing", landing.blocks());
         Sections.fold(blocks, "fly.section.bumps", landing.bumps());
+        Sections.fold(
+                blocks,
+                "fly.section.power",
+                PowerSection.blocks(glance, result.model().tail().throwChord()));
         Sections.fold(blocks, "fly.section.turns", turns());
         Sections.fold(blocks, "fly.section.roll", rolls());
         Sections.fold(blocks, "fly.section.loop", new PullSection(result.handling()).blocks());
