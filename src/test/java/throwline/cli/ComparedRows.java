@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import throwline.study.FlightQuantity;
 
 /**
  * Numbers of a comparison as CSV, by pack, set-up, quantity and stick, and the rules that hold between two comparisons.
@@ -15,8 +18,11 @@ record ComparedRows(Map<String, Row> all) {
 
     private static final String HEADER = "model,pack,setup,quantity,stick,unit,value,low,high,basis,why";
 
-    /** Numbers that only a model with servos that are too weak, or a field with wind, must have. */
-    private static final String NOT_ALWAYS = ".* (flapSpeedLimit|landingDistanceInWind) ";
+    /** Keys of numbers that not every model must have, as a regular expression. */
+    static final String NOT_ALWAYS = Stream.of(FlightQuantity.values())
+            .filter(quantity -> !quantity.isExpected())
+            .map(FlightQuantity::key)
+            .collect(Collectors.joining("|"));
 
     /** One number, its band, or the reason why there is none; and the line as it stands. */
     record Row(OptionalDouble value, OptionalDouble low, OptionalDouble high, String why, String line) {}
@@ -45,7 +51,7 @@ record ComparedRows(Map<String, Row> all) {
     /** True where a number is missing that every model has. */
     boolean isIncomplete() {
         return all.entrySet().stream()
-                .anyMatch(row -> !row.getKey().matches(NOT_ALWAYS)
+                .anyMatch(row -> !row.getKey().matches(".* (" + NOT_ALWAYS + ") ")
                         && row.getValue().value().isEmpty());
     }
 

@@ -81,7 +81,9 @@ class LearnCoverageTest {
             fly(factors.all(), expected, rows, random, wrong, tally);
         }
         tally.inside.forEach((kind, inside) -> {
-            assertThat(inside / (double) tally.of.getOrDefault(kind, 1)).as(kind + tally).isBetween(least, 0.97);
+            assertThat(inside / (double) tally.of.getOrDefault(kind, 1))
+                    .as(kind + tally)
+                    .isBetween(least, 0.97);
             if (wrong == 0) {
                 assertThat(tally.after.get(kind)).as(kind).isLessThan(tally.before.get(kind));
             }

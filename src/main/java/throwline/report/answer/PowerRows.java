@@ -69,10 +69,11 @@ final class PowerRows {
             }
             default -> {
                 below.add(line(
-                        all,
-                        Text.say("row.goaround.at"),
-                        FlightQuantity.GO_AROUND,
-                        known -> Value.angle(known.value())));
+                                all,
+                                Text.say("row.goaround.at"),
+                                FlightQuantity.GO_AROUND,
+                                known -> Value.angle(known.value()))
+                        .folded());
                 below.add(likely);
                 below.add(line(
                         all,

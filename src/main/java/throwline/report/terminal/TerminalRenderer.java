@@ -90,9 +90,13 @@ public final class TerminalRenderer {
         return block instanceof Block.Section section && section.role() == Role.CAUTION;
     }
 
-    /** What else there is, in one sentence. */
+    /** What else there is, in one sentence: each heading once, without what it adds after a comma. */
     private List<String> folded(List<Text> headings) {
-        return paragraph("", "  ", Text.say("document.folded", Text.join(Text.Join.SEMICOLON, headings)));
+        List<String> names = headings.stream()
+                .map(heading -> figures.show(heading).split(",", 2)[0])
+                .distinct()
+                .toList();
+        return paragraph("", "  ", Text.say("document.folded", Text.join(Text.Join.SEMICOLON, names, Text::name)));
     }
 
     private List<String> block(Block block, String indent) {
