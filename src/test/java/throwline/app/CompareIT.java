@@ -34,7 +34,7 @@ class CompareIT {
         JarRun run = JarRun.of("compare", "examples/" + example + ".yaml", "--out", folder.toString(), "--svg");
         assertThat(run.exitCode()).as(run.err()).isIn(0, 3);
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).contains("Stall speed", "Descent angle", "An estimate for planning, not proof.");
+        assertThat(run.out()).contains("Stall speed", "Descent angle", "An estimate, not proof.");
         List<Path> charts = files(".svg");
         assertThat(charts).hasSize(2 * 7);
         for (Path chart : charts) {
