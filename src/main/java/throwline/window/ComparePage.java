@@ -72,13 +72,6 @@ final class ComparePage implements Page {
     }
 
     @Override
-    public void changed() {
-        if (page.isShowing()) {
-            entered();
-        }
-    }
-
-    @Override
     public void entered() {
         Optional<Asked> wanted = Optional.of(new Asked(session.model(), session.pack()));
         if (!session.isHeld() && !wanted.equals(shown)) {

@@ -74,13 +74,6 @@ final class ModelPage implements Page {
     }
 
     @Override
-    public void changed() {
-        if (page.isShowing()) {
-            entered();
-        }
-    }
-
-    @Override
     public void entered() {
         String text = session.document().text().text();
         if (text.equals(shown)) {

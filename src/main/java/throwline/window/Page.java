@@ -11,8 +11,12 @@ interface Page {
     /** What is shown. */
     JComponent component();
 
-    /** Something has changed in the session. */
-    void changed();
+    /** Something has changed in the session; a page that is looked at is entered anew. */
+    default void changed() {
+        if (component().isShowing()) {
+            entered();
+        }
+    }
 
     /** Numbers have come. */
     default void show(HandView view) {}

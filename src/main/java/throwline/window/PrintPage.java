@@ -17,7 +17,6 @@ import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JProgressBar;
 import throwline.report.ReportFile;
 import throwline.report.chart.Charts;
 import throwline.report.chart.PictureFormats;
@@ -39,16 +38,15 @@ final class PrintPage implements Page {
     private final JPanel page = new JPanel(new BorderLayout());
     private final JComboBox<String> paper = new JComboBox<>();
     private final JLabel state = new JLabel(" ");
-    private final JProgressBar progress = new JProgressBar();
-    private final JButton stop;
     private final JButton look;
     private final Work work = new Work();
+    private final WorkControls controls;
     private Optional<Path> written = Optional.empty();
 
     PrintPage(Desk desk, Session session) {
         this.desk = desk;
         this.session = session;
-        stop = Line.button(desk, "window.stop", e -> stop());
+        controls = new WorkControls(desk, work, state);
         look = Line.button(desk, "window.print.look", e -> look());
         for (Size.Paper each : Size.Paper.values()) {
             paper.addItem(each == Size.Paper.A4 ? "A4" : "Letter");
@@ -59,12 +57,11 @@ final class PrintPage implements Page {
         part(column, "sheets", new Line(desk).named("window.print.paper", paper));
         part(column, "page", new Line(desk));
         part(column, "charts", new Line(desk));
-        progress.setIndeterminate(true);
-        column.add(new Line(desk).with(progress).with(stop));
+        column.add(new Line(desk).with(controls.progress()).with(controls.stop()));
         state.setName("print state");
         column.add(state);
         column.add(new Line(desk).with(look).far());
-        busy(false);
+        controls.busy(false);
         look.setVisible(false);
         page.add(column.scrolled(), BorderLayout.CENTER);
     }
@@ -91,18 +88,6 @@ final class PrintPage implements Page {
     @Override
     public void changed() {}
 
-    private void busy(boolean now) {
-        progress.setVisible(now);
-        stop.setVisible(now);
-        page.revalidate();
-    }
-
-    private void stop() {
-        work.stop();
-        busy(false);
-        state.setText(desk.say("window.stopped"));
-    }
-
     private void ask(String what) {
         JFileChooser chooser = new JFileChooser();
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
@@ -122,10 +107,10 @@ final class PrintPage implements Page {
         Compared.Task task = Compared.Task.of(desk.words(), session, true);
         Size.Paper on = "Letter".equals(paper.getSelectedItem()) ? Size.Paper.LETTER : Size.Paper.A4;
         Callable<List<ReportFile>> files = () -> files(what, task.run(), on);
-        busy(true);
+        controls.busy(true);
         state.setText(desk.say("window.working"));
         work.begin(files, made -> put(folder, made), fault -> {
-            busy(false);
+            controls.busy(false);
             state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
         });
     }
@@ -146,7 +131,7 @@ final class PrintPage implements Page {
     }
 
     private void put(Path folder, List<ReportFile> files) {
-        busy(false);
+        controls.busy(false);
         List<String> there = files.stream()
                 .map(ReportFile::name)
                 .filter(name -> Files.exists(folder.resolve(name)))

@@ -13,7 +13,6 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import throwline.input.ModelCopy;
@@ -52,12 +51,11 @@ final class WantsPage implements Page {
     private final JCheckBox loop = new JCheckBox();
     private final JComboBox<String> trim = new JComboBox<>();
     private final JLabel state = new JLabel(" ");
-    private final JProgressBar progress = new JProgressBar();
-    private final JButton stop;
     private final JButton tryOn;
     private final JButton takeOver;
     private final JButton drop;
     private final Work work = new Work();
+    private final WorkControls controls;
     private Optional<FindResult> found = Optional.empty();
     /** Names of what is being tried on. */
     private List<List<String>> tried = List.of();
@@ -67,7 +65,7 @@ final class WantsPage implements Page {
         this.session = session;
         this.window = window;
         answer = new DocumentPane(desk, figures);
-        stop = Line.button(desk, "window.stop", e -> stop());
+        controls = new WorkControls(desk, work, state);
         tryOn = Line.button(desk, "window.wants.try", e -> tryOn());
         takeOver = Line.button(desk, "window.wants.take", e -> takeOver());
         drop = Line.button(desk, "window.wants.drop", e -> drop());
@@ -109,13 +107,12 @@ final class WantsPage implements Page {
         column.add(new Line(desk).named("window.wants.name", name).far());
         column.add(new Line(desk)
                 .button("window.wants.find", e -> find())
-                .with(stop)
+                .with(controls.stop())
                 .far());
-        progress.setIndeterminate(true);
-        column.add(progress);
+        column.add(controls.progress());
         column.add(state);
         column.add(new Line(desk).with(tryOn).with(takeOver).with(drop).far());
-        busy(false);
+        controls.busy(false);
         return column;
     }
 
@@ -143,18 +140,6 @@ final class WantsPage implements Page {
         drop.setEnabled(found.isPresent());
     }
 
-    private void busy(boolean now) {
-        progress.setVisible(now);
-        stop.setVisible(now);
-        page.revalidate();
-    }
-
-    private void stop() {
-        work.stop();
-        busy(false);
-        state.setText(desk.say("window.stopped"));
-    }
-
     private void find() {
         TypedWants typed = new TypedWants(
                 stall.getText(),
@@ -173,20 +158,20 @@ final class WantsPage implements Page {
         }
         FindQuestion question = ((TypedWants.Asked) read).question();
         Compared.Open open = Compared.Open.of(session);
-        busy(true);
+        controls.busy(true);
         state.setText(desk.say("window.working"));
         work.begin(
                 () -> new FindStudy(new MeasuredSections(), Bands.load())
                         .find(open.project().model(), open.airfoils(), question),
                 result -> show(result, open),
                 fault -> {
-                    busy(false);
+                    controls.busy(false);
                     state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
                 });
     }
 
     private void show(FindResult result, Compared.Open open) {
-        busy(false);
+        controls.busy(false);
         boolean any = !result.proposed().isEmpty() || !result.sticks().isEmpty();
         found = any ? Optional.of(result) : Optional.empty();
         tried = List.of();
