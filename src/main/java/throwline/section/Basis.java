@@ -19,8 +19,13 @@ public enum Basis {
     /** Measured on another airfoil, the nearest by shape, and moved to the zero-lift angle of this one. */
     LIKENESS;
 
-    /** The less trustworthy of two. */
+    /**
+     * The less trustworthy of two. What the section method makes of an outline was compared with measurements on the attached
+     * section alone: with a surface moved or past the stall on top of it, nothing is known but that another airfoil stands in.
+     */
     public Basis weaker(Basis other) {
-        return compareTo(other) >= 0 ? this : other;
+        Basis weaker = compareTo(other) >= 0 ? this : other;
+        Basis better = compareTo(other) >= 0 ? other : this;
+        return weaker == COMPUTED && (better == METHOD || better == PLATE) ? LIKENESS : weaker;
     }
 }
