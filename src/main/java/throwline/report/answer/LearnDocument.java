@@ -42,7 +42,7 @@ public final class LearnDocument {
     public static Document of(Learnt learnt, Pictures.Source pictures, List<Block.Enclosed> files) {
         Model model = learnt.after().model();
         LearntNotes notes = new LearntNotes(learnt);
-        LearntRows rows = new LearntRows(model.tail().throwChord());
+        LearntTable rows = new LearntTable(model.tail().throwChord());
         List<Block> blocks = new ArrayList<>();
         List<Paragraph> contradictions = notes.contradictions();
         if (!contradictions.isEmpty()) {

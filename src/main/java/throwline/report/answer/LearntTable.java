@@ -18,7 +18,7 @@ import throwline.study.HeadlineNumbers.Entry;
 import throwline.study.SetUpResult;
 
 /** Numbers before and after the flights, a row a set-up. */
-final class LearntRows {
+final class LearntTable {
 
     /** Width after over width before: what it is called. */
     private static final double HARDLY = 0.95;
@@ -33,7 +33,7 @@ final class LearntRows {
     /**
      * @param chord of the elevator where its throws are measured, m
      */
-    LearntRows(double chord) {
+    LearntTable(double chord) {
         this.chord = chord;
     }
 
@@ -81,8 +81,14 @@ final class LearntRows {
                                 change(entry.quantity(), before, known)))));
     }
 
-    /** A number with its band, as the comparison has it. */
+    /** A number with its band, as the comparison has it: of a change of elevator the mix to program, and where it may end. */
     private Text number(FlightQuantity quantity, Headline.Known known) {
+        if (quantity == FlightQuantity.ELEVATOR_CHANGE) {
+            return known.startingMix()
+                    .<Text>map(
+                            mix -> Text.say("learn.mix", new Value.Edge(mix, chord), new Value.EdgeBand(known, chord)))
+                    .orElse(Text.say("row.none"));
+        }
         boolean deflection = isDeflection(quantity);
         Value.Kind kind = Value.Kind.of(quantity);
         Text value = deflection ? new Value.Edge(known.value(), chord) : Value.of(known.value(), kind);
