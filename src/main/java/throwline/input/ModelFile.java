@@ -12,7 +12,7 @@ import throwline.units.Unit;
 public final class ModelFile {
 
     /** Most set-ups times packs of one model, and of all models that are compared at once. */
-    public static final int MOST_FLOWN = 96;
+    public static final int MOST_FLOWN = 64;
 
     /** The format that is read. */
     static final int VERSION = 1;

@@ -1,6 +1,7 @@
 package throwline.liftingline;
 
 import throwline.section.Basis;
+import throwline.section.ForwardingCurve;
 import throwline.section.SectionCurve;
 
 /**
@@ -8,9 +9,8 @@ import throwline.section.SectionCurve;
  * leaves; past the stall a share of the lift that would fall is held (methods manual 20.8 and 20.10). Angles, drag and
  * moment are those of the section.
  */
-public final class BlownCurve implements SectionCurve {
+public final class BlownCurve extends ForwardingCurve {
 
-    private final SectionCurve curve;
     private final double share;
     private final double held;
 
@@ -21,10 +21,10 @@ public final class BlownCurve implements SectionCurve {
      * @param held share of the fall past the stall that does not happen, 0 to 1
      */
     public BlownCurve(SectionCurve curve, double share, double held) {
+        super(curve);
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("share of lift " + share);
         }
-        this.curve = curve;
         this.share = share;
         this.held = held;
     }
@@ -36,21 +36,6 @@ public final class BlownCurve implements SectionCurve {
     }
 
     @Override
-    public double drag(double alpha) {
-        return curve.drag(alpha);
-    }
-
-    @Override
-    public double moment(double alpha) {
-        return curve.moment(alpha);
-    }
-
-    @Override
-    public double hinge(double alpha) {
-        return curve.hinge(alpha);
-    }
-
-    @Override
     public double risingLift(double alpha) {
         return share * curve.risingLift(alpha);
     }
@@ -58,21 +43,6 @@ public final class BlownCurve implements SectionCurve {
     @Override
     public double risingLiftSlope(double alpha) {
         return share * curve.risingLiftSlope(alpha);
-    }
-
-    @Override
-    public double zeroLiftAngle() {
-        return curve.zeroLiftAngle();
-    }
-
-    @Override
-    public double stallAngle() {
-        return curve.stallAngle();
-    }
-
-    @Override
-    public double negativeStallAngle() {
-        return curve.negativeStallAngle();
     }
 
     @Override

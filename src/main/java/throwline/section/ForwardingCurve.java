@@ -2,12 +2,16 @@ package throwline.section;
 
 import java.util.OptionalDouble;
 
-/** A curve that answers as another does; a test changes one answer of it. */
-public abstract class SameCurve implements SectionCurve {
+/** Curve that answers as another does, but for what is overridden. */
+public abstract class ForwardingCurve implements SectionCurve {
 
+    /** The other. */
     protected final SectionCurve curve;
 
-    protected SameCurve(SectionCurve curve) {
+    /**
+     * @param curve the other
+     */
+    protected ForwardingCurve(SectionCurve curve) {
         this.curve = curve;
     }
 

@@ -82,7 +82,7 @@ class HostileArgumentsTest {
         ProgramRun run = ProgramRun.of(call);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).contains("312", "at most 96", "--pack");
+        assertThat(run.err()).contains("312", "at most 64", "--pack");
     }
 
     @Test

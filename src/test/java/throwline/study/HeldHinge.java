@@ -1,13 +1,13 @@
 package throwline.study;
 
 import java.util.function.DoubleUnaryOperator;
+import throwline.section.ForwardingCurve;
 import throwline.section.MeasuredSections;
-import throwline.section.SameCurve;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 
 /** Measured sections whose hinge moment coefficient is given by the deflection alone, as in a worked example. */
-final class HeldHinge extends SameCurve {
+final class HeldHinge extends ForwardingCurve {
 
     private final double hinge;
 

@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import throwline.input.PackedAirfoils;
+import throwline.section.ForwardingCurve;
 import throwline.section.MeasuredSections;
-import throwline.section.SameCurve;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 
@@ -42,7 +42,7 @@ class WrongModelTest {
     }
 
     /** A curve with more lift at every angle. */
-    private static final class Steeper extends SameCurve {
+    private static final class Steeper extends ForwardingCurve {
 
         Steeper(SectionCurve curve) {
             super(curve);
