@@ -111,7 +111,15 @@ class LayersTest {
             .mayNotAccessAnyLayer()
             .whereLayer("air")
             .mayOnlyBeAccessedByLayers(
-                    "section", "liftingline", "power", "flight", "correction", "sizing", "study", "validation");
+                    "section",
+                    "liftingline",
+                    "power",
+                    "flight",
+                    "correction",
+                    "sizing",
+                    "study",
+                    "validation",
+                    "input");
 
     @ArchTest
     static final ArchRule NO_CYCLES =

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import throwline.air.Air;
+import throwline.air.Gravity;
 import throwline.liftingline.ChordCorrection;
 import throwline.liftingline.Ground;
 import throwline.liftingline.InfluenceMatrix;

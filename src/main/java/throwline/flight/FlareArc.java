@@ -1,5 +1,7 @@
 package throwline.flight;
 
+import throwline.air.Gravity;
+
 /**
  * A round-out at constant speed and constant load: an arc of a circle (mechanics; methods manual 10.2).
  *

@@ -1,5 +1,6 @@
 package throwline.flight;
 
+import throwline.air.Gravity;
 import throwline.numerics.Interpolation;
 
 /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
+import throwline.air.Gravity;
 
 /**
  * A whole loop flown with the stick left where it is, so that the lift coefficient stays, throttle shut: integrated over the

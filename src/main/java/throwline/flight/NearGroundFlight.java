@@ -1,5 +1,7 @@
 package throwline.flight;
 
+import throwline.air.Gravity;
+
 /**
  * Point of weight close to the ground: constants that all legs of a landing share.
  *

@@ -1,6 +1,7 @@
 package throwline.flight;
 
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+import throwline.air.Gravity;
 
 /**
  * A point of weight on its way through the air near the ground, with the ground's effect and the wind of each height: how

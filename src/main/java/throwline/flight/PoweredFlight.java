@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
+import throwline.air.Gravity;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.power.Drive;

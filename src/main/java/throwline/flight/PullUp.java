@@ -1,6 +1,7 @@
 package throwline.flight;
 
 import java.util.Optional;
+import throwline.air.Gravity;
 
 /**
  * The tightest pull at a speed, and which of three limits sets it. A load is lift over weight; stick and tail are empty

@@ -2,6 +2,7 @@ package throwline.flight;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import throwline.air.Gravity;
 import throwline.flight.Attitude.ElevatorLimit;
 import throwline.flight.PullUp.Limit;
 import throwline.liftingline.AngleWalk;

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import throwline.air.Gravity;
 import throwline.liftingline.HingeMoments;
 import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;

@@ -1,6 +1,7 @@
 package throwline.flight;
 
 import java.util.Arrays;
+import throwline.air.Gravity;
 import throwline.numerics.Interpolation;
 
 /**

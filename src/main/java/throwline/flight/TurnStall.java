@@ -1,6 +1,7 @@
 package throwline.flight;
 
 import java.util.Optional;
+import throwline.air.Gravity;
 import throwline.model.Pack;
 
 /**

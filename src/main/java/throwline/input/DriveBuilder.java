@@ -3,6 +3,7 @@ package throwline.input;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import throwline.air.Gravity;
 import throwline.model.Battery;
 import throwline.model.Motor;
 import throwline.model.Pack;
@@ -17,7 +18,6 @@ final class DriveBuilder {
     /** A s of a battery for each kg of model: 4 Ah for 3 kg. Common practice, no source. */
     private static final double CAPACITY_OF_MASS = 4.0 * 3600 / 3;
 
-    private static final double GRAVITY = 9.80665;
     private static final double MINUTE = 60;
 
     private final Branch root;
@@ -74,7 +74,7 @@ final class DriveBuilder {
                         bench.child("voltage").amount(),
                         bench.child("current").amount(),
                         bench.child("power").amount(),
-                        times(bench.child("thrust").amount(), GRAVITY))));
+                        times(bench.child("thrust").amount(), Gravity.STANDARD))));
     }
 
     private static OptionalDouble times(OptionalDouble value, double factor) {

@@ -22,6 +22,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.air.Gravity;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
@@ -51,8 +52,6 @@ final class PoweredAnswer {
     private static final double LEAST_REDUCTION = 0.6;
 
     private static final double MOST_REDUCTION = 2;
-
-    private static final double STANDARD_GRAVITY = 9.80665;
 
     private static final Headline NOT_FOUND = new Headline.Unknown("why.not-found");
     private static final Headline NO_LEVEL = new Headline.Unknown("why.no-level");
@@ -116,7 +115,7 @@ final class PoweredAnswer {
 
     /** Pull over weight: what the band of a climb is a share of. */
     private static double pullOverWeight(PoweredPoint point, Pack pack) {
-        return point.drive().thrust() / (pack.mass() * STANDARD_GRAVITY);
+        return point.drive().thrust() / (pack.mass() * Gravity.STANDARD);
     }
 
     /** A number that goes with pull over weight. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import throwline.air.Gravity;
 import throwline.input.ModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;

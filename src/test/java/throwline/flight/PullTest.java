@@ -10,6 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import throwline.air.Gravity;
 import throwline.input.ModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;

@@ -11,6 +11,7 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import throwline.air.Gravity;
 
 /** Methods manual 9.1: reference model R, 3 kg, 0.45 m2, parabolic polar (COMPUTED in closed form). */
 class SteadyDescentTest {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import throwline.air.Gravity;
 import throwline.input.ModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import throwline.air.Gravity;
 
 /** Take-off runs and going around against textbook figures and closed forms. */
 class TakeOffTest {

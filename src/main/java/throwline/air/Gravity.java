@@ -1,4 +1,4 @@
-package throwline.flight;
+package throwline.air;
 
 /** The standard acceleration of gravity. */
 public final class Gravity {
