@@ -57,7 +57,7 @@ public final class LearnStudy {
         Factors factors = new Factors();
         FlownFleet fleet = FlownFleet.of(known, notes, factors, new FlownFleet.Tools(airfoils, sections, bands));
         One one = new One(known, fleet, factors, notes);
-        return one.readings.isEmpty() ? Optional.empty() : Optional.of(one.lessons());
+        return one.readings.isEmpty() && one.settled ? Optional.empty() : Optional.of(one.lessons());
     }
 
     /** One estimate. */
@@ -70,6 +70,9 @@ public final class LearnStudy {
         private final List<String> unused = new ArrayList<>();
         private final List<Noticed> flown = new ArrayList<>();
         private final Map<String, Integer> winds = new HashMap<>();
+        /** False where no state fits the notes: nothing is learnt then, and all of them are named. */
+        private final boolean settled;
+
         private final Posterior posterior;
 
         One(Comparison known, FlownFleet fleet, Factors factors, FlightNotes notes) {
@@ -80,7 +83,14 @@ public final class LearnStudy {
             for (FlownDay day : notes.counted()) {
                 take(day);
             }
-            posterior = MixtureUpdate.learn(factors.all(), readings);
+            Posterior found = MixtureUpdate.learn(factors.all(), readings);
+            settled = found.converged();
+            if (!settled) {
+                readings.stream().map(Reading::source).distinct().forEach(unused::add);
+                readings.clear();
+                flown.clear();
+            }
+            posterior = settled ? found : MixtureUpdate.learn(factors.all(), readings);
         }
 
         private void take(FlownDay day) {

@@ -17,7 +17,7 @@ import throwline.correction.Doubt;
  * @param oneWay true where several contradict it in one direction
  * @param wider factor on all bands after, where the notes scatter more than expected
  * @param winds winds as told and as the flights have it
- * @param unused notes of which nothing is predicted, so that they do not count yet
+ * @param unused notes of which nothing is predicted, or all where no state fits them, so that they do not count yet
  * @param changed set-ups that stood otherwise on a day that was flown
  * @param next what to measure next
  * @param surprises rows that moved by more than their half-width
