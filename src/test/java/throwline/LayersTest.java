@@ -56,6 +56,8 @@ class LayersTest {
             .definedBy("throwline.sizing..")
             .layer("correction")
             .definedBy("throwline.correction..")
+            .layer("logs")
+            .definedBy("throwline.logs..")
             .layer("notes")
             .definedBy("throwline.notes..")
             .layer("flight")
@@ -96,6 +98,8 @@ class LayersTest {
             .mayOnlyBeAccessedByLayers("study", "report", "cli", "window")
             .whereLayer("correction")
             .mayOnlyBeAccessedByLayers("study", "report", "cli", "window")
+            .whereLayer("logs")
+            .mayOnlyBeAccessedByLayers("correction", "input", "study", "report", "cli", "window")
             .whereLayer("flight")
             .mayOnlyBeAccessedByLayers("correction", "sizing", "study", "validation", "report")
             .whereLayer("power")
@@ -116,6 +120,7 @@ class LayersTest {
                     "power",
                     "flight",
                     "correction",
+                    "logs",
                     "sizing",
                     "study",
                     "validation",

@@ -9,7 +9,6 @@ import picocli.CommandLine.Option;
 import throwline.input.FlightsFile;
 import throwline.input.ReadFlights;
 import throwline.model.Model;
-import throwline.notes.FlightNotes;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
@@ -37,9 +36,8 @@ final class FlightsOption {
         if (!areThere(file)) {
             return Optional.empty();
         }
-        FlightNotes notes =
-                notes(context, FlightsFile.beside(Path.of(file)), known.model()).notes();
-        return new LearnStudy(new MeasuredSections(), Bands.load()).learn(known, library, notes);
+        ReadFlights.Notes read = notes(context, FlightsFile.beside(Path.of(file)), known.model());
+        return new LearnStudy(new MeasuredSections(), Bands.load()).learn(known, library, read.notes(), read.logs());
     }
 
     /** Whether there are flights beside a model file that an answer is to use. */

@@ -49,6 +49,9 @@ final class LearnCommand implements Callable<Integer> {
     private FolderOptions folder = new FolderOptions();
 
     @Mixin
+    private AllOption all = new AllOption();
+
+    @Mixin
     private AnswerOptions form = new AnswerOptions();
 
     LearnCommand(Context context) {
@@ -74,7 +77,7 @@ final class LearnCommand implements Callable<Integer> {
         Comparison plain = new ComparisonStudy(new MeasuredSections(), Bands.load())
                 .compare(project.model(), library, pack.all(context, project.model()));
         Optional<Learnt> learnt = new LearnStudy(new MeasuredSections(), Bands.load())
-                .learn(plain, library, read.notes())
+                .learn(plain, library, read.notes(), read.logs())
                 .map(Lessons::learnt);
         context.terminal().progress("");
         if (learnt.isEmpty()) {
@@ -96,7 +99,8 @@ final class LearnCommand implements Callable<Integer> {
                 context,
                 project.display(),
                 () -> new LearnJson(new Sentences(context.words(), Display.metric())).write(learnt),
-                document);
+                document,
+                all.wanted());
     }
 
     private List<ReportFile> files(ReadModel.Project project, Learnt learnt, Document document, LearntCharts charts) {

@@ -81,7 +81,7 @@ public final class NotedReadings {
     }
 
     /** Logarithm of the density of a day over that of the predictions. */
-    private static double density(FlownDay day, Field field) {
+    public static double density(FlownDay day, Field field) {
         Air there = Air.at(field.heightAboveSea(), field.temperature());
         FlownDay.AirOfDay told = day.air();
         OptionalDouble temperature = told.temperature().isPresent() ? told.temperature() : field.temperature();

@@ -4,12 +4,14 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -19,6 +21,7 @@ import throwline.notes.FlownDay.AirOfDay;
 import throwline.notes.FlownDay.Where;
 import throwline.notes.FlownDay.Wind;
 import throwline.notes.FlownDay.WindTold;
+import throwline.notes.LogSource;
 import throwline.notes.Noticed;
 
 /** Makes notes of a checked file of flights, held against the model that they are about. */
@@ -27,6 +30,7 @@ final class FlightsBuilder {
     private final Branch root;
     private final Model model;
     private final Problems problems;
+    private final Set<String> logs = new HashSet<>();
 
     FlightsBuilder(Branch root, Model model, Problems problems) {
         this.root = root;
@@ -55,7 +59,14 @@ final class FlightsBuilder {
         for (Branch note : flight.child("noticed").children()) {
             notes.note(note).ifPresent(noticed::add);
         }
-        LogBuilder logs = new LogBuilder(model, problems);
+        Branch log = flight.child("log");
+        Optional<LogSource> source = new LogBuilder(model, problems).log(log);
+        if (source.isPresent() && !logs.add(source.get().file())) {
+            problems.add(
+                    log.child("file"),
+                    "input.flights.log.twice",
+                    UnknownKey.shown(source.get().file()));
+        }
         return new FlownDay(
                 name,
                 date,
@@ -71,7 +82,7 @@ final class FlightsBuilder {
                 asFlown,
                 !said(flight, "count").equals("no"),
                 said(flight, "because"),
-                logs.log(flight.child("log")));
+                source);
     }
 
     /** A choice or text; empty where nothing, or nothing right, stands there. */

@@ -2,9 +2,16 @@ package throwline.input;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import throwline.logs.FlightLog;
 import throwline.model.Model;
 import throwline.notes.FlightNotes;
+import throwline.notes.FlownDay;
+import throwline.words.Message;
 
 /** Reads a file of flights. Never throws for anything that a file may hold. */
 public final class FlightsFile {
@@ -31,16 +38,44 @@ public final class FlightsFile {
      */
     public static ReadFlights read(Path file, Model model) {
         try {
-            return parse(SourceText.read(file), file.toString(), model);
+            ReadFlights read = parse(SourceText.read(file), file.toString(), model);
+            return read instanceof ReadFlights.Notes notes ? withLogs(notes, file) : read;
         } catch (UnreadableFile e) {
             return new ReadFlights.Faulty(List.of(e.problem(file.toString())));
         }
     }
 
+    /** The logs of flights that count, from files beside the notes. */
+    static ReadFlights withLogs(ReadFlights.Notes notes, Path file) {
+        Map<String, FlightLog> logs = new LinkedHashMap<>();
+        Map<Long, String> sums = new HashMap<>();
+        List<Problem> problems = new ArrayList<>();
+        for (FlownDay day : notes.notes().counted()) {
+            if (day.log().isEmpty()) {
+                continue;
+            }
+            Path log = file.resolveSibling(day.log().get().file());
+            ReadLog read = LogFile.read(log, day.log().get());
+            if (read instanceof ReadLog.Faulty faulty) {
+                problems.addAll(faulty.problems());
+            } else if (read instanceof ReadLog.Log good) {
+                String twin = sums.putIfAbsent(good.sum(), good.log().name());
+                if (twin != null) {
+                    Message note = Message.of("input.log.twin", UnknownKey.shown(twin));
+                    problems.add(new Problem(log.toString(), 0, 0, "", note));
+                }
+                logs.put(day.name(), good.log());
+            }
+        }
+        return problems.isEmpty()
+                ? new ReadFlights.Notes(notes.notes(), notes.text(), logs)
+                : new ReadFlights.Faulty(problems);
+    }
+
     /** Reads the file beside a model file; no notes where there is none. */
     public static ReadFlights readBeside(Path modelFile, Model model) {
         Path file = beside(modelFile);
-        return Files.exists(file) ? read(file, model) : new ReadFlights.Notes(FlightNotes.none(), "");
+        return Files.exists(file) ? read(file, model) : new ReadFlights.Notes(FlightNotes.none(), "", Map.of());
     }
 
     /**
@@ -65,6 +100,8 @@ public final class FlightsFile {
             return new ReadFlights.Faulty(problems.list());
         }
         FlightNotes notes = new FlightsBuilder(root, model, problems).build();
-        return problems.isEmpty() ? new ReadFlights.Notes(notes, text) : new ReadFlights.Faulty(problems.list());
+        return problems.isEmpty()
+                ? new ReadFlights.Notes(notes, text, Map.of())
+                : new ReadFlights.Faulty(problems.list());
     }
 }

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import throwline.logs.Channel;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.notes.LogSource;
@@ -18,27 +20,10 @@ import throwline.notes.LogSource.Span;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
 import throwline.units.Reading;
+import throwline.units.Unit;
 
 /** What a file of flights says of a log: file, columns, set-ups by switch or by time. */
 final class LogBuilder {
-
-    /** What a column may hold. */
-    static final List<String> HOLDS = List.of(
-            "time",
-            "height",
-            "pressure",
-            "ground speed",
-            "course",
-            "latitude",
-            "longitude",
-            "airspeed",
-            "throttle",
-            "elevator",
-            "roll stick",
-            "roll rate",
-            "switch",
-            "current",
-            "voltage");
 
     private static final Pattern PAIR = Pattern.compile("\\s*([+-]?[0-9]+(?:\\.[0-9]+)?)\\s*=\\s*(.+)");
     private static final Pattern CLOCK = Pattern.compile("([0-9]{1,2}):([0-9]{2})(?::([0-9]{2}(?:\\.[0-9]+)?))?");
@@ -72,34 +57,75 @@ final class LogBuilder {
                 problems.add(number, "input.flights.log.piece", UnknownKey.shown(number.name()));
             }
         }
+        Map<String, Column> columns = columns(log.child("columns"));
+        complete(log, file, columns);
         return Optional.of(new LogSource(
                 file,
-                columns(log.child("columns")),
+                columns,
                 lags,
+                FlightsBuilder.said(log, "decimal comma").equals("yes"),
                 FlightsBuilder.said(log, "temperature corrected").equals("yes"),
                 spans(log.child("set-ups")),
                 out));
     }
 
+    /** What a file with columns must have, and what means nothing alone. */
+    private void complete(Branch log, String file, Map<String, Column> columns) {
+        if (!LogFormat.of(file).hasColumns()) {
+            return;
+        }
+        Set<String> has = columns.keySet();
+        if (!has.contains("time")) {
+            problems.add(log, "input.flights.log.time-column");
+        }
+        boolean way = has.contains("course") || has.containsAll(List.of("latitude", "longitude"));
+        if (has.contains("ground speed") && !way) {
+            problems.add(log.child("columns").child("ground speed"), "input.flights.log.way");
+        }
+    }
+
+    /** Units that a channel needs; none where full and closed, or points of the bench, say it. */
+    private void unit(Branch column, Channel channel, Column made) {
+        Optional<Dimension> dimension = LogUnits.dimension(channel);
+        boolean told = channel == Channel.ELEVATOR && !made.points().isEmpty();
+        boolean clock = channel == Channel.TIME && made.unit().isEmpty();
+        if (dimension.isEmpty() || told || clock) {
+            return;
+        }
+        if (LogUnits.of(channel, made.unit()).isEmpty()) {
+            String allowed = String.join(
+                    ", ", Unit.of(dimension.get()).stream().map(Unit::symbol).toList());
+            problems.add(
+                    column.has("unit") ? column.child("unit") : column,
+                    "input.flights.log.unit",
+                    UnknownKey.shown(made.unit()),
+                    column.name(),
+                    allowed);
+        }
+    }
+
     private Map<String, Column> columns(Branch columns) {
         Map<String, Column> all = new LinkedHashMap<>();
         for (Branch column : columns.children()) {
-            Optional<String> holds = FlightsBuilder.known(column.name(), HOLDS);
+            Optional<String> holds = FlightsBuilder.known(column.name(), Channel.keys());
             if (holds.isEmpty()) {
                 problems.add(
-                        column, "input.flights.log.holds", UnknownKey.shown(column.name()), String.join(", ", HOLDS));
+                        column,
+                        "input.flights.log.holds",
+                        UnknownKey.shown(column.name()),
+                        String.join(", ", Channel.keys()));
                 continue;
             }
-            all.put(
-                    holds.get(),
-                    new Column(
-                            FlightsBuilder.said(column, "column"),
-                            FlightsBuilder.said(column, "unit"),
-                            points(column.child("at")),
-                            meanings(column.child("means")),
-                            number(column.child("full")),
-                            number(column.child("shut")),
-                            FlightsBuilder.said(column, "stick")));
+            Column made = new Column(
+                    FlightsBuilder.said(column, "column"),
+                    FlightsBuilder.said(column, "unit"),
+                    points(column.child("at")),
+                    meanings(column.child("means")),
+                    number(column.child("full")),
+                    number(column.child("shut")),
+                    FlightsBuilder.said(column, "stick"));
+            Channel.of(holds.get()).ifPresent(channel -> unit(column, channel, made));
+            all.put(holds.get(), made);
         }
         return all;
     }

@@ -1,6 +1,8 @@
 package throwline.input;
 
 import java.util.List;
+import java.util.Map;
+import throwline.logs.FlightLog;
 import throwline.notes.FlightNotes;
 
 /** What came of reading a file of flights. */
@@ -11,8 +13,13 @@ public sealed interface ReadFlights permits ReadFlights.Notes, ReadFlights.Fault
      *
      * @param notes as read
      * @param text the file as it was read
+     * @param logs logs of flights that count, by the name of the day
      */
-    record Notes(FlightNotes notes, String text) implements ReadFlights {}
+    record Notes(FlightNotes notes, String text, Map<String, FlightLog> logs) implements ReadFlights {
+        public Notes {
+            logs = Map.copyOf(logs);
+        }
+    }
 
     /**
      * A file that cannot be read as it stands.

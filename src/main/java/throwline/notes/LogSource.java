@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  * @param file name, relative to the notes
  * @param columns column of the file by what it holds; empty for formats that need none
  * @param lags how far a channel is behind, s, by what it holds
+ * @param decimalComma true where numbers are written with a comma in place of the point
  * @param temperatureCorrected true where the logger itself corrects its heights for temperature
  * @param spans set-ups by time, for logs without a switch channel
  * @param struckOut pieces that do not count, by their number
@@ -18,6 +19,7 @@ public record LogSource(
         String file,
         Map<String, Column> columns,
         Map<String, Double> lags,
+        boolean decimalComma,
         boolean temperatureCorrected,
         List<Span> spans,
         List<Integer> struckOut) {

@@ -14,10 +14,12 @@ import throwline.correction.Doubts;
 import throwline.correction.Factor;
 import throwline.correction.Factors;
 import throwline.correction.Flying;
+import throwline.correction.LoggedReadings;
 import throwline.correction.MixtureUpdate;
 import throwline.correction.NotedReadings;
 import throwline.correction.Posterior;
 import throwline.correction.Reading;
+import throwline.logs.FlightLog;
 import throwline.model.Model;
 import throwline.notes.FlightNotes;
 import throwline.notes.FlownDay;
@@ -51,12 +53,26 @@ public final class LearnStudy {
      * @return what they tell; empty where nothing counts
      */
     public Optional<Lessons> learn(Comparison known, AirfoilLibrary airfoils, FlightNotes notes) {
+        return learn(known, airfoils, notes, Map.of());
+    }
+
+    /**
+     * Learns from notes and logs.
+     *
+     * @param known the model before any flight, with the packs that are to be answered
+     * @param airfoils where its airfoils are found
+     * @param notes set-ups, packs and sticks in them are those of the model
+     * @param logs by the name of the day
+     * @return what they tell; empty where nothing counts
+     */
+    public Optional<Lessons> learn(
+            Comparison known, AirfoilLibrary airfoils, FlightNotes notes, Map<String, FlightLog> logs) {
         if (notes.counted().isEmpty()) {
             return Optional.empty();
         }
         Factors factors = new Factors();
         FlownFleet fleet = FlownFleet.of(known, notes, factors, new FlownFleet.Tools(airfoils, sections, bands));
-        One one = new One(known, fleet, factors, notes);
+        One one = new One(known, fleet, factors, notes, logs);
         return one.readings.isEmpty() && one.settled ? Optional.empty() : Optional.of(one.lessons());
     }
 
@@ -68,20 +84,21 @@ public final class LearnStudy {
         private final FlightNotes notes;
         private final List<Reading> readings = new ArrayList<>();
         private final List<String> unused = new ArrayList<>();
-        private final List<Noticed> flown = new ArrayList<>();
+        private final List<FlownFor> flown = new ArrayList<>();
+        private final List<LoggedDay> logged = new ArrayList<>();
         private final Map<String, Integer> winds = new HashMap<>();
         /** False where no state fits the notes: nothing is learnt then, and all of them are named. */
         private final boolean settled;
 
         private final Posterior posterior;
 
-        One(Comparison known, FlownFleet fleet, Factors factors, FlightNotes notes) {
+        One(Comparison known, FlownFleet fleet, Factors factors, FlightNotes notes, Map<String, FlightLog> logs) {
             this.known = known;
             this.fleet = fleet;
             this.factors = factors;
             this.notes = notes;
             for (FlownDay day : notes.counted()) {
-                take(day);
+                take(day, Optional.ofNullable(logs.get(day.name())));
             }
             Posterior found = MixtureUpdate.learn(factors.all(), readings);
             settled = found.converged();
@@ -93,17 +110,25 @@ public final class LearnStudy {
             posterior = settled ? found : MixtureUpdate.learn(factors.all(), readings);
         }
 
-        private void take(FlownDay day) {
+        private void take(FlownDay day, Optional<FlightLog> log) {
             NotedReadings noted =
                     new NotedReadings(factors, fleet, day, known.model().field());
             readings.addAll(noted.all());
             winds.put(day.name(), noted.air().wind());
-            day.log().ifPresent(log -> unused.add(log.file()));
+            if (log.isPresent()) {
+                LoggedDay one = LoggedDay.of(day, log.get(), fleet, known.model());
+                List<Reading> found = new LoggedReadings(factors, fleet, day, noted.air(), one.log()).all();
+                logged.add(one);
+                readings.addAll(found);
+                flown.addAll(one.flown(setUp -> !fleet.isChanged(day, setUp)));
+            } else {
+                day.log().ifPresent(source -> unused.add(source.file()));
+            }
             for (Noticed noticed : day.noticed()) {
                 boolean used = readings.stream()
                         .anyMatch(r -> r.source().equals(noticed.told().source()));
                 if (used && !noticed.setUp().isEmpty() && !fleet.isChanged(day, noticed.setUp())) {
-                    flown.add(noticed);
+                    flown.add(FlownFor.of(noticed));
                 } else if (!used && noticed.told().counts()) {
                     unused.add(noticed.told().source());
                 }
@@ -134,7 +159,7 @@ public final class LearnStudy {
                             .map(FlownDay::date)
                             .max(Comparator.naturalOrder())
                             .orElse(""),
-                    flown.stream().map(Noticed::setUp).distinct().toList(),
+                    flown.stream().map(FlownFor::setUp).distinct().toList(),
                     doubts.all(),
                     doubts.allOneWay(),
                     doubts.wider(),
@@ -142,7 +167,8 @@ public final class LearnStudy {
                     unused,
                     changed(),
                     new NextFlights(known, after, fleet, posterior, factors).advice(),
-                    surprises(packs));
+                    surprises(packs),
+                    logged);
         }
 
         private SetUpResult corrected(SetUpResult result, String pack, LearntState state) {
@@ -165,19 +191,8 @@ public final class LearnStudy {
         /** Whether a set-up was flown for a number, by a note that does not contradict the rest. */
         private boolean isFlown(String setUp, FlightQuantity quantity) {
             return flown.stream()
-                    .filter(noticed -> noticed.setUp().equals(setUp) && tellsOf(noticed, quantity))
-                    .anyMatch(noticed ->
-                            posterior.wrong().getOrDefault(noticed.told().source(), 0.0) <= Doubt.CONTRADICTS);
-        }
-
-        private static boolean tellsOf(Noticed noticed, FlightQuantity quantity) {
-            return switch (quantity) {
-                case STALL_SPEED, APPROACH_SPEED, GUST_LIMIT -> noticed instanceof Noticed.Stall;
-                case ELEVATOR, ELEVATOR_CHANGE -> noticed instanceof Noticed.Trim;
-                case ROLL_RATE -> noticed instanceof Noticed.Roll;
-                case FLOAT -> noticed instanceof Noticed.Glide || noticed instanceof Noticed.Floated;
-                default -> noticed instanceof Noticed.Glide;
-            };
+                    .filter(one -> one.setUp().equals(setUp) && one.tellsOf(quantity))
+                    .anyMatch(one -> posterior.wrong().getOrDefault(one.source(), 0.0) <= Doubt.CONTRADICTS);
         }
 
         /** Winds that some reading tells of. */

@@ -21,6 +21,7 @@ import throwline.correction.Doubt;
  * @param changed set-ups that stood otherwise on a day that was flown
  * @param next what to measure next
  * @param surprises rows that moved by more than their half-width
+ * @param logs what was found in logs
  */
 public record Learnt(
         Comparison before,
@@ -36,7 +37,8 @@ public record Learnt(
         List<String> unused,
         List<String> changed,
         List<Advice> next,
-        List<String> surprises) {
+        List<String> surprises,
+        List<LoggedDay> logs) {
 
     public Learnt {
         flown = List.copyOf(flown);
@@ -46,6 +48,7 @@ public record Learnt(
         changed = List.copyOf(changed);
         next = List.copyOf(next);
         surprises = List.copyOf(surprises);
+        logs = List.copyOf(logs);
     }
 
     /**

@@ -130,6 +130,9 @@ class FlightsFileTest {
                 "pack: small, log: {file: ../x.csv} | without folders",
                 "pack: small, log: {file: x.csv, set-ups: [{from: 20 s, to: 10 s, set-up: clean}]} | not after",
                 "pack: small, log: {file: x.csv, columns: {tide: {column: a}}} | cannot hold",
+                "pack: small, log: {file: x.csv} | needs its time",
+                "pack: small, log: {file: x.csv, columns: {time: {column: t, unit: m}}} | not a unit for time",
+                "pack: small, log: {file: x.csv, columns: {time: {column: t}, ground speed: {column: v, unit: m/s}}} | way",
                 "date: 2026-10-04 | Which pack"
             })
     void refuses_days_that_cannot_be(String day, String said) {

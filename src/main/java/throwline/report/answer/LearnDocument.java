@@ -63,6 +63,7 @@ public final class LearnDocument {
         }
         blocks.add(Section.of(Text.say("learn.section.pictures"), List.of(new Pictures(pictures)))
                 .on(Medium.PAGE));
+        learnt.logs().forEach(day -> blocks.addAll(LogSection.of(day)));
         blocks.add(Section.of(Text.say("learn.section.next"), notes.next()));
         blocks.add(Section.of(Text.say("row.section.notes"), notes.remarks()));
         blocks.addAll(Sections.closing());

@@ -63,6 +63,9 @@ public final class LearntCharts {
                 pack,
                 r -> r.rollRates().stream().findFirst().map(RollRate::rate).orElse(new Headline.Unknown("why.no-roll")),
                 Math.toDegrees(1));
+        learnt.logs().stream()
+                .filter(day -> day.log().drawn().times().length > 1)
+                .forEach(day -> pictures.add(() -> new LogChart(words, layout, day).draw()));
         return pictures;
     }
 
