@@ -152,13 +152,15 @@ final class DocumentPane {
         private static final long serialVersionUID = 1;
 
         WrappedText(String html) {
-            super("text/html", html);
+            super("text/html", "");
             setEditable(false);
             setOpaque(false);
             putClientProperty(HONOR_DISPLAY_PROPERTIES, true);
             if (getCaret() instanceof DefaultCaret caret) {
+                // Before the text comes: a caret that follows it scrolls the page to its end.
                 caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
             }
+            setText(html);
         }
 
         @Override

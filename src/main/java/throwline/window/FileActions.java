@@ -10,6 +10,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import throwline.input.Interview;
 import throwline.input.NewModelFile;
 import throwline.input.PackedAirfoils;
+import throwline.window.session.KeptAnswers;
 import throwline.window.session.SafeFile;
 import throwline.window.session.Session;
 
@@ -20,7 +21,6 @@ final class FileActions {
     private final Program program;
     private final JFrame frame;
     private boolean asking;
-    private Map<String, String> answers = Map.of();
 
     FileActions(Desk desk, Program program, JFrame frame) {
         this.desk = desk;
@@ -43,19 +43,35 @@ final class FileActions {
         }
     }
 
-    /** Asks about an own model; what was answered is kept until all is. */
+    /** Asks about an own model; what was answered is kept, even past a crash, until all is. */
     void newModel() {
         if (!mayLeave()) {
             return;
         }
-        Interview interview = InterviewDialog.ask(desk, frame, answers);
-        answers = interview.answers();
+        KeptAnswers kept = program.keptAnswers();
+        Interview interview = InterviewDialog.ask(
+                desk, frame, earlier(kept), answers -> program.background().execute(() -> kept.keep(answers)));
         if (interview.next().isEmpty()) {
             String text = new NewModelFile(desk.words(), new PackedAirfoils()).from(interview);
             if (program.openNew(interview.name(), text)) {
-                answers = Map.of();
+                program.background().execute(() -> kept.keep(Map.of()));
             }
         }
+    }
+
+    /** Answers of an earlier time, where their owner wants to go on with them. */
+    private Map<String, String> earlier(KeptAnswers kept) {
+        Map<String, String> answers = kept.read();
+        if (answers.isEmpty()) {
+            return answers;
+        }
+        String name = Optional.ofNullable(answers.get("name")).orElse(desk.say("window.new.unnamed"));
+        int way = desk.choose(
+                frame,
+                desk.say("window.new.resume", name, answers.size()),
+                desk.say("window.new.resume.on"),
+                desk.say("window.new.resume.anew"));
+        return way == 1 ? Map.of() : answers;
     }
 
     private JFileChooser chooser() {

@@ -28,15 +28,18 @@ import throwline.window.session.Session;
 final class HandPage implements Page {
 
     /** Widths of the outer columns, points. */
-    private static final int LEFT = 344;
+    private static final int LEFT = 330;
 
     /** Numbers and pictures stand beside each other from this width on, points. */
     private static final int ROOM = 1180;
 
-    static final int PICTURES = 404;
+    static final int PICTURES = 384;
 
-    /** Height of the sentences, points. */
-    private static final int IN_SHORT = 150;
+    /** Height of the sentences: a share of the page, between these, points. */
+    private static final double IN_SHORT = 0.24;
+
+    private static final int LEAST_IN_SHORT = 92;
+    private static final int MOST_IN_SHORT = 150;
 
     private final Desk desk;
     private final Session session;
@@ -130,9 +133,17 @@ final class HandPage implements Page {
 
     private JComponent middle() {
         JPanel middle = new JPanel(new BorderLayout(0, 6));
-        JScrollPane said = plain(inShort);
-        said.setPreferredSize(new Dimension(10, UIScale.scale(IN_SHORT)));
-        middle.add(said, BorderLayout.NORTH);
+        JScrollPane said = new JScrollPane(inShort) {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            public Dimension getPreferredSize() {
+                int share = (int) Math.round(IN_SHORT * page.getHeight());
+                return new Dimension(
+                        10, Math.max(UIScale.scale(LEAST_IN_SHORT), Math.min(UIScale.scale(MOST_IN_SHORT), share)));
+            }
+        };
+        middle.add(plain(said), BorderLayout.NORTH);
         JScrollPane table = new JScrollPane(numbers);
         numbers.addMouseListener(new MouseAdapter() {
             @Override
@@ -164,8 +175,8 @@ final class HandPage implements Page {
         return scroll;
     }
 
-    static JScrollPane plain(JComponent component) {
-        JScrollPane scroll = new JScrollPane(component);
+    /** A pane without a border that scrolls up and down only. */
+    static JScrollPane plain(JScrollPane scroll) {
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(UIScale.scale(16));
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

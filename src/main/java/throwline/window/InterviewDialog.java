@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -27,6 +28,7 @@ final class InterviewDialog {
 
     private final Desk desk;
     private final Interview interview;
+    private final Consumer<Map<String, String>> keeper;
     private final JDialog dialog;
     private final JPanel place = new JPanel(new BorderLayout());
     private final JLabel wrong = new JLabel(" ");
@@ -36,8 +38,9 @@ final class InterviewDialog {
     private Optional<ButtonGroup> choices = Optional.empty();
     private boolean complete;
 
-    private InterviewDialog(Desk desk, JFrame over, Interview interview) {
+    private InterviewDialog(Desk desk, JFrame over, Interview interview, Consumer<Map<String, String>> keeper) {
         this.desk = desk;
+        this.keeper = keeper;
         this.interview = interview;
         dialog = new JDialog(over, desk.say("window.new.title"), true);
         back = Line.button(desk, "window.new.back", e -> take(Interview.BACK));
@@ -50,7 +53,6 @@ final class InterviewDialog {
         JPanel foot = new JPanel(new BorderLayout());
         wrong.setForeground(desk.look().danger());
         wrong.setName("new wrong");
-        foot.add(wrong, BorderLayout.NORTH);
         foot.add(
                 new Line(desk)
                         .button("window.cancel", e -> dialog.dispose())
@@ -71,12 +73,13 @@ final class InterviewDialog {
      * Asks all questions.
      *
      * @param earlier answers of an earlier time
+     * @param keeper takes the answers after each of them
      * @return the interview; all questions are answered where {@link Interview#next} is empty
      */
-    static Interview ask(Desk desk, JFrame over, Map<String, String> earlier) {
+    static Interview ask(Desk desk, JFrame over, Map<String, String> earlier, Consumer<Map<String, String>> keeper) {
         Interview interview = new Interview();
         interview.resume(earlier);
-        InterviewDialog asked = new InterviewDialog(desk, over, interview);
+        InterviewDialog asked = new InterviewDialog(desk, over, interview, keeper);
         if (!asked.complete) {
             asked.dialog.setVisible(true);
         }
@@ -92,10 +95,14 @@ final class InterviewDialog {
     private void take(String answer) {
         Optional<Message> refused = interview.answer(answer);
         if (refused.isPresent()) {
-            wrong.setText(Sentence.broken(new Sentences(desk.words(), Display.metric()).say(refused.get())));
+            String why = refused.get().code().equals("input.new.needed")
+                    ? desk.say("window.new.needed")
+                    : new Sentences(desk.words(), Display.metric()).say(refused.get());
+            wrong.setText(Sentence.broken(why));
             return;
         }
         wrong.setText(" ");
+        keeper.accept(interview.answers());
         show();
     }
 
@@ -114,6 +121,7 @@ final class InterviewDialog {
         column.add(asked);
         asked.setLabelFor(typed);
         answers(column, question.get());
+        column.add(wrong);
         if (!question.get().fallback().isEmpty()) {
             JLabel empty = new JLabel(Sentence.broken(desk.say(
                     "window.new.empty",

@@ -32,6 +32,9 @@ final class MainWindow {
     private static final int COLUMNS = 100;
     private static final Dimension USUAL = new Dimension(1280, 800);
 
+    /** Keys of the pages, in order. */
+    static final List<String> PAGES = List.of("hand", "compare", "wants", "sticks", "model", "print");
+
     private final Desk desk;
     private final Program program;
     private final FileActions files;
@@ -52,6 +55,7 @@ final class MainWindow {
         this.desk = desk;
         this.program = program;
         frame = new JFrame(desk.say("window.title"));
+        frame.setIconImages(Mark.all());
         files = new FileActions(desk, program, frame);
         save = Line.button(desk, "window.file.save", e -> files.save());
         undo = Line.button(desk, "window.edit.undo", e -> program.session().ifPresent(Session::undo));
@@ -150,6 +154,7 @@ final class MainWindow {
         all.add(new HandPage(desk, session, figures));
         all.add(new ComparePage(desk, session, figures, program));
         all.add(new WantsPage(desk, session, figures, this));
+        all.add(new SticksPage(desk, session, figures));
         all.add(new ModelPage(desk, session));
         all.add(new PrintPage(desk, session));
         return all;

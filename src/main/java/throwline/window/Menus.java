@@ -3,6 +3,7 @@ package throwline.window;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
@@ -14,8 +15,6 @@ import throwline.window.session.Session;
 
 /** Everything by the keyboard: the menus of the window. */
 final class Menus {
-
-    private static final int PAGES = 6;
 
     private final Desk desk;
     private final Program program;
@@ -92,9 +91,10 @@ final class Menus {
 
     private JMenu view() {
         JMenu menu = menu("window.menu.view", 'V');
-        for (int i = 0; i < PAGES; i++) {
+        List<String> pages = MainWindow.PAGES;
+        for (int i = 0; i < pages.size(); i++) {
             int page = i;
-            JMenuItem item = new JMenuItem(desk.say("window.view.page", i + 1));
+            JMenuItem item = new JMenuItem(desk.say("window.page." + pages.get(i)));
             item.setAccelerator(KeyStroke.getKeyStroke(KeyEvent.VK_1 + i, control));
             item.addActionListener(e -> window.go(page));
             menu.add(item);

@@ -33,6 +33,7 @@ final class ModelPage implements Page {
     private final JPanel page = new JPanel(new BorderLayout(8, 6));
     private final JTable table = new JTable();
     private final InShortPane about;
+    private final PartBar parts;
     private List<KeyForm.Field> fields = List.of();
     private Map<String, String> assumed = Map.of();
     private Map<String, String> wrong = Map.of();
@@ -42,6 +43,7 @@ final class ModelPage implements Page {
         this.desk = desk;
         this.session = session;
         about = new InShortPane(desk);
+        parts = new PartBar(desk, session, this::said);
         about.getAccessibleContext().setAccessibleName(desk.say("window.model.about"));
         table.setModel(new Model());
         table.setDefaultRenderer(Object.class, new Cell());
@@ -58,9 +60,12 @@ final class ModelPage implements Page {
         }
         page.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
         page.add(new JScrollPane(table), BorderLayout.CENTER);
-        JScrollPane foot = HandPage.plain(about);
+        JScrollPane foot = HandPage.plain(new JScrollPane(about));
         foot.setPreferredSize(new Dimension(10, UIScale.scale(FOOT)));
-        page.add(foot, BorderLayout.SOUTH);
+        JPanel below = new JPanel(new BorderLayout(0, 4));
+        below.add(parts.component(), BorderLayout.NORTH);
+        below.add(foot, BorderLayout.CENTER);
+        page.add(below, BorderLayout.SOUTH);
     }
 
     @Override
@@ -99,12 +104,19 @@ final class ModelPage implements Page {
         tell();
     }
 
+    private void said(Optional<String> refused) {
+        entered();
+        refused.ifPresent(why -> about.show(List.of(new HandView.Said(true, "", why))));
+    }
+
     /** What is to be known of the field that is chosen; what is wrong with it first. */
     private void tell() {
         int row = table.getSelectedRow();
         Optional<HandView.Said> other = wrong.entrySet().stream()
                 .findFirst()
                 .map(each -> new HandView.Said(true, each.getKey(), each.getValue()));
+        parts.chosen(
+                row < 0 || row >= fields.size() ? List.of() : fields.get(row).path());
         if (row < 0 || row >= fields.size()) {
             about.show(other.stream().toList());
             return;

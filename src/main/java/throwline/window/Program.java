@@ -20,6 +20,7 @@ import throwline.window.session.Disk;
 import throwline.window.session.HandComputer;
 import throwline.window.session.HandQuestion;
 import throwline.window.session.Journal;
+import throwline.window.session.KeptAnswers;
 import throwline.window.session.ModelDocument;
 import throwline.window.session.Opening;
 import throwline.window.session.Session;
@@ -33,6 +34,7 @@ final class Program {
     private final Desk desk;
     private final Disk disk;
     private final Journal journal;
+    private final KeptAnswers keptAnswers;
     private final Runnable ended;
     private final MainWindow window;
     private final HandComputer<HandView> computer;
@@ -51,6 +53,7 @@ final class Program {
         this.disk = disk;
         this.ended = ended;
         journal = new Journal(folder.resolve("unsaved"), ProcessHandle.current().pid(), disk);
+        keptAnswers = new KeptAnswers(folder, disk);
         desk.look().putOn();
         HandViewMaker maker = new HandViewMaker(desk.words(), () -> display, () -> ink);
         window = new MainWindow(desk, this);
@@ -186,6 +189,10 @@ final class Program {
 
     ExecutorService background() {
         return background;
+    }
+
+    KeptAnswers keptAnswers() {
+        return keptAnswers;
     }
 
     Disk disk() {

@@ -101,9 +101,10 @@ final class SectionCanvas extends Drawn {
         double length = 1 - movable.hinge();
         double above = Math.max(THICK, length * Math.sin(Math.min(Math.PI / 2, movable.up())));
         double below = Math.max(THICK, length * Math.sin(Math.min(Math.PI / 2, movable.down())));
-        double chord = Math.min(getWidth() - 2.0 * margin, (getHeight() - 2.0 * margin) / (above + below));
+        double chord =
+                Math.min((getWidth() - 2.0 * margin) / (1 + STOP), (getHeight() - 2.0 * margin) / (above + below));
         AffineTransform to = AffineTransform.getTranslateInstance(
-                (getWidth() - chord) / 2, (getHeight() + chord * (above - below)) / 2);
+                (getWidth() - chord * (1 + STOP)) / 2, (getHeight() + chord * (above - below)) / 2);
         to.scale(chord, chord);
         return to;
     }

@@ -92,10 +92,12 @@ final class SurfaceCard extends JPanel {
         head.add(Box.createHorizontalStrut(10));
         head.add(stands);
         head.add(Box.createHorizontalGlue());
-        typed.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, desk.say("window.hand.type.hint"));
-        typed.setMaximumSize(typed.getPreferredSize());
-        typed.setMinimumSize(typed.getPreferredSize());
         stands.setMinimumSize(new Dimension(10, 10));
+        return head;
+    }
+
+    private JTextField typing() {
+        typed.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, desk.say("window.hand.type.hint"));
         typed.addActionListener(e -> {
             Optional<String> refused = session.type(name(), typed.getText());
             said(refused);
@@ -103,8 +105,7 @@ final class SurfaceCard extends JPanel {
                 typed.setText("");
             }
         });
-        head.add(typed);
-        return head;
+        return typed;
     }
 
     private JComponent foot() {
@@ -115,7 +116,7 @@ final class SurfaceCard extends JPanel {
         slider.addChangeListener(e -> slid());
         foot.add(new JLabel(desk.say("window.hand.up")), BorderLayout.WEST);
         foot.add(slider, BorderLayout.CENTER);
-        foot.add(new JLabel(desk.say("window.hand.down")), BorderLayout.EAST);
+        foot.add(new Line(desk).with(new JLabel(desk.say("window.hand.down"))).with(typing()), BorderLayout.EAST);
         wrong.setForeground(desk.look().danger());
         wrong.setVisible(false);
         foot.add(wrong, BorderLayout.SOUTH);

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import throwline.input.ModelText;
 import throwline.model.Model;
 import throwline.model.Stick;
+import throwline.model.Surface;
 
 /** Changes of the lists of set-ups and of sticks in a model file. */
 final class GroupEdits {
@@ -44,6 +45,20 @@ final class GroupEdits {
                 Math.max(1, Math.floor(Math.toDegrees(model.tail().elevator().travelUp()) / 2));
         String value = group == Group.SET_UPS ? "{}" : "{does: pull, elevator: " + (int) pull + " deg up}";
         return text.with(path(name), value);
+    }
+
+    /** A new stick that rolls by half of what the outermost surface can do up. */
+    Optional<ModelText> addedRoll(String name) {
+        return model.wing().surfaces().stream()
+                .max(java.util.Comparator.comparingDouble(Surface::to))
+                .flatMap(outer -> {
+                    int up = (int) Math.max(1, Math.floor(Math.toDegrees(outer.travelUp()) / 2));
+                    int down = (int) Math.max(1, Math.floor(Math.toDegrees(outer.travelDown()) / 2));
+                    return text.with(
+                            path(name),
+                            "{does: roll, " + ModelText.plain(outer.name()) + ": {up: " + up + " deg, down: " + down
+                                    + " deg}}");
+                });
     }
 
     Optional<ModelText> copied(String of, String name) {

@@ -2,6 +2,8 @@ package throwline.window.session;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import throwline.input.GivenName;
+import throwline.words.Message;
 
 /** The list of sticks of a session; every change is one step back. */
 public final class StickEdits {
@@ -16,17 +18,30 @@ public final class StickEdits {
 
     /** Adds a stick that pulls. */
     public Optional<String> add(String name) {
-        return session.apply(edits.get().added(name));
+        return taken(name).or(() -> session.apply(edits.get().added(name)));
+    }
+
+    /** Adds a stick that rolls. */
+    public Optional<String> addRoll(String name) {
+        return taken(name).or(() -> session.apply(edits.get().addedRoll(name)));
+    }
+
+    private Optional<String> taken(String name) {
+        boolean taken =
+                session.model().sticks().stream().anyMatch(each -> each.name().equalsIgnoreCase(name.strip()));
+        return taken
+                ? Optional.of(session.say(Message.of("window.stick.taken", name.strip())))
+                : GivenName.wrong(name, "full up").map(session::say);
     }
 
     /** Adds a copy of a stick. */
     public Optional<String> copy(String of, String name) {
-        return session.apply(edits.get().copied(of, name));
+        return taken(name).or(() -> session.apply(edits.get().copied(of, name)));
     }
 
     /** Gives a stick another name. */
     public Optional<String> rename(String old, String name) {
-        return session.apply(edits.get().renamed(old, name));
+        return taken(name).or(() -> session.apply(edits.get().renamed(old, name)));
     }
 
     /** Removes a stick. */
