@@ -1,16 +1,10 @@
 package throwline.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import throwline.input.FlightEntry;
 import throwline.input.FlightInterview;
 import throwline.input.Question;
@@ -58,7 +52,10 @@ final class FlightInterviewer {
             context.terminal().answer(say("cli.learn.unchanged"));
             return;
         }
-        write(interview);
+        FlightEntry entry = new FlightEntry(interview);
+        new NotesFile(context, file)
+                .write(entry.text(), before -> entry
+                        .appended(before, CompareFiles.plain(project.model().name()) + ".yaml"));
         context.terminal().answer(say("cli.learn.written", file));
     }
 
@@ -73,32 +70,6 @@ final class FlightInterviewer {
             text.append('[').append(say(question.fallback(), question.usual())).append("] ");
         }
         return text.append("> ").toString();
-    }
-
-    /** Writes beside the file first and then moves, so that nothing half-written takes its place. */
-    private void write(FlightInterview interview) {
-        Path part = file.resolveSibling(".throwline-" + UUID.randomUUID() + ".part");
-        try {
-            String before = Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : "";
-            String modelFile = CompareFiles.plain(project.model().name()) + ".yaml";
-            String after = new FlightEntry(interview)
-                    .appended(before, modelFile)
-                    .orElseThrow(() -> new WrongInput(say("cli.learn.layout", file)));
-            Files.writeString(part, after, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-            move(part);
-        } catch (IOException e) {
-            throw new WrongInput(say("cli.new.failed", file));
-        } finally {
-            part.toFile().delete();
-        }
-    }
-
-    private void move(Path part) throws IOException {
-        try {
-            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        }
     }
 
     private String say(String key, Object... arguments) {

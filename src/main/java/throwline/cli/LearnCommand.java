@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.FlightsFile;
 import throwline.input.ReadFlights;
@@ -42,6 +43,9 @@ final class LearnCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "NOTES", description = "${bundle:cli.learn.notes}")
     private @Nullable Path notes;
 
+    @Option(names = "--log", paramLabel = "FILE", order = 5)
+    private @Nullable Path log;
+
     @Mixin
     private PackOption pack = new PackOption();
 
@@ -66,7 +70,10 @@ final class LearnCommand implements Callable<Integer> {
         AirfoilLibrary library = model.airfoils();
         ReadModel.Project project = model.read(context, library);
         Path file = Optional.ofNullable(notes).orElseGet(() -> FlightsFile.beside(Path.of(model.file())));
-        boolean asks = notes == null && context.terminal().interactive();
+        if (log != null && !new LogProposer(context, project, file).propose(log)) {
+            return ExitCode.DONE.number();
+        }
+        boolean asks = log == null && notes == null && context.terminal().interactive();
         if (asks) {
             new FlightInterviewer(context, project, file).ask();
         } else if (!Files.exists(file)) {

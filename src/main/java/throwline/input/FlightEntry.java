@@ -6,16 +6,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import throwline.model.Model;
 import throwline.model.SetUp;
-import throwline.notes.FlightNotes;
-import throwline.notes.FlownDay;
 
 /** Writes a flight behind those that a file of flights has, and changes nothing else in it. */
 public final class FlightEntry {
 
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ./+-]*");
-    private static final Pattern ITEM = Pattern.compile("( *)- .*");
 
     private final FlightInterview told;
 
@@ -32,52 +28,15 @@ public final class FlightEntry {
      * @return empty where the file is laid out so that nothing can be added without touching the rest
      */
     public Optional<String> appended(String before, String modelFile) {
-        Model model = told.model();
-        String text;
-        int earlier = 0;
-        if (before.isBlank()) {
-            text = "throwline flights: 1\nmodel: " + quoted(modelFile) + "\nflights:\n" + entry("  ");
-        } else {
-            if (!(FlightsFile.read(before, modelFile, model) instanceof ReadFlights.Notes notes)) {
-                return Optional.empty();
-            }
-            earlier = notes.notes().days().size();
-            text = before + (before.endsWith("\n") ? "" : "\n") + entry(indent(before));
-            if (!isBehind(notes.notes(), text, modelFile)) {
-                return Optional.empty();
-            }
-            return Optional.of(text);
-        }
-        return FlightsFile.read(text, modelFile, model) instanceof ReadFlights.Notes notes
-                        && notes.notes().days().size() == earlier + 1
-                ? Optional.of(text)
-                : Optional.empty();
+        return new FlightLines(told.model(), lines()).appended(before, modelFile);
     }
 
-    /** Whether the new text holds the flights of the old one and one more. */
-    private boolean isBehind(FlightNotes before, String text, String modelFile) {
-        if (!(FlightsFile.read(text, modelFile, told.model()) instanceof ReadFlights.Notes after)) {
-            return false;
-        }
-        List<FlownDay> days = after.notes().days();
-        return days.size() == before.days().size() + 1
-                && days.subList(0, before.days().size()).equals(before.days());
+    /** The entry as it would be written. */
+    public String text() {
+        return "  " + String.join("\n  ", lines()) + "\n";
     }
 
-    /** How far the entries of the list stand in. */
-    private static String indent(String text) {
-        boolean in = false;
-        for (String line : text.lines().toList()) {
-            var item = ITEM.matcher(line);
-            if (in && item.matches()) {
-                return item.group(1);
-            }
-            in |= line.startsWith("flights:");
-        }
-        return "  ";
-    }
-
-    private String entry(String indent) {
+    private List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("- date: " + told.said("date"));
         if (!told.said("pack").isEmpty()) {
@@ -104,9 +63,7 @@ public final class FlightEntry {
             lines.add("  noticed:");
             notes.forEach(note -> lines.add("    - {" + note + "}"));
         }
-        StringBuilder text = new StringBuilder();
-        lines.forEach(line -> text.append(indent).append(line).append('\n'));
-        return text.toString();
+        return lines;
     }
 
     private static void given(List<String> lines, String key, String said) {

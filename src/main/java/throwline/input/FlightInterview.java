@@ -103,7 +103,7 @@ public final class FlightInterview {
         return Optional.empty();
     }
 
-    private static Optional<Message> wrong(Step step, String said) {
+    private Optional<Message> wrong(Step step, String said) {
         List<String> choices = step.asked().question().choices();
         if (!choices.isEmpty()) {
             return choices.contains(said)
@@ -122,6 +122,21 @@ public final class FlightInterview {
         }
         return ValueReader.read(key, said) instanceof ValueReader.Wrong wrong
                 ? Optional.of(wrong.note())
+                : wrongTrim(step, said);
+    }
+
+    /** A trim needs its way, and the trailing edge must be able to go there. */
+    private Optional<Message> wrongTrim(Step step, String said) {
+        Optional<Deflection> trim =
+                step.key().endsWith("trimmed by") ? Answers.deflection(said) : Optional.empty();
+        if (trim.isEmpty()) {
+            return Optional.empty();
+        }
+        if (trim.get().sense() == Deflection.Sense.UNSAID && trim.get().size() > 0) {
+            return Optional.of(Message.of("input.flights.sense"));
+        }
+        return trim.get().signed(model.tail().throwChord()).isEmpty()
+                ? Optional.of(Message.of("input.flights.throw"))
                 : Optional.empty();
     }
 

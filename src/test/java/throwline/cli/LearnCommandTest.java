@@ -1,0 +1,125 @@
+package throwline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import throwline.words.Words;
+
+/** The command at the field: what is asked, kept and shown, and what is refused with nothing written. */
+class LearnCommandTest {
+
+    private static final Path SEASON = Path.of("examples/season");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void copies() throws IOException {
+        for (String name : List.of("orchard.yaml", "2026-10-18.csv")) {
+            Files.copy(SEASON.resolve(name), folder.resolve(name));
+        }
+    }
+
+    private Path model() {
+        return folder.resolve("orchard.yaml");
+    }
+
+    private Path log() {
+        return folder.resolve("2026-10-18.csv");
+    }
+
+    private Path notes() {
+        return folder.resolve("orchard-flights.yaml");
+    }
+
+    private static ProgramRun typed(String input, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Terminal terminal = new Terminal(
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                out,
+                err,
+                StandardCharsets.UTF_8,
+                true,
+                Map.of("COLUMNS", "100"));
+        int code = new CommandLineProgram(new Context(terminal, Words.load()), Commands.all()).run(arguments);
+        return new ProgramRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void keeps_a_log_that_was_confirmed_and_learns_from_it() {
+        ProgramRun run = typed(
+                "2026-10-18\n2\n11 C\nclean\n3\nyes\n", "learn", model().toString(), "--log", log().toString());
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out())
+                .contains("ground speed: column \"ground speed m/s\" in m/s")
+                .contains("in deg (assumed: the header does not say it)")
+                .contains("Wind by circles")
+                .contains("glides");
+        assertThat(notes()).content().contains("column: \"height baro m\", unit: m").contains("\"1 = landing flap\"");
+    }
+
+    @Test
+    void writes_nothing_without_a_yes() {
+        ProgramRun no = typed("\nsmall\n\nclean\n3\nno\n", "learn", model().toString(), "--log", log().toString());
+        assertThat(no.exitCode()).isZero();
+        assertThat(no.out()).contains("Nothing was written.");
+        ProgramRun script = ProgramRun.of("learn", model().toString(), "--log", log().toString());
+        assertThat(script.exitCode()).isZero();
+        assertThat(script.out()).contains("positions 0, 1").contains("Nothing was written");
+        assertThat(notes()).doesNotExist();
+    }
+
+    @Test
+    void refuses_a_log_elsewhere_or_of_letters() throws IOException {
+        Path elsewhere = SEASON.resolve("2026-10-18.csv");
+        ProgramRun run = ProgramRun.of("learn", model().toString(), "--log", elsewhere.toString());
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("beside the notes first");
+        Path empty = Files.writeString(folder.resolve("empty.csv"), "");
+        ProgramRun nothing = ProgramRun.of("learn", model().toString(), "--log", empty.toString());
+        assertThat(nothing.exitCode()).isEqualTo(2);
+        assertThat(nothing.err()).contains("empty.csv");
+    }
+
+    /** A trim without its way is asked again at once: nobody types sixty answers twice. */
+    @Test
+    void asks_again_for_a_trim_without_its_way() {
+        String answers = "\nsmall\n\n\n\nclean\n\n\n3 mm\n900 mm up\n3 mm up\n\n\n\n\n";
+        ProgramRun run = typed(answers, "learn", model().toString());
+        assertThat(run.out()).contains("Say which way: 3 mm up or 3 mm down.").contains("cannot go so far");
+        assertThat(run.exitCode()).isZero();
+        assertThat(notes()).content().contains("trimmed by: 3 mm up");
+    }
+
+    /** Where the file cannot be added to, what was told is shown, so that it can be copied. */
+    @Test
+    void never_loses_what_was_told() throws IOException {
+        String odd = "throwline flights: 1\nflights:\n  - {date: 2026-09-01, pack: large}\nmodel: orchard.yaml\n";
+        Files.writeString(notes(), odd);
+        ProgramRun run = typed("2026-10-04\nsmall\n3.1 kg\n\n\nthat was all\n", "learn", model().toString());
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("- date: 2026-10-04").contains("weight: 3.1 kg");
+        assertThat(notes()).hasContent(odd);
+    }
+
+    @Test
+    void names_the_line_of_a_broken_log() throws IOException {
+        Files.copy(SEASON.resolve("orchard-flights.yaml"), notes());
+        String text = Files.readString(log());
+        Files.writeString(log(), text.replace("\n0.20,", "\n-5,"));
+        ProgramRun run = ProgramRun.of("compare", model().toString());
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("2026-10-18.csv:4:1").contains("runs backwards");
+    }
+}
