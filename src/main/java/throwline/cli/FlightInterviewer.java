@@ -54,8 +54,10 @@ final class FlightInterviewer {
         }
         FlightEntry entry = new FlightEntry(interview);
         new NotesFile(context, file)
-                .write(entry.text(), before -> entry
-                        .appended(before, CompareFiles.plain(project.model().name()) + ".yaml"));
+                .write(
+                        entry.text(),
+                        before -> entry.appended(
+                                before, CompareFiles.plain(project.model().name()) + ".yaml"));
         context.terminal().answer(say("cli.learn.written", file));
     }
 

@@ -54,9 +54,8 @@ final class LogProposer {
             ProposedColumns proposed = looked.columns().orElseThrow();
             show(log, proposed);
             columns = proposed.all();
-            positions = columns.stream().anyMatch(c -> c.channel() == Channel.SWITCH)
-                    ? proposed.positions()
-                    : List.of();
+            positions =
+                    columns.stream().anyMatch(c -> c.channel() == Channel.SWITCH) ? proposed.positions() : List.of();
         } else {
             context.terminal().answer(say("cli.learn.log.no-columns", log.getFileName()));
         }
@@ -82,8 +81,7 @@ final class LogProposer {
                 meanings.put(position, choice(say("cli.learn.log.means", shown(position)), setUps));
             }
         }
-        LogEntry entry = new LogEntry(
-                String.valueOf(log.getFileName()), date, pack, temperature, columns, meanings);
+        LogEntry entry = new LogEntry(String.valueOf(log.getFileName()), date, pack, temperature, columns, meanings);
         context.terminal().answer(say("cli.learn.log.entry", notes.getFileName(), entry.text(model)));
         if (!positions.isEmpty() && meanings.isEmpty()) {
             String all = positions.stream().map(LogProposer::shown).collect(Collectors.joining(", "));
@@ -100,7 +98,9 @@ final class LogProposer {
             return false;
         }
         new NotesFile(context, notes)
-                .write(entry.text(model), before -> entry.appended(model, before, CompareFiles.plain(model.name()) + ".yaml"));
+                .write(
+                        entry.text(model),
+                        before -> entry.appended(model, before, CompareFiles.plain(model.name()) + ".yaml"));
         context.terminal().answer(say("cli.learn.log.kept", notes));
         return true;
     }
@@ -122,8 +122,7 @@ final class LogProposer {
             String unit = column.unit().isEmpty()
                     ? ""
                     : say(column.assumed() ? "cli.learn.log.assumed" : "cli.learn.log.unit", column.unit());
-            text.append(
-                    say("cli.learn.log.line", column.channel().key(), column.name(), unit, column.first()));
+            text.append(say("cli.learn.log.line", column.channel().key(), column.name(), unit, column.first()));
         }
         if (!proposed.ignored().isEmpty()) {
             text.append(say("cli.learn.log.ignored", String.join(", ", proposed.ignored())));

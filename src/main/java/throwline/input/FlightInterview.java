@@ -127,8 +127,7 @@ public final class FlightInterview {
 
     /** A trim needs its way, and the trailing edge must be able to go there. */
     private Optional<Message> wrongTrim(Step step, String said) {
-        Optional<Deflection> trim =
-                step.key().endsWith("trimmed by") ? Answers.deflection(said) : Optional.empty();
+        Optional<Deflection> trim = step.key().endsWith("trimmed by") ? Answers.deflection(said) : Optional.empty();
         if (trim.isEmpty()) {
             return Optional.empty();
         }

@@ -30,7 +30,8 @@ record FlightLines(Model model, List<String> lines) {
      */
     Optional<String> appended(String before, String modelFile) {
         if (before.isBlank()) {
-            String text = "throwline flights: 1\nmodel: " + FlightEntry.quoted(modelFile) + "\nflights:\n" + entry("  ");
+            String text =
+                    "throwline flights: 1\nmodel: " + FlightEntry.quoted(modelFile) + "\nflights:\n" + entry("  ");
             return isBehind(FlightNotes.none(), text, modelFile) ? Optional.of(text) : Optional.empty();
         }
         if (!(FlightsFile.read(before, modelFile, model) instanceof ReadFlights.Notes notes)) {
@@ -48,7 +49,10 @@ record FlightLines(Model model, List<String> lines) {
         List<FlownDay> days = after.notes().days();
         List<String> old = before.days().stream().map(FlownDay::name).toList();
         return days.size() == old.size() + 1
-                && days.subList(0, old.size()).stream().map(FlownDay::name).toList().equals(old);
+                && days.subList(0, old.size()).stream()
+                        .map(FlownDay::name)
+                        .toList()
+                        .equals(old);
     }
 
     /** How far the entries of the list stand in. */

@@ -233,7 +233,7 @@ public final class ProposedColumns {
 
     /** The unit that a name ends with: behind a blank, in brackets, or spelt out. */
     private static Optional<Unit> unit(String name, Channel channel) {
-        String[] words = name.replaceAll("[()\\[\\]_,]+", " ").strip().split("\\s+");
+        String[] words = name.replaceAll("[()\\[\\]_,]+", " ").strip().split("\\s+", -1);
         for (int i = words.length - 1; i >= 0; i--) {
             String word = words[i].equalsIgnoreCase("seconds") ? "s" : words[i];
             Optional<Unit> unit = LogUnits.dimension(channel).flatMap(d -> Unit.spelt(word, d));

@@ -58,15 +58,18 @@ class LearnCommandTest {
 
     @Test
     void keeps_a_log_that_was_confirmed_and_learns_from_it() {
-        ProgramRun run = typed(
-                "2026-10-18\n2\n11 C\nclean\n3\nyes\n", "learn", model().toString(), "--log", log().toString());
+        ProgramRun run =
+                typed("2026-10-18\n2\n11 C\nclean\n3\nyes\n", "learn", model().toString(), "--log", log().toString());
         assertThat(run.exitCode()).isZero();
         assertThat(run.out())
                 .contains("ground speed: column \"ground speed m/s\" in m/s")
                 .contains("in deg (assumed: the header does not say it)")
                 .contains("Wind by circles")
                 .contains("glides");
-        assertThat(notes()).content().contains("column: \"height baro m\", unit: m").contains("\"1 = landing flap\"");
+        assertThat(notes())
+                .content()
+                .contains("column: \"height baro m\", unit: m")
+                .contains("\"1 = landing flap\"");
     }
 
     @Test
