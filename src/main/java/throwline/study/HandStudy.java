@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import throwline.flight.Airframe;
+import throwline.flight.Flight;
 import throwline.flight.GroundHeights;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -20,6 +21,7 @@ public final class HandStudy {
 
     private final ComparisonStudy study;
     private final AirfoilLibrary airfoils;
+    private final Bands bands;
     private final Airframe airframe;
     private final GroundHeights ladder;
     private final Pack pack;
@@ -37,6 +39,7 @@ public final class HandStudy {
      */
     public HandStudy(Model model, AirfoilLibrary airfoils, Pack pack, SectionAerodynamics sections, Bands bands) {
         study = new ComparisonStudy(sections, bands);
+        this.bands = bands;
         this.airfoils = airfoils;
         this.pack = pack;
         airframe = new Airframe(model, airfoils, sections);
@@ -74,6 +77,19 @@ public final class HandStudy {
      */
     public SetUpResult full(SetUp setUp, List<SetUp> setUps) {
         return column(setUp, setUps).results(airfoils, ladder).get(0);
+    }
+
+    /**
+     * A set-up at a throttle and its approach speed.
+     *
+     * @param throttle duty of the controller, more than 0, at most 1
+     * @return empty where the model has no motor or no such flight is found
+     */
+    public Optional<ThrottleAnswer> powered(SetUp setUp, List<SetUp> setUps, double throttle) {
+        List<SetUp> all = new ArrayList<>();
+        setUps.forEach(each -> all.add(each.name().equals(setUp.name()) ? setUp : each));
+        Airframe moved = airframe.with(all);
+        return ThrottleAnswer.of(new Flight(moved, setUp), setUp, pack, bands, throttle);
     }
 
     private ComparisonStudy.Column column(SetUp setUp, List<SetUp> setUps) {

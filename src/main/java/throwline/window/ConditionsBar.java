@@ -32,6 +32,7 @@ final class ConditionsBar extends JPanel {
     private final JComboBox<String> ground = new JComboBox<>(GROUNDS.toArray(String[]::new));
     private final Map<String, JTextField> fields = new LinkedHashMap<>();
     private boolean showing;
+    private String read = "";
 
     private static Map<String, List<String>> typed() {
         Map<String, List<String>> all = new LinkedHashMap<>();
@@ -85,7 +86,8 @@ final class ConditionsBar extends JPanel {
 
     private void put(List<String> path, JTextField field) {
         if (!showing && !field.getText().equals(written(path).orElse(""))) {
-            said.accept(session.set(path, field.getText()));
+            Optional<String> refused = session.set(path, field.getText());
+            said.accept(refused);
         }
     }
 
@@ -101,10 +103,20 @@ final class ConditionsBar extends JPanel {
                 .findFirst();
     }
 
+    /** Reads the text of the file only where it is another one: a surface that is held changes nothing here. */
     void changed() {
         showing = true;
         List<String> names = session.model().packs().stream().map(Pack::name).toList();
         Combo.fill(packs, names, session.pack().name());
+        String text = session.document().text().text();
+        if (!text.equals(read)) {
+            read = text;
+            written();
+        }
+        showing = false;
+    }
+
+    private void written() {
         Combo.fill(ground, GROUNDS, written(GROUND).or(() -> assumed(GROUND)).orElse(GROUNDS.get(1)));
         fields.forEach((stem, field) -> {
             List<String> path = TYPED.getOrDefault(stem, List.of());
@@ -117,7 +129,6 @@ final class ConditionsBar extends JPanel {
                         "JTextField.placeholderText", assumed(path).orElse(""));
             }
         });
-        showing = false;
     }
 
     /** Lists in boxes. */

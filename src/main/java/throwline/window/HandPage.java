@@ -48,10 +48,14 @@ final class HandPage implements Page {
     private final Column surfaces = new Column(6);
     private final Column shots = new Column(6);
     private final List<SurfaceCard> cards = new ArrayList<>();
+    /** Surfaces that there are cards for, and whether there is a motor. */
+    private List<String> carded = List.of();
+
     private final List<PictureView> pictures = new ArrayList<>();
     private final InShortPane inShort;
     private final NumbersTable numbers;
     private final JLabel wrong = new JLabel(" ");
+    private final ThrottleCard throttle;
     private final ConditionsBar conditions;
     private final SetUpBar setUps;
     private final JComponent numbersSide;
@@ -66,6 +70,7 @@ final class HandPage implements Page {
         this.figures = figures;
         inShort = new InShortPane(desk);
         numbers = new NumbersTable(desk);
+        throttle = new ThrottleCard(desk, session);
         conditions = new ConditionsBar(desk, session, this::said);
         setUps = new SetUpBar(desk, session, this::said);
         page.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
@@ -200,7 +205,12 @@ final class HandPage implements Page {
         conditions.changed();
         setUps.changed();
         List<Movable> movables = session.movables();
-        if (cards.size() != movables.size()) {
+        boolean powered = session.model().isPowered(session.pack());
+        List<String> wanted =
+                new ArrayList<>(movables.stream().map(Movable::name).toList());
+        wanted.add(String.valueOf(powered));
+        if (!wanted.equals(carded)) {
+            carded = wanted;
             surfaces.removeAll();
             cards.clear();
             for (Movable movable : movables) {
@@ -208,8 +218,12 @@ final class HandPage implements Page {
                 cards.add(card);
                 surfaces.add(card);
             }
+            if (powered) {
+                surfaces.add(throttle.component());
+            }
             surfaces.revalidate();
         }
+        throttle.changed();
         for (int i = 0; i < cards.size(); i++) {
             Movable movable = movables.get(i);
             if (!session.isHeld()) {
@@ -234,6 +248,7 @@ final class HandPage implements Page {
     public void show(HandView view) {
         shown = Optional.of(view);
         inShort.show(view.inShort());
+        throttle.show(view.powered());
         numbers.show(view);
         while (pictures.size() < view.pictures().size()) {
             PictureView picture = new PictureView();

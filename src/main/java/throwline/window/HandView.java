@@ -2,6 +2,7 @@ package throwline.window;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import throwline.model.SetUp;
 import throwline.report.document.Comparison;
 import throwline.study.SetUpResult;
@@ -18,6 +19,7 @@ import throwline.study.SetUpResult;
  * @param pictures in order
  * @param rows what the lines were made from
  * @param result what the rows were made from
+ * @param powered what it does at the throttle; empty while that is closed
  */
 record HandView(
         long number,
@@ -28,7 +30,8 @@ record HandView(
         String against,
         List<Shot> pictures,
         Comparison rows,
-        SetUpResult result) {
+        SetUpResult result,
+        Optional<Said> powered) {
 
     HandView {
         inShort = List.copyOf(inShort);

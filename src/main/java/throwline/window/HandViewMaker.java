@@ -65,7 +65,8 @@ final class HandViewMaker {
                 against.map(other -> other.setUp().name()).orElse(""),
                 shots,
                 said.rows(),
-                answer.now());
+                answer.now(),
+                ThrottleLine.of(words, figures, answer));
     }
 
     private static HandView.Said said(Paragraph paragraph, Figures figures) {

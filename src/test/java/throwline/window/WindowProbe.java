@@ -143,10 +143,13 @@ class WindowProbe {
                 return true;
             });
             OpenWindow.sleep(10);
+            // What was shown holds pictures; kept, a thousand of them would fill the memory.
+            window.shown.clear();
             if (i % (moves / STOPS) == 0) {
                 OpenWindow.on(() -> window.session().letGo());
                 SetUp wanted = OpenWindow.on(() -> window.session().setUp());
-                OpenWindow.until(() -> window.shown.get(window.shown.size() - 1).finished()
+                OpenWindow.until(() -> !window.shown.isEmpty()
+                        && window.shown.get(window.shown.size() - 1).finished()
                         && window.shown.get(window.shown.size() - 1).setUp().equals(wanted));
                 equal += isFresh(window, window.shown.get(window.shown.size() - 1)) ? 1 : 0;
                 window.shown.clear();

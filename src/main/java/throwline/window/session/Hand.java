@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.input.ModelText;
 import throwline.model.Model;
 import throwline.model.SetUp;
 
@@ -55,6 +56,14 @@ final class Hand {
             }
         }
         return setUp;
+    }
+
+    /** A text with a surface of it put somewhere; neutral is left out where nothing stood there. */
+    Optional<ModelText> put(ModelText text, Model model, String surface, String written) {
+        List<String> path = List.of("set-ups", written(model).name(), surface);
+        return written.startsWith("0 ") && text.at(path).isEmpty()
+                ? Optional.of(text)
+                : text.with(path, ModelText.plain(written));
     }
 
     /** Keeps what it was before it is touched for the first time. */

@@ -12,6 +12,7 @@ import throwline.section.SectionAerodynamics;
 import throwline.study.Bands;
 import throwline.study.HandStudy;
 import throwline.study.SetUpResult;
+import throwline.study.ThrottleAnswer;
 
 /**
  * Numbers that follow the hand. One thread finds steady flight, another all that takes longer; each works on the newest
@@ -50,6 +51,7 @@ public final class HandComputer<V> implements AutoCloseable {
      * @param density of the air, kg/m^3
      * @param now what was found of the set-up at hand
      * @param against what was found of the other
+     * @param powered steady flight at the throttle; empty while it is closed, not found yet, or there is none
      * @param bandsComeLater true where the bands of steady flight are not found yet
      */
     public record Answer(
@@ -57,6 +59,7 @@ public final class HandComputer<V> implements AutoCloseable {
             double density,
             SetUpResult now,
             Optional<SetUpResult> against,
+            Optional<ThrottleAnswer> powered,
             boolean bandsComeLater) {
 
         /** True where nothing is being worked out any more. */
@@ -106,7 +109,7 @@ public final class HandComputer<V> implements AutoCloseable {
             HandStudy study = quickStudies.of(question);
             Function<SetUp, SetUpResult> found =
                     setUp -> known(question.basis(setUp)).orElseGet(() -> study.steady(setUp, question.setUps()));
-            show(answer(question, study, found), question.number());
+            show(answer(question, study, found, Optional.empty()), question.number());
             slow.ask(question);
         });
     }
@@ -119,20 +122,28 @@ public final class HandComputer<V> implements AutoCloseable {
             HandStudy study = slowStudies.of(question);
             Function<SetUp, SetUpResult> found = setUp -> known(question.basis(setUp))
                     .orElseGet(() -> keep(question.basis(setUp), study.full(setUp, question.setUps())));
-            Answer answer = answer(question, study, found);
+            Optional<ThrottleAnswer> powered = question.throttle() > 0
+                    ? study.powered(question.setUp(), question.setUps(), question.throttle())
+                    : Optional.empty();
+            Answer answer = answer(question, study, found, powered);
             if (asked.get() == question.number()) {
                 show(answer, question.number());
             }
         });
     }
 
-    private static Answer answer(HandQuestion question, HandStudy study, Function<SetUp, SetUpResult> found) {
+    private static Answer answer(
+            HandQuestion question,
+            HandStudy study,
+            Function<SetUp, SetUpResult> found,
+            Optional<ThrottleAnswer> powered) {
         SetUpResult now = found.apply(question.setUp());
         return new Answer(
                 question,
                 study.density(),
                 now,
                 question.against().map(found),
+                powered,
                 study.bandsComeLater() && !now.isFinished());
     }
 

@@ -16,9 +16,16 @@ import throwline.section.AirfoilLibrary;
  * @param pack what it carries
  * @param setUp where its surfaces stand
  * @param against what it is held against
+ * @param throttle 0 (closed) to 1
  */
 public record HandQuestion(
-        long number, Model model, AirfoilLibrary airfoils, Pack pack, SetUp setUp, Optional<SetUp> against) {
+        long number,
+        Model model,
+        AirfoilLibrary airfoils,
+        Pack pack,
+        SetUp setUp,
+        Optional<SetUp> against,
+        double throttle) {
 
     private static final List<SetUp> NONE = List.of(new SetUp("", java.util.Map.of(), 0));
 
@@ -30,7 +37,8 @@ public record HandQuestion(
                 session.document().airfoils(),
                 session.pack(),
                 session.setUp(),
-                session.against());
+                session.against(),
+                session.throttle());
     }
 
     /** All of it that does not depend on set-ups. */

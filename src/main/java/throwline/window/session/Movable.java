@@ -37,6 +37,14 @@ public record Movable(String name, double chord, double hinge, double up, double
         return all;
     }
 
+    /** The one of this name, which the model has. */
+    static Movable of(Model model, String name) {
+        return of(model).stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** An angle as far as the travel lets it go, rad, trailing edge down positive. */
     public double stopped(double angle) {
         return Math.max(-up, Math.min(down, angle));

@@ -34,6 +34,7 @@ public final class Session {
     private final List<Runnable> listeners = new ArrayList<>();
     private String pack;
     private String against = "";
+    private double throttle;
 
     /**
      * @param words the sentences
@@ -128,6 +129,17 @@ public final class Session {
         changed();
     }
 
+    /** The throttle, 0 (closed) to 1. */
+    public double throttle() {
+        return throttle;
+    }
+
+    /** Opens or closes the throttle; it is no part of the file. */
+    public void throttle(double duty) {
+        throttle = Math.max(0, Math.min(1, duty));
+        tell();
+    }
+
     /**
      * Moves a surface while it is held; nothing is written.
      *
@@ -138,13 +150,13 @@ public final class Session {
     public void drag(String surface, double angle, boolean fine) {
         hand.touch(model());
         double step = fine ? FINE : STEP;
-        hand.hold(surface, movable(surface).stopped(step * Math.rint(angle / step)));
+        hand.hold(surface, Movable.of(model(), surface).stopped(step * Math.rint(angle / step)));
         tell();
     }
 
     /** Moves a surface by so many steps; one step back for the user. */
     public Optional<String> nudge(String surface, int steps, boolean fine) {
-        Movable movable = movable(surface);
+        Movable movable = Movable.of(model(), surface);
         drag(surface, movable.in(setUp()) + steps * (fine ? FINE : STEP), fine);
         return letGo();
     }
@@ -153,7 +165,7 @@ public final class Session {
     public Optional<String> letGo() {
         Optional<ModelText> text = Optional.of(document.text());
         for (Map.Entry<String, Double> each : hand.held().entrySet()) {
-            text = text.flatMap(t -> put(t, each.getKey(), QuantityPrinter.deflection(each.getValue())));
+            text = text.flatMap(t -> hand.put(t, model(), each.getKey(), QuantityPrinter.deflection(each.getValue())));
         }
         hand.letGo();
         return apply(text);
@@ -167,7 +179,7 @@ public final class Session {
 
     /** Puts a surface where a person types it: {@code 12 mm up}, {@code 35 deg down}, {@code 80 %}. */
     public Optional<String> type(String surface, String typed) {
-        Movable movable = movable(surface);
+        Movable movable = Movable.of(model(), surface);
         TypedThrow.Outcome read = TypedThrow.read(typed, movable, movable.in(setUp()));
         if (read instanceof TypedThrow.Wrong wrong) {
             return Optional.of(say(wrong.note()));
@@ -176,21 +188,7 @@ public final class Session {
         hand.touch(model());
         hand.letGo();
         String written = angle.written().orElse(QuantityPrinter.deflection(angle.angle()));
-        return apply(put(document.text(), surface, written));
-    }
-
-    private Optional<ModelText> put(ModelText text, String surface, String written) {
-        List<String> path = List.of("set-ups", hand.written(model()).name(), surface);
-        return written.startsWith("0 ") && text.at(path).isEmpty()
-                ? Optional.of(text)
-                : text.with(path, ModelText.plain(written));
-    }
-
-    private Movable movable(String surface) {
-        return movables().stream()
-                .filter(each -> each.name().equals(surface))
-                .findFirst()
-                .orElseThrow();
+        return apply(hand.put(document.text(), model(), surface, written));
     }
 
     /** Lets go of what the set-up was before it was touched. */
@@ -204,7 +202,7 @@ public final class Session {
         SetUp then = hand.before().orElse(setUp());
         Optional<ModelText> text = Optional.of(document.text());
         for (Movable each : movables()) {
-            text = text.flatMap(t -> put(t, each.name(), QuantityPrinter.deflection(each.in(then))));
+            text = text.flatMap(t -> hand.put(t, model(), each.name(), QuantityPrinter.deflection(each.in(then))));
         }
         hand.letGo();
         return apply(text);
@@ -301,13 +299,8 @@ public final class Session {
         return outcome;
     }
 
-    /** What the disk has now, where that is not what was read or written last. */
-    public Optional<SafeFile.Other> elsewhere() {
-        return file.elsewhere();
-    }
-
     /**
-     * The same where the file was read already.
+     * What the disk has, where that is not what was read or written last.
      *
      * @param place the file
      * @param letters what is in it; empty where it is gone

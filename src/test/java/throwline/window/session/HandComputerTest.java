@@ -65,7 +65,13 @@ class HandComputerTest {
                 for (SetUpResult expected : pack.setUps()) {
                     SetUp setUp = expected.setUp();
                     computer.ask(new HandQuestion(
-                            ++number, model, airfoils, pack.pack(), setUp, java.util.Optional.of(model.reference())));
+                            ++number,
+                            model,
+                            airfoils,
+                            pack.pack(),
+                            setUp,
+                            java.util.Optional.of(model.reference()),
+                            0));
                     HandComputer.Answer answer = finished();
                     assertThat(shown(answer.now())).isEqualTo(shown(expected));
                     assertThat(answer.now().notes()).isEqualTo(expected.notes());

@@ -125,7 +125,8 @@ class SafeFileTest {
         session.nudge("flaps", 2, false);
         String theirs = mine.replace("name: Orchard", "name: Meadow");
         fixture.write(theirs);
-        assertThat(session.elsewhere()).hasValue(new SafeFile.Other(fixture.file(), theirs));
+        assertThat(session.elsewhere(fixture.file(), fixture.letters()))
+                .hasValue(new SafeFile.Other(fixture.file(), theirs));
         SafeFile.Other other = (SafeFile.Other) session.save();
         assertThat(fixture.letters()).isEqualTo(theirs);
         session.reload(other);
@@ -155,7 +156,7 @@ class SafeFileTest {
         SessionFixture fixture = new SessionFixture(folder);
         Session session = fixture.open();
         Files.delete(fixture.file());
-        SafeFile.Other gone = session.elsewhere().orElseThrow();
+        SafeFile.Other gone = session.elsewhere(fixture.file(), "").orElseThrow();
         assertThat(gone.letters()).isEmpty();
         session.keepMine(gone);
         assertThat(session.document().isUnsaved()).isTrue();

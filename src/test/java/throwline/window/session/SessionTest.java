@@ -199,6 +199,20 @@ class SessionTest {
     }
 
     @Test
+    void the_throttle_is_heard_of_and_no_part_of_the_file() {
+        List<String> heard = new ArrayList<>();
+        session.onChange(() -> heard.add("x"));
+        session.throttle(0.6);
+        assertThat(session.throttle()).isEqualTo(0.6);
+        session.throttle(1.4);
+        assertThat(session.throttle()).isEqualTo(1);
+        session.throttle(-1);
+        assertThat(session.throttle()).isZero();
+        assertThat(heard).hasSize(3);
+        assertThat(session.document().canUndo()).isFalse();
+    }
+
+    @Test
     void listeners_hear_of_every_change() {
         List<String> heard = new ArrayList<>();
         session.onChange(() -> heard.add("x"));

@@ -1,0 +1,72 @@
+package throwline.study;
+
+import java.util.Optional;
+import throwline.air.Gravity;
+import throwline.flight.Attitude;
+import throwline.flight.Flight;
+import throwline.flight.PoweredFlight;
+import throwline.flight.PoweredPoint;
+import throwline.flight.Stall;
+import throwline.model.Pack;
+import throwline.model.SetUp;
+import throwline.power.DriveBasis;
+import throwline.power.FittedDrive;
+
+/**
+ * Steady flight of one set-up at one throttle, at its approach speed (methods manual 20).
+ *
+ * @param throttle duty of the controller, 0 to 1
+ * @param speed m/s
+ * @param climbRate m/s, negative where it sinks
+ * @param elevatorChange elevator in trim against that with the throttle closed, rad, trailing edge down positive
+ * @param current of the battery, A
+ * @param time that a battery lasts with a fifth kept back, s
+ */
+public record ThrottleAnswer(
+        double throttle,
+        double speed,
+        Headline.Known climbRate,
+        Headline.Known elevatorChange,
+        Headline.Known current,
+        Headline.Known time) {
+
+    /** Share of a battery that is flown (PRACTICE, methods manual 20.13). */
+    private static final double USABLE = 0.8;
+
+    /** The answer; empty where the model has no motor or no such flight is found. */
+    static Optional<ThrottleAnswer> of(Flight flight, SetUp setUp, Pack pack, Bands bands, double throttle) {
+        Optional<FittedDrive> drive = flight.airframe().drive(pack);
+        Optional<Stall> stall = flight.stall(pack);
+        if (drive.isEmpty() || stall.isEmpty()) {
+            return Optional.empty();
+        }
+        double speed = stall.get().approachSpeed();
+        PoweredFlight powered =
+                new PoweredFlight(flight.airframe(), setUp, pack, drive.get().drive(), stall.get());
+        Optional<Attitude> closed = flight.descent(pack, stall.get(), speed).steady();
+        boolean bench = drive.get().basis() == DriveBasis.BENCH || drive.get().basis() == DriveBasis.THRUST;
+        return closed.flatMap(before -> powered.steady(throttle, speed)
+                .map(point -> of(point, before, new Rest(pack, bands, bench), throttle)));
+    }
+
+    private record Rest(Pack pack, Bands bands, boolean bench) {}
+
+    private static ThrottleAnswer of(PoweredPoint point, Attitude closed, Rest rest, double throttle) {
+        Bands bands = rest.bands();
+        double pull = point.drive().thrust() / (rest.pack().mass() * Gravity.STANDARD);
+        Headline.Known likely = bands.around(rest.bench() ? "climb.bench" : "climb", Math.abs(pull));
+        double half = (likely.high() - Math.abs(pull)) * point.speed();
+        Headline.Known climb = new Headline.Known(
+                point.climbRate(), point.climbRate() - half, point.climbRate() + half, likely.basis(), likely.shared());
+        String current = rest.bench() ? "current.bench" : "current";
+        double amps = point.drive().current();
+        double charge = rest.pack().battery().orElseThrow().capacity();
+        return new ThrottleAnswer(
+                throttle,
+                point.speed(),
+                climb,
+                bands.around("throttleTrim", point.attitude().elevator() - closed.elevator()),
+                bands.around(current, amps),
+                bands.around(current, USABLE * charge / amps));
+    }
+}
