@@ -1,8 +1,8 @@
 package throwline.cli;
 
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
@@ -36,19 +36,32 @@ final class FlightsOption {
         if (!areThere(file)) {
             return Optional.empty();
         }
-        ReadFlights.Notes read = notes(context, FlightsFile.beside(Path.of(file)), known.model());
+        ReadFlights.Notes read = notes(context, kept(context, Path.of(file)).orElseThrow(), known.model());
         return new LearnStudy(new MeasuredSections(), Bands.load()).learn(known, library, read.notes(), read.logs());
     }
 
-    /** Whether there are flights beside a model file that an answer is to use. */
+    /** Whether there are flights of a model that an answer is to use. */
     boolean areThere(String file) {
         try {
             return !without
                     && !file.equals(ModelReader.STANDARD_INPUT)
-                    && Files.exists(FlightsFile.beside(Path.of(file)));
+                    && !FlightsFile.kept(Path.of(file)).isEmpty();
         } catch (InvalidPathException e) {
             return false;
         }
+    }
+
+    /**
+     * Where the flights of a model are kept.
+     *
+     * @throws WrongInput where they stand in two places
+     */
+    static Optional<Path> kept(Context context, Path model) {
+        List<Path> kept = FlightsFile.kept(model);
+        if (kept.size() > 1) {
+            throw new WrongInput(context.words().say("cli.flights.twice", kept.get(0), kept.get(1)));
+        }
+        return kept.stream().findFirst();
     }
 
     /**

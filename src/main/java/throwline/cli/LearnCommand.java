@@ -69,7 +69,10 @@ final class LearnCommand implements Callable<Integer> {
         }
         AirfoilLibrary library = model.airfoils();
         ReadModel.Project project = model.read(context, library);
-        Path file = Optional.ofNullable(notes).orElseGet(() -> FlightsFile.beside(Path.of(model.file())));
+        Path modelFile = Path.of(model.file());
+        Path file = Optional.ofNullable(notes)
+                .or(() -> FlightsOption.kept(context, modelFile))
+                .orElseGet(() -> FlightsFile.beside(modelFile));
         if (log != null && !new LogProposer(context, project, file).propose(log)) {
             return ExitCode.DONE.number();
         }

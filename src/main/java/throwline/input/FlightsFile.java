@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import throwline.logs.FlightLog;
 import throwline.model.Model;
 import throwline.notes.FlightNotes;
@@ -16,7 +17,13 @@ import throwline.words.Message;
 /** Reads a file of flights. Never throws for anything that a file may hold. */
 public final class FlightsFile {
 
-    private static final KeyTable TABLE = KeyTable.load("/throwline/flight-keys.txt");
+    private static final KeyTable TABLE = KeyTable.load(KeyTable.FLIGHTS);
+    private static final KeyTable MODELS = KeyTable.withFlights();
+
+    /** Begins the keys of a model file, and of flights in one. */
+    private static final Pattern MODEL = Pattern.compile("(?m)^throwline\\s*:");
+
+    private static final Pattern INSIDE = Pattern.compile("(?m)^flights\\s*:");
 
     private static final String ENDING = "-flights.yaml";
 
@@ -29,8 +36,24 @@ public final class FlightsFile {
         return model.resolveSibling((point > 0 ? name.substring(0, point) : name) + ENDING);
     }
 
+    /** Files in which the flights of a model are kept: the one beside it, the model file itself, none; both are one too many. */
+    public static List<Path> kept(Path model) {
+        List<Path> kept = new ArrayList<>();
+        if (Files.exists(beside(model))) {
+            kept.add(beside(model));
+        }
+        try {
+            if (INSIDE.matcher(SourceText.read(model)).find()) {
+                kept.add(model);
+            }
+        } catch (UnreadableFile e) {
+            // whoever reads the model says why
+        }
+        return kept;
+    }
+
     /**
-     * Reads a file.
+     * Reads a file of flights, or those in a model file.
      *
      * @param file the file
      * @param model that its notes are about
@@ -95,7 +118,7 @@ public final class FlightsFile {
 
     private static ReadFlights parse(String text, String shownAs, Model model) throws UnreadableFile {
         Problems problems = new Problems(shownAs);
-        Branch root = new KeyCheck(TABLE, problems).check(YamlTree.parse(text));
+        Branch root = new KeyCheck(MODEL.matcher(text).find() ? MODELS : TABLE, problems).check(YamlTree.parse(text));
         if (!problems.isEmpty()) {
             return new ReadFlights.Faulty(problems.list());
         }

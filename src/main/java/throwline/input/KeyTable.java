@@ -25,6 +25,12 @@ import throwline.units.Reading;
 final class KeyTable {
 
     private static final String RESOURCE = "/throwline/keys.txt";
+
+    /** The table of files of flights, and the key below which a model file may hold the same. */
+    static final String FLIGHTS = "/throwline/flight-keys.txt";
+
+    static final String FLIGHTS_KEY = "flights";
+
     private static final int COLUMNS = 7;
     private static final Map<String, Dimension> QUANTITIES = Map.ofEntries(
             entry("length", Dimension.LENGTH),
@@ -62,13 +68,23 @@ final class KeyTable {
         return load(RESOURCE);
     }
 
+    /** The table of model files that may hold their flights. */
+    static KeyTable withFlights() {
+        return new KeyTable(
+                Stream.concat(lines(RESOURCE), lines(FLIGHTS).filter(line -> line.startsWith(FLIGHTS_KEY))));
+    }
+
     /** A table that is packed with the program. */
     static KeyTable load(String resource) {
+        return new KeyTable(lines(resource));
+    }
+
+    private static Stream<String> lines(String resource) {
         try (InputStream in = KeyTable.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw new IllegalStateException("the table of keys is missing from the jar");
             }
-            return new KeyTable(new String(in.readAllBytes(), StandardCharsets.UTF_8).lines());
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -50,7 +50,11 @@ final class ModelBuilder {
         this.root = root;
         this.movables = movables;
         this.display = display(root, shown);
-        this.assumed = new Assumed(keys.assumed(), display);
+        this.assumed = new Assumed(
+                keys.assumed().stream()
+                        .filter(a -> !a.path().startsWith(KeyTable.FLIGHTS_KEY))
+                        .toList(),
+                display);
         this.order = keys.order();
     }
 

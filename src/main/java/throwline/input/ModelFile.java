@@ -17,7 +17,7 @@ public final class ModelFile {
     /** The format that is read. */
     static final int VERSION = 1;
 
-    private static final KeyTable TABLE = KeyTable.load();
+    private static final KeyTable TABLE = KeyTable.withFlights();
 
     private ModelFile() {}
 

@@ -125,4 +125,26 @@ class LearnCommandTest {
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err()).contains("2026-10-18.csv:4:1").contains("runs backwards");
     }
+
+    /** The same flights in the model file say the same as beside it; in both places they would count twice. */
+    @Test
+    void reads_flights_inside_the_model_file() throws IOException {
+        Files.copy(SEASON.resolve("orchard-flights.yaml"), notes());
+        String[] compare = {"compare", model().toString(), "--pack", "small", "--json"};
+        ProgramRun beside = ProgramRun.of(compare);
+        String flights = Files.readString(notes());
+        Files.writeString(
+                model(), Files.readString(model()) + "\n" + flights.substring(flights.indexOf("flights:\n", 200)));
+        ProgramRun both = ProgramRun.of(compare);
+        assertThat(both.exitCode()).isEqualTo(2);
+        assertThat(both.err()).contains("stand in two files");
+        Files.delete(notes());
+        ProgramRun inside = ProgramRun.of(compare);
+        assertThat(inside.exitCode()).isEqualTo(beside.exitCode());
+        assertThat(inside.out()).contains("\"measurements\"").isEqualTo(beside.out());
+        Files.writeString(model(), Files.readString(model()).replace("going: both ways, times: 2", "times: 2"));
+        ProgramRun wrong = ProgramRun.of(compare);
+        assertThat(wrong.exitCode()).isEqualTo(2);
+        assertThat(wrong.err()).contains("orchard.yaml:").contains("means nothing without its way");
+    }
 }

@@ -16,15 +16,24 @@ import org.junit.jupiter.api.Test;
 class PublishedFilesTest {
 
     private static final Path SCHEMA = Path.of("src/main/resources/throwline/throwline-model-1.schema.json");
+    private static final Path FLIGHTS_SCHEMA = Path.of("src/main/resources/throwline/throwline-flights-1.schema.json");
     private static final Path PAGE = Path.of("src/main/docs/model-file.md");
     private static final String BEGIN = "PublishedFilesTest says how -->\n";
     private static final String END = "<!-- end of keys -->";
 
-    private final KeyTable table = KeyTable.load();
+    private final KeyTable table = KeyTable.withFlights();
 
     @Test
     void schemaIsMadeFromTheTable() throws IOException {
         isUpToDate(SCHEMA, json(SchemaWriter.schema(table), "") + "\n");
+    }
+
+    @Test
+    void schemaOfFlightsIsMadeFromTheirTable() throws IOException {
+        Map<String, Object> schema = SchemaWriter.schema(KeyTable.load(KeyTable.FLIGHTS));
+        schema.put("$id", "throwline-flights-1.schema.json");
+        schema.put("title", "Throwline file of flights, version 1");
+        isUpToDate(FLIGHTS_SCHEMA, json(schema, "") + "\n");
     }
 
     @Test
