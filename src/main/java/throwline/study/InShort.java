@@ -78,6 +78,32 @@ public record InShort(
      */
     public record StickGain(String stick, String first, Headline.Known rate, Headline.Known firstRate) {}
 
+    /**
+     * Dangers that hold for the same set-ups.
+     *
+     * @param dangers the worst first
+     * @param setUps names of the set-ups
+     */
+    public record Warning(List<Danger> dangers, List<String> setUps) {
+        public Warning {
+            dangers = List.copyOf(dangers);
+            setUps = List.copyOf(setUps);
+        }
+    }
+
+    /** The dangers of the same set-ups together, the worst first; {@link Danger#NEVER_MEASURED} is said once, for all. */
+    public List<Warning> warnings() {
+        Map<List<String>, List<Danger>> together = new LinkedHashMap<>();
+        dangers.forEach((danger, names) -> {
+            if (danger != Danger.NEVER_MEASURED) {
+                together.computeIfAbsent(names, n -> new ArrayList<>()).add(danger);
+            }
+        });
+        return together.entrySet().stream()
+                .map(each -> new Warning(each.getValue(), each.getKey()))
+                .toList();
+    }
+
     /** What to take away from all set-ups of a model with one pack. */
     public static InShort of(Model model, List<SetUpResult> setUps) {
         return new Maker(model, setUps).make();

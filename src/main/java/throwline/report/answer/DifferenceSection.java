@@ -98,7 +98,7 @@ final class DifferenceSection {
                             .add(result.setUp().name()));
         });
         return here.entrySet().stream()
-                .map(danger -> InShortSection.danger(
+                .map(danger -> DangerSentences.danger(
                         List.of(danger.getKey()),
                         danger.getValue(),
                         Math.max(2, other.setUps().size())))

@@ -1,9 +1,7 @@
 package throwline.report.answer;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import throwline.model.Model;
 import throwline.report.Headlines;
@@ -70,32 +68,9 @@ final class InShortSection {
         return said;
     }
 
-    /** So many of the worst that may hurt, those of the same set-ups together; all stand in the notes. */
+    /** So many of the worst that may hurt; all stand in the notes. */
     private List<Paragraph> dangers(int most) {
-        Map<List<String>, List<Danger>> together = new LinkedHashMap<>();
-        inShort.dangers().forEach((danger, names) -> {
-            if (danger != Danger.NEVER_MEASURED) {
-                together.computeIfAbsent(names, n -> new ArrayList<>()).add(danger);
-            }
-        });
-        return together.entrySet().stream()
-                .limit(most)
-                .map(each -> danger(each.getValue(), each.getKey(), setUps.size()))
-                .toList();
-    }
-
-    /** Dangers with the set-ups that they hold for, of so many; a lone set-up needs no name. */
-    static Paragraph danger(List<Danger> dangers, List<String> names, int setUps) {
-        Text said = Text.join(Join.BLANK, dangers, danger -> {
-            Text text = Text.say("danger." + danger.key());
-            return setUps == 1 || danger != dangers.get(0) ? new Text.Capital(text) : text;
-        });
-        if (setUps == 1) {
-            return Paragraph.of(Role.DANGER, said);
-        }
-        boolean all = names.size() == setUps;
-        Paragraph about = about(all ? Text.say("danger.all") : Text.names(names), said);
-        return new Paragraph(Role.DANGER, about.lead(), about.text());
+        return DangerSentences.of(inShort, setUps.size()).stream().limit(most).toList();
     }
 
     /** Where there is nothing to compare with: the set-up by itself. */
@@ -239,8 +214,7 @@ final class InShortSection {
                                 Value.of(lost.reference().value(), Value.Kind.RATE))));
     }
 
-    /** A sentence that begins with the names of set-ups. */
     private static Paragraph about(Text names, Text said) {
-        return new Paragraph(Role.PLAIN, Text.say("page.verdict.about", new Text.Capital(names)), said);
+        return DangerSentences.about(Role.PLAIN, names, said);
     }
 }

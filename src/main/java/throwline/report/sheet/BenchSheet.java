@@ -39,6 +39,7 @@ final class BenchSheet {
     private final SheetAnswer answer;
     private final Words words;
     private final SheetFigures figures;
+    private final SheetDangers dangers;
     private final Changes changes;
     private final boolean withServos;
     private final Map<String, SheetEntry> numbers = new LinkedHashMap<>();
@@ -47,6 +48,7 @@ final class BenchSheet {
         this.answer = answer;
         this.words = words;
         figures = new SheetFigures(page, words);
+        dangers = new SheetDangers(answer, page, words);
         changes = new Changes(answer.earlier());
         withServos = BenchMove.sticks(answer.pack().setUps()).stream()
                 .flatMap(move -> move.sides().stream())
@@ -55,8 +57,7 @@ final class BenchSheet {
     }
 
     SheetDocument document(Size.Paper paper) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Paragraph(words.say("sheet.caution.motor"), true));
+        List<Block> blocks = new ArrayList<>(dangers.blocks("sheet.caution.motor"));
         blocks.add(new Paragraph(
                 words.say("sheet.bench.how", figures.lengthUnit(), figures.tolerance())
                         + (withServos ? " " + words.say("sheet.bench.how.servo") : ""),
@@ -159,8 +160,13 @@ final class BenchSheet {
         boolean changed = entries(move, p, "angle")
                 .anyMatch(e -> changes.isNew(e) || changes.was(e, this::degrees).isPresent());
         List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(figures.length(new EdgeThrow(p.chord()).distance(p.angle())), Kind.LARGE));
-        cells.add(new Cell(figures.senseAndDegrees(p.angle()), changed ? Kind.CHANGED : Kind.PLAIN));
+        boolean moved = figures.isSeen(p.angle());
+        cells.add(
+                moved
+                        ? new Cell(figures.length(new EdgeThrow(p.chord()).distance(p.angle())), Kind.LARGE)
+                        : Cell.of(""));
+        String angle = moved ? figures.senseAndDegrees(p.angle()) : words.say("sheet.bench.stays");
+        cells.add(new Cell(angle, changed ? Kind.CHANGED : Kind.PLAIN));
         if (withServos) {
             cells.add(servo(move, p));
         }

@@ -43,6 +43,7 @@ final class FieldCard {
     private final SheetFigures figures;
     private final Changes changes;
     private final List<SheetEntry> numbers;
+    private final SheetDangers dangers;
 
     FieldCard(SheetAnswer answer, Page page, Words words) {
         this.answer = answer;
@@ -50,13 +51,14 @@ final class FieldCard {
         figures = new SheetFigures(page, words);
         changes = new Changes(answer.earlier());
         numbers = answer.numbers();
+        dangers = new SheetDangers(answer, page, words);
     }
 
     SheetDocument document(Size.Paper paper) {
         List<SetUpResult> all = answer.pack().setUps();
-        List<Block> blocks = new ArrayList<>(new BalanceWarning(all, words).blocks());
-        for (String caution : List.of("motor", "failsafe", "place", "people")) {
-            blocks.add(new Paragraph(words.say("sheet.caution." + caution), caution.equals("motor")));
+        List<Block> blocks = new ArrayList<>(dangers.blocks("sheet.caution.motor"));
+        for (String caution : List.of("failsafe", "place", "people")) {
+            blocks.add(new Paragraph(words.say("sheet.caution." + caution), false));
         }
         blocks.add(day());
         blocks.add(new Heading(words.say("sheet.field.air")));
@@ -65,7 +67,7 @@ final class FieldCard {
         blocks.add(landing(all));
         blocks.add(new Paragraph(words.say("sheet.field.meaning", SheetFigures.number(PACE, 2)), false));
         blocks.add(new Heading(words.say("sheet.field.order")));
-        blocks.add(new Checks(new FlightOrder(answer.model(), all, figures, words).steps()));
+        blocks.add(new Checks(new FlightOrder(answer.model(), all, dangers, figures, words).steps()));
         blocks.add(new Paragraph(words.say("row.estimate"), true));
         String title = words.say("sheet.field.title", answer.model().name());
         return new SheetDocument(

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.report.Headlines;
+import throwline.study.Danger;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
@@ -29,12 +31,14 @@ final class FlightOrder {
 
     private final Model model;
     private final List<SetUpResult> setUps;
+    private final SheetDangers dangers;
     private final SheetFigures figures;
     private final Words words;
 
-    FlightOrder(Model model, List<SetUpResult> setUps, SheetFigures figures, Words words) {
+    FlightOrder(Model model, List<SetUpResult> setUps, SheetDangers dangers, SheetFigures figures, Words words) {
         this.model = model;
         this.setUps = setUps;
+        this.dangers = dangers;
         this.figures = figures;
         this.words = words;
     }
@@ -60,7 +64,7 @@ final class FlightOrder {
 
     List<String> steps() {
         List<String> steps = new ArrayList<>();
-        if (new BalanceWarning(setUps, words).forbids()) {
+        if (dangers.forbids()) {
             steps.add(words.say("sheet.order.unstable"));
         }
         steps.add(words.say("sheet.order.ground", figures.tolerance()));
@@ -86,12 +90,31 @@ final class FlightOrder {
                 steps.add(words.say("sheet.order.loop", pull.name()));
             }
         }
-        of(Use.FLAP).stream()
+        landing(clean).forEach(steps::add);
+        return steps;
+    }
+
+    /** First landings: with the flap that no danger rules out for it, else clean; brakes last. */
+    private List<String> landing(SetUpResult clean) {
+        List<SetUpResult> order = Stream.of(of(Use.FLAP), of(Use.TAKE_OFF), List.of(clean))
+                .flatMap(List::stream)
+                .toList();
+        List<String> steps = new ArrayList<>();
+        steps.add(order.stream()
+                .filter(r -> !dangers.rulesOut(r, Danger.Use.LANDING))
                 .findFirst()
-                .ifPresent(r -> steps.add(words.say("sheet.order.land", name(r), speed(r.approachSpeed()))));
+                .map(r -> words.say(
+                        use(r.setUp()) == Use.FLAP ? "sheet.order.land" : "sheet.order.land-little",
+                        name(r),
+                        speed(r.approachSpeed())))
+                .orElseGet(() -> words.say("sheet.order.land-none")));
         of(Use.AIRBRAKE).stream()
                 .findFirst()
-                .ifPresent(r -> steps.add(words.say("sheet.order.land-airbrake", name(r))));
+                .ifPresent(r -> steps.add(words.say(
+                        dangers.rulesOut(r, Danger.Use.LANDING)
+                                ? "sheet.order.land-airbrake.warned"
+                                : "sheet.order.land-airbrake",
+                        name(r))));
         return steps;
     }
 

@@ -12,6 +12,7 @@ import throwline.model.Stick;
 import throwline.report.ElevatorMixes;
 import throwline.report.Headlines;
 import throwline.report.Page;
+import throwline.report.sheet.SheetDocument.Band;
 import throwline.report.sheet.SheetDocument.Block;
 import throwline.report.sheet.SheetDocument.Cell;
 import throwline.report.sheet.SheetDocument.Cells;
@@ -36,24 +37,24 @@ final class PocketCard {
     private final SheetAnswer answer;
     private final Words words;
     private final SheetFigures figures;
+    private final SheetDangers dangers;
 
     PocketCard(SheetAnswer answer, Page page, Words words) {
         this.answer = answer;
         this.words = words;
         figures = new SheetFigures(page, words);
+        dangers = new SheetDangers(answer, page, words);
     }
 
     SheetDocument document(Size.Paper paper) {
-        List<Block> blocks = new ArrayList<>(new BalanceWarning(answer.pack().setUps(), words).blocks());
-        blocks.add(new Paragraph(words.say("sheet.pocket.caution"), true));
-        Stream.concat(Stream.of(answer.pack()), answer.others().stream()).forEach(pack -> blocks.add(speeds(pack)));
+        List<Block> blocks = new ArrayList<>(dangers.brief("sheet.pocket.caution"));
+        blocks.add(speeds());
         blocks.add(new Paragraph(words.say("sheet.caution.mix"), false));
         blocks.add(new Heading(words.say("sheet.pocket.travel")));
         blocks.add(travel());
         for (Stick stick : answer.model().sticks()) {
             blocks.add(new Paragraph(words.say("sheet.pocket.stick", stick.name(), moved(stick)), false));
         }
-        blocks.add(new Paragraph(words.say("row.estimate"), false));
         String title = answer.model().name();
         return new SheetDocument(
                 "pocket-card",
@@ -64,13 +65,21 @@ final class PocketCard {
                 blocks);
     }
 
-    private Table speeds(PackResult pack) {
+    private Table speeds() {
         List<Column> columns = new ArrayList<>();
-        columns.add(new Column(words.say("sheet.pocket.pack", pack.pack().name()), "", 70, false));
+        columns.add(new Column("", "", 70, false));
         for (String key : List.of("row.comein", "row.stalls", "row.flap-limit", "sheet.pocket.mix")) {
             columns.add(new Column(words.say(key), "", key.equals("sheet.pocket.mix") ? 66 : 46, false));
         }
         List<Row> rows = new ArrayList<>();
+        Stream.concat(Stream.of(answer.pack()), answer.others().stream()).forEach(pack -> {
+            rows.add(new Band(words.say("sheet.pocket.pack", pack.pack().name()), ""));
+            speeds(pack, rows);
+        });
+        return new Table(columns, rows);
+    }
+
+    private void speeds(PackResult pack, List<Row> rows) {
         for (SetUpResult r : pack.setUps()) {
             boolean reference = r.setUp().equals(answer.model().reference());
             String none = reference ? SheetFigures.NONE : words.say("row.none");
@@ -87,7 +96,6 @@ final class PocketCard {
                             .map(mix -> figures.edge(ElevatorMixes.edge(answer.model()), mix.angle()))
                             .orElse(none)))));
         }
-        return new Table(columns, rows);
     }
 
     private String speed(Headline headline) {
@@ -96,10 +104,11 @@ final class PocketCard {
                 .orElse(SheetFigures.NONE);
     }
 
-    /** Where each lever position puts the surfaces, in per cent of their travel, and which switch it is on. */
+    /** Where each lever position puts the surfaces that it moves, in per cent of their travel, and which switch it is on. */
     private Table travel() {
         List<String> surfaces = answer.pack().setUps().stream()
                 .flatMap(r -> r.servos().positions().stream())
+                .filter(p -> p.stick().isEmpty() && p.travelShare() != 0)
                 .map(Position::surface)
                 .distinct()
                 .toList();

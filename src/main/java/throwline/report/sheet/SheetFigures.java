@@ -31,6 +31,11 @@ final class SheetFigures {
         return unit().symbol();
     }
 
+    /** True where an angle, rad, is told from neutral on paper. */
+    boolean isSeen(double angle) {
+        return Double.parseDouble(number(Math.abs(Math.toDegrees(angle)), 1)) != 0;
+    }
+
     /** 12.0 degrees up, from rad. */
     String angle(double angle) {
         String size = number(Math.abs(Math.toDegrees(angle)), 1);
