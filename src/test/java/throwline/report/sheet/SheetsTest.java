@@ -234,7 +234,6 @@ class SheetsTest {
         }
     }
 
-    /** A set-up that may drop a wing on the approach is not the one to land with first. */
     @Test
     void the_first_landing_is_with_nothing_that_a_danger_rules_out() {
         String order = String.join(
