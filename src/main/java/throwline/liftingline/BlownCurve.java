@@ -2,6 +2,7 @@ package throwline.liftingline;
 
 import throwline.section.Basis;
 import throwline.section.ForwardingCurve;
+import throwline.section.HullPiece;
 import throwline.section.SectionCurve;
 
 /**
@@ -43,6 +44,12 @@ public final class BlownCurve extends ForwardingCurve {
     @Override
     public double risingLiftSlope(double alpha) {
         return share * curve.risingLiftSlope(alpha);
+    }
+
+    @Override
+    public void risingPiece(double alpha, HullPiece piece) {
+        curve.risingPiece(alpha, piece);
+        piece.scale(share);
     }
 
     @Override

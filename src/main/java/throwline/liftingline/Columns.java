@@ -35,15 +35,30 @@ final class Columns {
             double[] b = columns[j + 1];
             double[] c = columns[j + 2];
             double[] d = columns[j + 3];
-            addFour(product, a, x[j], b, x[j + 1], c, x[j + 2], d, x[j + 3]);
+            subtract(product, 0, product.length, a, -x[j], b, -x[j + 1], c, -x[j + 2], d, -x[j + 3]);
         }
         for (; j < columns.length; j++) {
-            addFour(product, columns[j], x[j], columns[j], 0, columns[j], 0, columns[j], 0);
+            subtract(product, 0, product.length, columns[j], -x[j]);
         }
     }
 
-    private static void addFour(
-            double[] sum,
+    /** A column, not to be changed. */
+    double[] column(int j) {
+        return columns[j];
+    }
+
+    /** Takes so many times a column from a vector, between two rows. */
+    static void subtract(double[] from, int first, int end, double[] a, double byA) {
+        for (int i = first; i < end; i++) {
+            from[i] -= a[i] * byA;
+        }
+    }
+
+    /** The same with four columns. */
+    static void subtract(
+            double[] from,
+            int first,
+            int end,
             double[] a,
             double byA,
             double[] b,
@@ -52,8 +67,8 @@ final class Columns {
             double byC,
             double[] d,
             double byD) {
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += (a[i] * byA + b[i] * byB) + (c[i] * byC + d[i] * byD);
+        for (int i = first; i < end; i++) {
+            from[i] -= (a[i] * byA + b[i] * byB) + (c[i] * byC + d[i] * byD);
         }
     }
 }

@@ -8,56 +8,90 @@ package throwline.liftingline;
  */
 final class DominantSystem {
 
-    private final double[][] rows;
+    private final double[][] columns;
+    private final double[] perPivot;
 
     /** Room for this many unknowns. */
     DominantSystem(int n) {
-        rows = new double[n][n];
+        columns = new double[n][n];
+        perPivot = new double[n];
     }
 
-    /** A row of the matrix, to be filled before {@link #factor}; holds factors afterwards. */
-    double[] row(int i) {
-        return rows[i];
+    /** A column of the matrix, to be filled before {@link #factor}; holds factors afterwards. */
+    double[] column(int j) {
+        return columns[j];
     }
 
-    /** Takes the matrix apart, two columns at a time. */
+    /** Takes the matrix apart, column after column, four earlier ones at a time. */
     void factor() {
-        for (int i = 1; i < rows.length; i++) {
-            double[] row = rows[i];
+        for (int j = 0; j < columns.length; j++) {
+            double[] column = columns[j];
             int k = 0;
-            for (; k + 1 < i; k += 2) {
-                double[] first = rows[k];
-                double[] second = rows[k + 1];
-                double f = row[k] / first[k];
-                double g = (row[k + 1] - f * first[k + 1]) / second[k + 1];
-                row[k] = f;
-                row[k + 1] = g;
-                subtract(row, first, f, second, g, k + 2);
+            for (; k + 3 < j; k += 4) {
+                forwards(column, k);
             }
-            if (k < i) {
-                double[] first = rows[k];
-                double f = row[k] / first[k];
-                row[k] = f;
-                subtract(row, first, f, first, 0, k + 1);
+            for (; k < j; k++) {
+                Columns.subtract(column, k + 1, column.length, columns[k], column[k]);
             }
-        }
-    }
-
-    private static void subtract(double[] row, double[] first, double f, double[] second, double g, int from) {
-        for (int j = from; j < row.length; j++) {
-            row[j] -= f * first[j] + g * second[j];
+            double inverse = 1 / column[j];
+            perPivot[j] = inverse;
+            for (int i = j + 1; i < column.length; i++) {
+                column[i] *= inverse;
+            }
         }
     }
 
     /** Replaces a right side by the solution. */
     void solve(double[] b) {
-        int n = rows.length;
-        for (int i = 1; i < n; i++) {
-            b[i] -= dot(rows[i], b, 0, i);
+        int n = columns.length;
+        int k = 0;
+        for (; k + 3 < n; k += 4) {
+            forwards(b, k);
         }
-        for (int i = n - 1; i >= 0; i--) {
-            b[i] = (b[i] - dot(rows[i], b, i + 1, n)) / rows[i][i];
+        for (; k < n; k++) {
+            Columns.subtract(b, k + 1, n, columns[k], b[k]);
         }
+        int left = n;
+        for (; left > 3; left -= 4) {
+            backwards(b, left - 4);
+        }
+        for (; left > 0; left--) {
+            b[left - 1] *= perPivot[left - 1];
+            Columns.subtract(b, 0, left - 1, columns[left - 1], b[left - 1]);
+        }
+    }
+
+    /** Takes four unknowns of the lower factor out of the rows below them. */
+    private void forwards(double[] b, int k) {
+        double[] p = columns[k];
+        double[] q = columns[k + 1];
+        double[] r = columns[k + 2];
+        double[] s = columns[k + 3];
+        double x = b[k];
+        double y = b[k + 1] - p[k + 1] * x;
+        double z = b[k + 2] - p[k + 2] * x - q[k + 2] * y;
+        double w = b[k + 3] - p[k + 3] * x - q[k + 3] * y - r[k + 3] * z;
+        b[k + 1] = y;
+        b[k + 2] = z;
+        b[k + 3] = w;
+        Columns.subtract(b, k + 4, b.length, p, x, q, y, r, z, s, w);
+    }
+
+    /** Finds four unknowns of the upper factor and takes them out of the rows above them. */
+    private void backwards(double[] b, int k) {
+        double[] p = columns[k];
+        double[] q = columns[k + 1];
+        double[] r = columns[k + 2];
+        double[] s = columns[k + 3];
+        double w = b[k + 3] * perPivot[k + 3];
+        double z = (b[k + 2] - s[k + 2] * w) * perPivot[k + 2];
+        double y = (b[k + 1] - s[k + 1] * w - r[k + 1] * z) * perPivot[k + 1];
+        double x = (b[k] - s[k] * w - r[k] * z - q[k] * y) * perPivot[k];
+        b[k] = x;
+        b[k + 1] = y;
+        b[k + 2] = z;
+        b[k + 3] = w;
+        Columns.subtract(b, 0, k, p, x, q, y, r, z, s, w);
     }
 
     /** Sum of products, in four sums that the machine can run side by side. */

@@ -62,6 +62,7 @@ final class NewtonIteration {
     /** Drops the factors kept from earlier problems. */
     void forget() {
         kept = false;
+        equations.forget();
     }
 
     /** Starts from a circulation over speed of all strips. */

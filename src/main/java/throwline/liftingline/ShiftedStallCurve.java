@@ -1,6 +1,7 @@
 package throwline.liftingline;
 
 import throwline.section.Basis;
+import throwline.section.HullPiece;
 import throwline.section.SectionCurve;
 
 /**
@@ -43,6 +44,12 @@ public final class ShiftedStallCurve implements SectionCurve {
     @Override
     public double risingLiftSlope(double alpha) {
         return curve.risingLiftSlope(alpha - turn);
+    }
+
+    @Override
+    public void risingPiece(double alpha, HullPiece piece) {
+        curve.risingPiece(alpha - turn, piece);
+        piece.move(turn, rise);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package throwline.liftingline;
 
 import throwline.numerics.Interpolation;
+import throwline.section.HullPiece;
 import throwline.section.SectionCurve;
 
 /**
@@ -37,7 +38,10 @@ final class StripEquations {
     private final double[] angle;
     private final double[] lift;
     private final double[] residual;
+    private final double[] slope;
+    private final double[] slowed;
     private final SectionCurve[] curves;
+    private final HullPiece[] pieces;
     private double incidence;
     private int worst;
 
@@ -67,10 +71,14 @@ final class StripEquations {
         angle = new double[size];
         lift = new double[size];
         residual = new double[size];
+        slope = new double[size];
+        slowed = new double[size];
         curves = new SectionCurve[size];
+        pieces = new HullPiece[size];
         for (int i = 0; i < size; i++) {
             halfChord[i] = grid.chord(offset + i) / 2;
             cosSweep[i] = Math.cos(grid.sweep(offset + i));
+            pieces[i] = new HullPiece();
         }
     }
 
@@ -99,6 +107,13 @@ final class StripEquations {
         return offset + worst;
     }
 
+    /** Drops the stretches of curves kept from earlier problems. */
+    void forget() {
+        for (HullPiece piece : pieces) {
+            piece.clear();
+        }
+    }
+
     /** Takes a problem. */
     void take(LiftingLineProblem problem) {
         Motion motion = problem.motion();
@@ -106,7 +121,11 @@ final class StripEquations {
         incidence = problem.incidence();
         for (int i = 0; i < size; i++) {
             int s = offset + i;
-            curves[i] = problem.curves().get(s);
+            SectionCurve curve = problem.curves().get(s);
+            if (curve != curves[i]) {
+                curves[i] = curve;
+                pieces[i].clear();
+            }
             clearSpeed[i] = inflow.speed(s) - motion.yaw() * grid.control(s);
             upflow[i] = motion.upflow(grid, s) - inflow.downwash(s) * inflow.speed(s);
         }
@@ -136,7 +155,7 @@ final class StripEquations {
             }
             flow[i] = up / speed[i];
             angle[i] = (grid.twist(offset + i) + incidence + flow[i]) * cosDihedral / cosSweep[i];
-            lift[i] = cosSweep[i] * cosSweep[i] * curves[i].risingLift(angle[i]);
+            lift[i] = cosSweep[i] * cosSweep[i] * piece(i, angle[i]).value(angle[i]);
             residual[i] = g[i] / (halfChord[i] * speed[i]) - lift[i];
             if (Math.abs(residual[i]) > largest) {
                 worst = i;
@@ -158,24 +177,36 @@ final class StripEquations {
      */
     void linearise(DominantSystem system, double[] side) {
         for (int i = 0; i < size; i++) {
-            double slope = curves[i].risingLiftSlope(angle[i]) * cosSweep[i] * cosDihedral;
-            double[] row = system.row(i);
-            fill(row, i, halfChord[i] * slope);
+            double perRadian = piece(i, angle[i]).slope(angle[i]) * cosSweep[i] * cosDihedral;
+            slope[i] = halfChord[i] * perRadian;
+            slowed[i] = halfChord[i] * lift[i] - slope[i] * flow[i];
+        }
+        for (int j = 0; j < size; j++) {
+            double[] column = system.column(j);
+            fill(column, j);
             if (image.acts()) {
-                addImage(row, i, slope);
+                addImage(column, j);
             }
         }
         side(side);
     }
 
     /** The image's upwash raises the lift; its loss of speed takes lift away and makes upward flow steeper. */
-    private void addImage(double[] row, int i, double slope) {
-        double[] upwash = image.upwash(i);
-        double[] loss = image.loss(i);
-        double slowed = halfChord[i] * (lift[i] - slope * flow[i]);
-        for (int j = 0; j < size; j++) {
-            row[j] += slowed * loss[j] - halfChord[i] * slope * upwash[j];
+    private void addImage(double[] column, int j) {
+        double[] upwash = imageUpwash.column(j);
+        double[] loss = imageLoss.column(j);
+        for (int i = 0; i < size; i++) {
+            column[i] += slowed[i] * loss[i] - slope[i] * upwash[i];
         }
+    }
+
+    /** Piece of a strip's curve that holds an angle. */
+    private HullPiece piece(int i, double at) {
+        HullPiece piece = pieces[i];
+        if (!piece.holds(at)) {
+            curves[i].risingPiece(at, piece);
+        }
+        return piece;
     }
 
     /** What a step with an earlier system must take away at the last reading. */
@@ -188,11 +219,14 @@ final class StripEquations {
     /** The system with every section on its attached slope; its solution is the circulation of linear theory. */
     void linear(DominantSystem system, double[] side) {
         for (int i = 0; i < size; i++) {
-            double slope = curves[i].attachedSlope() * cosSweep[i];
+            double perRadian = curves[i].attachedSlope() * cosSweep[i];
             double free = (grid.twist(offset + i) + incidence) * clearSpeed[i] + upflow[i];
             double zero = curves[i].zeroLiftAngle() * cosSweep[i] * clearSpeed[i];
-            side[i] = halfChord[i] * slope * (free * cosDihedral - zero);
-            fill(system.row(i), i, halfChord[i] * slope * cosDihedral);
+            side[i] = halfChord[i] * perRadian * (free * cosDihedral - zero);
+            slope[i] = halfChord[i] * perRadian * cosDihedral;
+        }
+        for (int j = 0; j < size; j++) {
+            fill(system.column(j), j);
         }
     }
 
@@ -225,7 +259,8 @@ final class StripEquations {
         for (int k = 0; k < MOST_TRIES; k++) {
             double own = (up - matrix[i][i] * x) / s;
             double at = (grid.twist(offset + i) + incidence + own) * cosDihedral / cosSweep[i];
-            double over = x - scale * curves[i].risingLift(at);
+            HullPiece piece = piece(i, at);
+            double over = x - scale * piece.value(at);
             if (!(Math.abs(over) > tolerance * halfChord[i] * s)) {
                 break;
             }
@@ -234,18 +269,19 @@ final class StripEquations {
             } else {
                 low = x;
             }
-            double slope = curves[i].risingLiftSlope(at) * cosSweep[i] * cosDihedral;
-            double next = x - over / (1 + halfChord[i] * slope * matrix[i][i]);
+            double perRadian = piece.slope(at) * cosSweep[i] * cosDihedral;
+            double next = x - over / (1 + halfChord[i] * perRadian * matrix[i][i]);
             x = next > low && next < high ? next : (low + high) / 2;
         }
         return x;
     }
 
-    private void fill(double[] row, int i, double d) {
-        double[] wake = matrix[i];
-        for (int j = 0; j < size; j++) {
-            row[j] = d * wake[j];
+    /** A column of the derivative but for the image, from the slopes of the strips. */
+    private void fill(double[] column, int j) {
+        double[] wake = induction.column(j);
+        for (int i = 0; i < size; i++) {
+            column[i] = slope[i] * wake[i];
         }
-        row[i] += 1;
+        column[j] += 1;
     }
 }

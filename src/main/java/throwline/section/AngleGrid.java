@@ -130,6 +130,11 @@ final class AngleGrid {
         return below + t * (left + t * (3 * rise - 2 * left - right + t * (left + right - 2 * rise)));
     }
 
+    /** The same cubic, to be read again: outside a right angle on either side it goes on level. */
+    void piece(int node, double below, double above, double slopeBelow, double slopeAbove, HullPiece piece) {
+        piece.between(angle(node), width(node), below, above, slopeBelow, slopeAbove);
+    }
+
     /** Slope of that cubic, per rad. */
     double cubicSlope(double place, double below, double above, double slopeBelow, double slopeAbove) {
         int i = interval(place);

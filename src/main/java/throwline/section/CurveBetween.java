@@ -66,6 +66,21 @@ final class CurveBetween implements SectionCurve {
     }
 
     @Override
+    public void risingPiece(double alpha, HullPiece piece) {
+        HullCurve below = lower.risingNodes();
+        HullCurve above = upper.risingNodes();
+        double place = grid.place(alpha);
+        int i = AngleGrid.interval(place);
+        grid.piece(
+                i,
+                between(below.value(i), above.value(i)),
+                between(below.value(i + 1), above.value(i + 1)),
+                between(below.slope(i), above.slope(i)),
+                between(below.slope(i + 1), above.slope(i + 1)),
+                piece);
+    }
+
+    @Override
     public double moment(double alpha) {
         double place = grid.place(alpha);
         return between(

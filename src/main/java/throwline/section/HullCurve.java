@@ -66,6 +66,12 @@ final class HullCurve {
         return grid.cubic(place, value(i), value(i + 1), slope(i), slope(i + 1));
     }
 
+    /** Stretch around a place of the grid. */
+    void piece(double place, HullPiece piece) {
+        int i = AngleGrid.interval(place);
+        grid.piece(i, value(i), value(i + 1), slope(i), slope(i + 1), piece);
+    }
+
     /** Slope at a place of the grid, per rad, never negative. */
     double cubicSlope(double place) {
         int i = AngleGrid.interval(place);

@@ -33,6 +33,17 @@ public interface SectionCurve {
     /** Slope of {@link #risingLift}, per radian, never negative. */
     double risingLiftSlope(double alpha);
 
+    /**
+     * Stretch of {@link #risingLift} around an angle, for who reads it again and again near by; the angle alone where a curve
+     * is not made of cubics.
+     *
+     * @param alpha angle of attack, rad
+     * @param piece gets the stretch, which holds the angle but for the last bits of rounding
+     */
+    default void risingPiece(double alpha, HullPiece piece) {
+        piece.point(alpha, risingLift(alpha), risingLiftSlope(alpha));
+    }
+
     /** Angle of attack at zero lift, rad. */
     double zeroLiftAngle();
 

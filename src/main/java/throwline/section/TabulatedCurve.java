@@ -115,6 +115,11 @@ final class TabulatedCurve implements SectionCurve {
     }
 
     @Override
+    public void risingPiece(double alpha, HullPiece piece) {
+        rising.piece(grid.place(alpha), piece);
+    }
+
+    @Override
     public double zeroLiftAngle() {
         return zeroLiftAngle;
     }

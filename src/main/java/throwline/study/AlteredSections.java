@@ -3,6 +3,7 @@ package throwline.study;
 import java.util.OptionalDouble;
 import throwline.liftingline.ShiftedStallCurve;
 import throwline.section.Basis;
+import throwline.section.HullPiece;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
@@ -63,6 +64,12 @@ record AlteredSections(SectionAerodynamics sections, String airfoil, double lift
         @Override
         public double risingLiftSlope(double alpha) {
             return curve.risingLiftSlope(alpha - turn);
+        }
+
+        @Override
+        public void risingPiece(double alpha, HullPiece piece) {
+            curve.risingPiece(alpha - turn, piece);
+            piece.move(turn, 0);
         }
 
         @Override
