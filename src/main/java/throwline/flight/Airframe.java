@@ -25,6 +25,7 @@ import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Surface;
+import throwline.numerics.Interpolation;
 import throwline.power.DriveFitting;
 import throwline.power.FittedDrive;
 import throwline.section.Airfoil;
@@ -43,6 +44,13 @@ public final class Airframe {
 
     /** Lift at which the clean wing's section drag is taken for gaps and interference. */
     private static final double TYPICAL_LIFT = 0.4;
+
+    /** Lift over angle of wings, per rad, between which that of any model lies. */
+    private static final double FLATTEST = 2.5;
+
+    private static final double STEEPEST = 2 * Math.PI;
+
+    private static final int LOWEST_DEGREE = -10;
 
     private final Model model;
     private final Air air;
@@ -140,7 +148,7 @@ public final class Airframe {
         Optional<LiftingLineSolution> last = Optional.empty();
         double low = Double.NaN;
         double lowLift = Double.NaN;
-        for (int degree = -10; degree <= 15; degree++) {
+        for (int degree = below(solver, curves); degree <= 15; degree++) {
             LiftingLineSolution solution =
                     solver.solve(LiftingLineProblem.of(curves, Math.toRadians(degree), Motion.straight()), last);
             last = Optional.of(solution);
@@ -155,6 +163,20 @@ public final class Airframe {
             lowLift = lift;
         }
         return low;
+    }
+
+    /** Whole degree below that lift, not far; the lowest that is looked at where a straight line from level flight errs. */
+    private static int below(LiftingLineSolver solver, List<SectionCurve> curves) {
+        double level = lift(solver, curves, 0);
+        double slope = level < TYPICAL_LIFT ? STEEPEST : FLATTEST;
+        double degrees = Math.floor(Math.toDegrees((TYPICAL_LIFT - level) / slope)) - 1;
+        int degree = (int) Interpolation.clamp(degrees, LOWEST_DEGREE, 15);
+        return lift(solver, curves, degree) < TYPICAL_LIFT ? degree : LOWEST_DEGREE;
+    }
+
+    private static double lift(LiftingLineSolver solver, List<SectionCurve> curves, int degree) {
+        LiftingLineProblem problem = LiftingLineProblem.of(curves, Math.toRadians(degree), Motion.straight());
+        return StripForces.of(solver.solve(problem, Optional.empty())).liftCoefficient();
     }
 
     /** The model. */

@@ -1,5 +1,7 @@
 package throwline.flight;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -13,6 +15,9 @@ final class DescentSolver {
 
     /** Angle of attack is found to this, rad. */
     private static final double ANGLE_TOLERANCE = 1e-5;
+
+    /** Within a sweep, where the first guess is so near that the root is not found far better than to its tolerance. */
+    private static final double SWEEP_TOLERANCE = 1e-6;
 
     /** A root at the jump through zero lift is none: the force found must be the one wanted to this share. */
     private static final double RESULTANT_TOLERANCE = 1e-3;
@@ -45,6 +50,7 @@ final class DescentSolver {
     private final double stallAlpha;
     private final SteadyDescent balance;
     private Optional<Attitude> last = Optional.empty();
+    private double lastSlope = USUAL_SLOPE;
 
     /**
      * @param trimmer the model in its set-up
@@ -61,12 +67,31 @@ final class DescentSolver {
 
     /** The descent at a speed. */
     Descent at(double speed) {
+        return at(speed, atStall, USUAL_SLOPE, ANGLE_TOLERANCE);
+    }
+
+    /** The descents at several speeds, not far apart in order: each is looked for from the one before. */
+    List<Descent> at(List<Double> speeds) {
+        List<Descent> descents = new ArrayList<>();
+        Attitude from = atStall;
+        double slope = USUAL_SLOPE;
+        for (double speed : speeds) {
+            Descent descent = at(speed, from, slope, SWEEP_TOLERANCE);
+            from = descent.steady().orElse(atStall);
+            slope = descent.steady().isPresent() ? lastSlope : USUAL_SLOPE;
+            descents.add(descent);
+        }
+        return descents;
+    }
+
+    private Descent at(double speed, Attitude from, double slope, double tolerance) {
         double wanted = balance.resultantFor(speed);
         // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
         UnivariateFunction excess = alpha -> excess(attitude(speed, alpha), wanted);
-        double near = stallAlpha - excess(atStall, wanted) / USUAL_SLOPE;
-        OptionalDouble alpha =
-                new WarmStartSecant(ANGLE_TOLERANCE, near, USUAL_SLOPE).solve(excess, stallAlpha - WIDEST, stallAlpha);
+        double near = from.alpha() - excess(from, wanted) / slope;
+        WarmStartSecant root = new WarmStartSecant(tolerance, near, slope);
+        OptionalDouble alpha = root.solve(excess, stallAlpha - WIDEST, stallAlpha);
+        lastSlope = root.slope();
         if (alpha.isEmpty()) {
             Outcome outcome = excess.value(stallAlpha) < 0 ? Outcome.TOO_SLOW : Outcome.NOT_FOUND;
             return new Descent(outcome, Optional.empty());

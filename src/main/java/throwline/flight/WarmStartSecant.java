@@ -29,6 +29,11 @@ final class WarmStartSecant {
         this.slope = slope;
     }
 
+    /** Slope of the last step. */
+    double slope() {
+        return slope;
+    }
+
     /**
      * Finds the root between two ends and remembers it for the next call. A root found by secants is the last point at
      * which the function was evaluated.

@@ -1,9 +1,10 @@
 package throwline.section;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 
-/** The curves of an airfoil at one measured deflection over Reynolds number. Immutable. */
+/** The curves of an airfoil at one measured deflection over Reynolds number. Safe for several threads. */
 final class CleanPolars {
 
     /**
@@ -27,6 +28,9 @@ final class CleanPolars {
     private final Airfoil airfoil;
     private final List<LiftStation> lifts;
     private final List<DragStation> drags;
+
+    /** What was asked for last: a search for an elevator asks for one Reynolds number again and again. */
+    private volatile Optional<Known> last = Optional.empty();
 
     private CleanPolars(Airfoil airfoil, List<LiftStation> lifts, List<DragStation> drags) {
         this.airfoil = airfoil;
@@ -67,10 +71,17 @@ final class CleanPolars {
         return DoubleStream.concat(DoubleStream.of(measured), moved);
     }
 
+    private record Known(double reynolds, CleanCurve curve) {}
+
     /** The curve at a Reynolds number. */
     CleanCurve at(double reynolds) {
-        LiftStation lift = liftAt(airfoil, lifts, reynolds);
-        return new CleanCurve(lift, dragAt(reynolds), basis(reynolds));
+        Optional<Known> known = last;
+        if (known.isPresent() && known.get().reynolds == reynolds) {
+            return known.get().curve;
+        }
+        CleanCurve curve = new CleanCurve(liftAt(airfoil, lifts, reynolds), dragAt(reynolds), basis(reynolds));
+        last = Optional.of(new Known(reynolds, curve));
+        return curve;
     }
 
     private static LiftStation liftAt(Airfoil airfoil, List<LiftStation> lifts, double reynolds) {

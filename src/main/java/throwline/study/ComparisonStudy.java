@@ -164,7 +164,7 @@ public final class ComparisonStudy {
                 return result;
             }
             PerturbedRun trial = new PerturbedRun(airframe, airfoils, sections, pack, setUp);
-            return LikelyBands.of(trial, unknowns.in(setUp)).widened(result);
+            return LikelyBands.of(trial, unknowns.in(setUp), result).widened(result);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
@@ -140,7 +141,8 @@ public final class FlyStudy {
             SetUpResult own = answer.of(flight, ladder, pack, stall.get(), approach, there);
             LikelyBands likely = LikelyBands.of(
                     new PerturbedRun(airframe, airfoils, sections, pack, setUp),
-                    new InputUncertainties(model, airfoils).in(setUp));
+                    new InputUncertainties(model, airfoils).in(setUp),
+                    own);
             SetUpResult glance = afterFlights.apply(likely.widened(own));
             return new FlyResult(
                     model,
@@ -304,15 +306,17 @@ public final class FlyStudy {
                     .filter(s -> s instanceof Stick.Roll && s.worksIn(setUp))
                     .map(s -> (Stick.Roll) s)
                     .findFirst();
-            List<RollPoint> points = new ArrayList<>();
-            for (int k = 0; k < ROLL_SPEEDS && first.isPresent(); k++) {
-                double ratio = 1.05 + (FASTEST_ROLL - 1.05) * k / (ROLL_SPEEDS - 1);
-                flight.descent(pack, stall, ratio * stall.speed())
-                        .steady()
-                        .ifPresent(a -> flight.roll(first.get(), pack, a)
-                                .ifPresent(r -> points.add(new RollPoint(a.speed(), r.rate()))));
+            if (first.isEmpty()) {
+                return List.of();
             }
-            return points;
+            List<Double> speeds = IntStream.range(0, ROLL_SPEEDS)
+                    .mapToObj(k -> stall.speed() * (1.05 + (FASTEST_ROLL - 1.05) * k / (ROLL_SPEEDS - 1)))
+                    .toList();
+            return flight.descents(pack, stall, speeds).stream()
+                    .flatMap(descent -> descent.steady().stream())
+                    .flatMap(a -> flight.roll(first.get(), pack, a).stream()
+                            .map(roll -> new RollPoint(a.speed(), roll.rate())))
+                    .toList();
         }
     }
 }

@@ -50,25 +50,35 @@ final class LikelyBands {
         this.below = below;
     }
 
-    /** Flies the trials, on all processors. */
-    static LikelyBands of(PerturbedRun trial, List<InputUncertainty> unknowns) {
-        List<double[]> flown = IntStream.rangeClosed(0, 2 * unknowns.size())
+    /** Flies the trials, on all processors; what comes out with nothing off is known from the result. */
+    static LikelyBands of(PerturbedRun trial, List<InputUncertainty> unknowns, SetUpResult result) {
+        return of(trial, unknowns, middle(result));
+    }
+
+    /** The numbers of {@link PerturbedRun#fly} with nothing off, from the result that they are of. */
+    static double[] middle(SetUpResult result) {
+        return IntStream.range(0, PerturbedRun.ROLLS + result.rollRates().size())
+                .mapToDouble(
+                        number -> headline(result, number) instanceof Headline.Known known ? known.value() : Double.NaN)
+                .toArray();
+    }
+
+    /** The same from the numbers of {@link PerturbedRun#fly} with nothing off. */
+    static LikelyBands of(PerturbedRun trial, List<InputUncertainty> unknowns, double[] middle) {
+        List<double[]> flown = IntStream.range(0, 2 * unknowns.size())
                 .parallel()
                 .mapToObj(i -> {
-                    if (i == 0) {
-                        return trial.fly(Map.of());
-                    }
-                    InputUncertainty unknown = unknowns.get((i - 1) / 2);
-                    return trial.fly(Map.of(unknown, i % 2 == 1 ? unknown.size() : -unknown.size()));
+                    InputUncertainty unknown = unknowns.get(i / 2);
+                    return trial.fly(Map.of(unknown, i % 2 == 0 ? unknown.size() : -unknown.size()));
                 })
                 .toList();
         List<double[]> above = new ArrayList<>();
         List<double[]> below = new ArrayList<>();
         for (int k = 0; k < unknowns.size(); k++) {
-            above.add(flown.get(1 + 2 * k));
-            below.add(flown.get(2 + 2 * k));
+            above.add(flown.get(2 * k));
+            below.add(flown.get(1 + 2 * k));
         }
-        return new LikelyBands(unknowns, flown.get(0), above, below);
+        return new LikelyBands(unknowns, middle, above, below);
     }
 
     /** How far a number moves with an unknown off by so many times its size; none where a trial has no number. */

@@ -257,24 +257,20 @@ final class SetUpAnswer {
 
     /** Steady descents from just above the stall up, at the rungs of a ladder of speeds that packs and set-ups share. */
     private List<SpeedPoint> sweep(Flight flight, Pack pack, Stall stall) {
-        List<SpeedPoint> points = new ArrayList<>();
-        addPoint(points, flight.descent(pack, stall, SLOWEST * stall.speed()));
+        List<Double> speeds = new ArrayList<>(List.of(SLOWEST * stall.speed()));
         int first = (int) Math.ceil(Math.log(SLOWEST * stall.speed()) / Math.log(RUNG) + 0.25);
         for (int k = first; Math.pow(RUNG, k) < FASTEST * stall.speed(); k++) {
-            addPoint(points, flight.descent(pack, stall, Math.pow(RUNG, k)));
+            speeds.add(Math.pow(RUNG, k));
         }
-        return points;
+        return flight.descents(pack, stall, speeds).stream()
+                .flatMap(descent -> descent.steady().stream())
+                .map(SetUpAnswer::point)
+                .toList();
     }
 
-    private static void addPoint(List<SpeedPoint> points, Descent descent) {
-        descent.steady()
-                .ifPresent(a -> points.add(new SpeedPoint(
-                        a.speed(),
-                        a.descentAngle(),
-                        a.speed() * Math.sin(a.descentAngle()),
-                        a.lift(),
-                        a.drag(),
-                        a.elevator())));
+    private static SpeedPoint point(Attitude a) {
+        return new SpeedPoint(
+                a.speed(), a.descentAngle(), a.speed() * Math.sin(a.descentAngle()), a.lift(), a.drag(), a.elevator());
     }
 
     /** The flattest point of the sweep; its neighbours differ by a few per cent in speed and far less in angle. */

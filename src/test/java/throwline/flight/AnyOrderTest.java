@@ -1,6 +1,7 @@
 package throwline.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import throwline.input.ModelFile;
@@ -38,6 +40,12 @@ class AnyOrderTest {
                     "descent " + times,
                     f -> text(f.descent(pack, stall, times * stall.speed()).attitude()));
         }
+        all.put(
+                "descents",
+                f -> f.descents(pack, stall, speeds(stall)).stream()
+                        .map(descent -> text(descent.attitude()))
+                        .toList()
+                        .toString());
         all.put("straight down", f -> f.noseDownSpeed(pack, stall).toString());
         all.put("turn", f -> f.turn(pack, stall, 0.7).map(TurnStall::speed).toString());
         Attitude steady = stall.attitude();
@@ -56,6 +64,41 @@ class AnyOrderTest {
                 "standing",
                 f -> f.standing(pack, stall, 20, Optional.of(steady), 1).toString());
         return all;
+    }
+
+    private static List<Double> speeds(Stall stall) {
+        return Stream.of(1.02, 1.1, 1.3, 1.6, 2.0, 2.5)
+                .map(times -> times * stall.speed())
+                .toList();
+    }
+
+    /** Several speeds asked together are those asked one by one, to the tolerances of angle and elevator. */
+    @ParameterizedTest
+    @CsvSource({"orchard, 0", "orchard, 3", "ridgeline, 1", "saltmarsh, 2"})
+    void descentsTogetherAreDescentsAlone(String name, int setUp) {
+        ReadModel.Project project = (ReadModel.Project) ModelFile.read(Path.of("examples", name + ".yaml"), AIRFOILS);
+        Model model = project.model();
+        Flight flight = new Flight(
+                new Airframe(model, AIRFOILS, new MeasuredSections()),
+                model.setUps().get(setUp));
+        Pack pack = model.packs().get(0);
+        Stall stall = flight.stall(pack).orElseThrow();
+        List<Double> speeds = speeds(stall);
+        List<Descent> together = flight.descents(pack, stall, speeds);
+        assertThat(together).hasSameSizeAs(speeds);
+        assertThat(together).filteredOn(descent -> descent.steady().isPresent()).hasSizeGreaterThan(3);
+        for (int k = 0; k < speeds.size(); k++) {
+            Descent alone = flight.descent(pack, stall, speeds.get(k));
+            assertThat(together.get(k).outcome()).isEqualTo(alone.outcome());
+            assertThat(together.get(k).attitude().map(Attitude::speed))
+                    .isEqualTo(alone.attitude().map(Attitude::speed));
+            if (alone.steady().isPresent()) {
+                Attitude expected = alone.steady().get();
+                Attitude found = together.get(k).steady().orElseThrow();
+                assertThat(found.alpha()).isCloseTo(expected.alpha(), within(1e-5));
+                assertThat(found.elevator()).isCloseTo(expected.elevator(), within(1e-4));
+            }
+        }
     }
 
     private static String text(Optional<Attitude> attitude) {

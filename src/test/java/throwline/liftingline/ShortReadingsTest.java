@@ -6,9 +6,13 @@ import static org.assertj.core.data.Offset.offset;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import throwline.section.HullPiece;
 import throwline.section.SectionCurve;
 
 /** What is read in a shorter way is what the direct one gives (property: nothing but the way differs). */
@@ -118,6 +122,53 @@ class ShortReadingsTest {
         for (int i = 0; i < size; i++) {
             assertThat(product[i]).isCloseTo(DominantSystem.dot(rows[i], vector, 0, size), offset(1e-14));
         }
+    }
+
+    /** Against a general library (Commons Math), for matrices that are dominant by rows. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 8, 41})
+    void factorsByColumnsSolveAsALibraryDoes(int size) {
+        Random random = new Random(size);
+        double[][] rows = new double[size][];
+        DominantSystem system = new DominantSystem(size);
+        for (int i = 0; i < size; i++) {
+            rows[i] = random.doubles(size, -1, 0).toArray();
+            rows[i][i] = 1.0 + size;
+            for (int j = 0; j < size; j++) {
+                system.column(j)[i] = rows[i][j];
+            }
+        }
+        double[] side = random.doubles(size, -1, 1).toArray();
+        double[] library = new LUDecomposition(new Array2DRowRealMatrix(rows))
+                .getSolver()
+                .solve(new ArrayRealVector(side))
+                .toArray();
+        system.factor();
+        system.solve(side);
+        for (int i = 0; i < size; i++) {
+            assertThat(side[i]).isCloseTo(library[i], offset(1e-14));
+        }
+    }
+
+    /** A stretch of a hull that was kept says what the curve says, wherever it holds. */
+    @Test
+    void keptStretchesAreTheHull() {
+        int read = 0;
+        for (SectionCurve curve : wing.curves(FLAP, 0.2, -0.25)) {
+            for (SectionCurve any : List.of(curve, new BlownCurve(curve, 0.8, 0.3))) {
+                HullPiece piece = new HullPiece();
+                for (double alpha = -1.7; alpha < 1.7; alpha += 0.0013) {
+                    if (piece.holds(alpha)) {
+                        read++;
+                    } else {
+                        any.risingPiece(alpha, piece);
+                    }
+                    assertThat(piece.value(alpha)).isCloseTo(any.risingLift(alpha), offset(1e-12));
+                    assertThat(piece.slope(alpha)).isCloseTo(any.risingLiftSlope(alpha), offset(1e-9));
+                }
+            }
+        }
+        assertThat(read).isPositive();
     }
 
     /** Curves that share what others made are those made alone. */

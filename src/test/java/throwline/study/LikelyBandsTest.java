@@ -62,11 +62,21 @@ class LikelyBandsTest {
     void weightMovesTheStallByItsRoot() throws IOException {
         Model model = orchard("clark-y-b");
         List<InputUncertainty> unknowns = unknowns(model);
-        LikelyBands bands = LikelyBands.of(trial(model), unknowns);
+        LikelyBands bands = LikelyBands.of(trial(model), unknowns, trial(model).fly(Map.of()));
         double stall = trial(model).fly(Map.of())[PerturbedRun.STALL];
         assertThat(unknowns.get(0).kind()).isEqualTo(InputUncertainty.Kind.WEIGHT);
         assertThat(bands.answer(PerturbedRun.STALL, 0, 1) / stall).isCloseTo(0.005, within(0.001));
         assertThat(bands.answer(PerturbedRun.STALL, 0, -1)).isNegative();
+    }
+
+    /** The middle of the trials is the answer itself. */
+    @Test
+    void withNothingOffTheTrialIsTheResult() throws IOException {
+        Model model = orchard("clark-y-b");
+        double[] trial = trial(model).fly(Map.of());
+        SetUpResult result = fly(model).glance();
+        assertThat(LikelyBands.middle(result)).containsExactly(trial, within(1e-12));
+        assertThat(trial).hasSizeGreaterThan(PerturbedRun.ROLLS).doesNotContain(Double.NaN);
     }
 
     /** What trials one by one say together is what flying all errors at once gives, to a tenth of their spread. */
@@ -75,7 +85,7 @@ class LikelyBandsTest {
         Model model = orchard("flat bottom 12 %");
         List<InputUncertainty> unknowns = unknowns(model);
         PerturbedRun trial = trial(model);
-        LikelyBands bands = LikelyBands.of(trial, unknowns);
+        LikelyBands bands = LikelyBands.of(trial, unknowns, trial.fly(Map.of()));
         double[] middle = trial.fly(Map.of());
         RandomGenerator random = new Well19937c(3);
         double[] square = new double[middle.length];
