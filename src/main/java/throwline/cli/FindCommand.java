@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import throwline.input.ReadFlights;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.report.ReportFile;
@@ -24,6 +25,7 @@ import throwline.report.document.Document;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
+import throwline.study.FindAfterFlights;
 import throwline.study.FindQuestion;
 import throwline.study.FindRefusal;
 import throwline.study.FindResult;
@@ -44,6 +46,9 @@ final class FindCommand implements Callable<Integer> {
 
     @Mixin
     private WantOptions wants = new WantOptions();
+
+    @Mixin
+    private FlightsOption flights = new FlightsOption();
 
     @Mixin
     private PackOption pack = new PackOption();
@@ -85,7 +90,14 @@ final class FindCommand implements Callable<Integer> {
             throw new WrongInput(sentences.say(note));
         });
         context.terminal().progress(context.words().say("cli.find.working", read.name()));
-        FindResult result = new FindStudy(new MeasuredSections(), Bands.load()).find(read, library, question);
+        Optional<ReadFlights.Notes> flown = flights.read(context, model.file(), read);
+        FindAfterFlights.Found answered = flown.map(notes -> new FindAfterFlights(
+                                new MeasuredSections(), Bands.load(), read, library, notes.notes(), notes.logs())
+                        .find(question))
+                .orElseGet(() -> new FindAfterFlights.Found(
+                        new FindStudy(new MeasuredSections(), Bands.load()).find(read, library, question),
+                        Optional.empty()));
+        FindResult result = answered.result();
         FoundModel found = new FoundModel(context, model.fileName(project), project, result, library);
         List<String> written = new ArrayList<>();
         Optional.ofNullable(sheetFolder)
@@ -102,9 +114,10 @@ final class FindCommand implements Callable<Integer> {
                                                 library,
                                                 result.pack(),
                                                 earlier,
-                                                plain -> Optional.empty()))));
+                                                plain -> flights.learn(context, model.file(), plain, library)))));
         Document document = FindDocument.of(
                 result,
+                answered.learnt(),
                 () -> new FindCharts(context.words()),
                 new Block.Enclosed(model.fileName(project), project.text()));
         folder.write(context, () -> files(project, result, document));
@@ -113,7 +126,7 @@ final class FindCommand implements Callable<Integer> {
         form.answer(
                 context,
                 project.display(),
-                () -> new FindJson(new Sentences(context.words(), Display.metric())).write(result),
+                () -> new FindJson(new Sentences(context.words(), Display.metric())).write(result, answered.learnt()),
                 document);
         written.forEach(context.terminal()::message);
         return ExitCode.of(result.isMet());

@@ -33,11 +33,21 @@ final class FlightsOption {
      * @throws WrongInput with all problems of the file of flights
      */
     Optional<Lessons> learn(Context context, String file, Comparison known, AirfoilLibrary library) {
-        if (!areThere(file)) {
-            return Optional.empty();
-        }
-        ReadFlights.Notes read = notes(context, kept(context, Path.of(file)).orElseThrow(), known.model());
-        return new LearnStudy(new MeasuredSections(), Bands.load()).learn(known, library, read.notes(), read.logs());
+        return read(context, file, known.model())
+                .flatMap(read -> new LearnStudy(new MeasuredSections(), Bands.load())
+                        .learn(known, library, read.notes(), read.logs()));
+    }
+
+    /**
+     * The flights of a model that an answer is to use.
+     *
+     * @return empty where there are none, or they are not wanted
+     * @throws WrongInput with all problems of them
+     */
+    Optional<ReadFlights.Notes> read(Context context, String file, Model model) {
+        return areThere(file)
+                ? kept(context, Path.of(file)).map(kept -> notes(context, kept, model))
+                : Optional.empty();
     }
 
     /** Whether there are flights of a model that an answer is to use. */

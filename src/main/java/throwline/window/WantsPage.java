@@ -178,6 +178,7 @@ final class WantsPage implements Page {
         state.setText(desk.say(result.isMet() ? "window.wants.met" : any ? "window.wants.near" : "window.wants.none"));
         answer.show(FindDocument.of(
                 result,
+                Optional.empty(),
                 () -> new FindCharts(desk.words()),
                 new Block.Enclosed(open.fileName(), open.project().text())));
         changed();

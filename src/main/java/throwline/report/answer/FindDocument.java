@@ -3,6 +3,7 @@ package throwline.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import throwline.report.chart.FindCharts;
@@ -19,6 +20,7 @@ import throwline.report.document.Value;
 import throwline.sizing.Limit;
 import throwline.study.FindResult;
 import throwline.study.Headline;
+import throwline.study.Learnt;
 import throwline.study.SetUpResult;
 import throwline.words.Message;
 
@@ -31,10 +33,12 @@ public final class FindDocument {
      * The document.
      *
      * @param result what was found
+     * @param learnt what flights told; empty where they put nothing right
      * @param charts draw its pictures
      * @param file the model file
      */
-    public static Document of(FindResult result, Supplier<FindCharts> charts, Block.Enclosed file) {
+    public static Document of(
+            FindResult result, Optional<Learnt> learnt, Supplier<FindCharts> charts, Block.Enclosed file) {
         List<Section> found = new ArrayList<>();
         result.setUp().ifPresent(answer -> found.add(new FoundSetUpSection(result, answer).section()));
         FoundRollSection rolls = new FoundRollSection(result.model());
@@ -59,10 +63,12 @@ public final class FindDocument {
         Sections.add(blocks, "row.section.notes", notes(result));
         blocks.addAll(Sections.closing());
         blocks.add(file);
-        return new Document(
-                Text.say("find.title", result.model().name()),
-                List.of(Flown.packLine(result.pack()), Text.say("find.air")),
-                blocks);
+        List<Text> under = new ArrayList<>(List.of(Flown.packLine(result.pack()), Text.say("find.air")));
+        learnt.ifPresent(l -> {
+            under.add(LearntNotes.onTop(l));
+            under.add(Text.say("find.learnt"));
+        });
+        return new Document(Text.say("find.title", result.model().name()), under, blocks);
     }
 
     /** The same rows as a comparison of set-ups. */

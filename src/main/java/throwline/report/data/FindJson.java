@@ -3,6 +3,7 @@ package throwline.report.data;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Stick;
 import throwline.model.Surface;
@@ -21,6 +22,7 @@ import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.ThrowBand;
 import throwline.study.FindResult.TrimFound;
+import throwline.study.Learnt;
 import throwline.units.Dimension;
 import throwline.words.Message;
 
@@ -40,10 +42,16 @@ public final class FindJson {
 
     /** The document. */
     public String write(FindResult result) {
+        return write(result, Optional.empty());
+    }
+
+    /** The same with what flights told. */
+    public String write(FindResult result, Optional<Learnt> learnt) {
         JsonWriter json = new JsonWriter();
         json.object();
         json.key("format").value("find/1");
         json.key("model").value(result.model().name());
+        LearnJson.flights(json, learnt);
         json.key("pack").shortObject();
         json.key("name").value(result.pack().name());
         json.key("weight").value(result.pack().mass());

@@ -52,7 +52,10 @@ public final class Answers {
 
     public static Document find(FindResult result) {
         return FindDocument.of(
-                result, () -> new FindCharts(WORDS), new Block.Enclosed("orchard.yaml", "throwline: 1\n"));
+                result,
+                Optional.empty(),
+                () -> new FindCharts(WORDS),
+                new Block.Enclosed("orchard.yaml", "throwline: 1\n"));
     }
 
     public static Document check(CheckAnswer answer) {

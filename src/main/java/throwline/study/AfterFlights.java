@@ -1,0 +1,191 @@
+package throwline.study;
+
+import java.util.List;
+import java.util.Optional;
+import throwline.sizing.CandidateFlight;
+import throwline.sizing.FoundSetUp;
+import throwline.sizing.FoundThrow;
+import throwline.sizing.RollHelp;
+import throwline.sizing.SetUpWants;
+import throwline.sizing.SetUpWants.WantedDescent;
+import throwline.sizing.SetUpWants.WantedRoll;
+import throwline.study.FindResult.HelpFound;
+import throwline.study.FindResult.RollFound;
+import throwline.study.FindResult.SetUpFound;
+import throwline.study.HeadlineNumbers.RollRate;
+
+/**
+ * What flights did to the numbers of a set-up, as factors, and the same done to what a search found. Methods manual 21.7.
+ *
+ * @param stall factor on the stall speed
+ * @param descent factor on the descent angle
+ * @param roll factor on roll rates
+ * @param elevator what the elevator change became greater by, rad
+ * @param learnt the set-up's numbers after the flights
+ */
+record AfterFlights(double stall, double descent, double roll, double elevator, SetUpResult learnt) {
+
+    /** Nothing comes down more steeply than straight. */
+    private static final double STRAIGHT_DOWN = Math.PI / 2;
+
+    static AfterFlights of(SetUpResult learnt) {
+        double change = known(learnt.elevatorChange())
+                .flatMap(k -> k.learnt().map(old -> k.value() - old.value()))
+                .orElse(0.0);
+        Optional<Headline> roll =
+                learnt.rollRates().stream().map(RollRate::rate).findFirst();
+        return new AfterFlights(
+                factor(learnt.stallSpeed()),
+                factor(learnt.descentAngle()),
+                roll.map(AfterFlights::factor).orElse(1.0),
+                change,
+                learnt);
+    }
+
+    private static Optional<Headline.Known> known(Headline headline) {
+        return headline instanceof Headline.Known known ? Optional.of(known) : Optional.empty();
+    }
+
+    private static double factor(Headline headline) {
+        return known(headline)
+                .flatMap(k -> k.learnt()
+                        .filter(old -> old.value() > 0 && k.value() > 0)
+                        .map(old -> k.value() / old.value()))
+                .orElse(1.0);
+    }
+
+    /** What must be wanted of the prediction, so that after the flights it is what was wanted. */
+    SetUpWants predicted(SetUpWants wants) {
+        return new SetUpWants(
+                wants.stallSpeed().map(v -> v / stall),
+                wants.descent().map(d -> new WantedDescent(Math.min(STRAIGHT_DOWN, d.angle() / descent), d.speed())),
+                wants.roll().map(this::predicted));
+    }
+
+    WantedRoll predicted(WantedRoll wanted) {
+        return new WantedRoll(wanted.rate() / roll, wanted.speed());
+    }
+
+    SetUpFound after(SetUpFound found) {
+        return new SetUpFound(
+                after(found.found()),
+                banded(found.stallSpeed(), stall, learnt.stallSpeed()),
+                found.descentAngle().map(angle -> banded(angle, descent, learnt.descentAngle())),
+                found.elevatorChange().map(this::changed),
+                found.throwBand());
+    }
+
+    RollFound after(RollFound found) {
+        return new RollFound(found.in(), found.found().map(this::after), rolling(found.rate()));
+    }
+
+    HelpFound after(HelpFound found) {
+        return new HelpFound(
+                found.in(),
+                found.helped(),
+                found.help()
+                        .map(h -> new RollHelp(
+                                h.speed(),
+                                h.points().stream().map(this::after).toList(),
+                                after(h.best()),
+                                h.stoppedBy())),
+                rolling(found.without()),
+                rolling(found.with()));
+    }
+
+    private Headline rolling(Headline rate) {
+        return banded(
+                rate,
+                roll,
+                learnt.rollRates().stream().map(RollRate::rate).findFirst().orElse(rate));
+    }
+
+    /** The number times the factor, with the band that the same number of the set-up has after the flights. */
+    private static Headline banded(Headline before, double factor, Headline like) {
+        Optional<Headline.Known> number = known(before);
+        Optional<Headline.Known> after = known(like).filter(k -> k.learnt().isPresent() && k.value() > 0);
+        if (number.isEmpty() || after.isEmpty()) {
+            return before;
+        }
+        double value = number.get().value() * factor;
+        double low = after.get().low() / after.get().value();
+        double high = after.get().high() / after.get().value();
+        return new Headline.Known(
+                value,
+                value * low,
+                value * high,
+                after.get().basis(),
+                number.get().shared());
+    }
+
+    private Headline changed(Headline before) {
+        return known(before)
+                .<Headline>map(k -> new Headline.Known(
+                        k.value() + elevator, k.low() + elevator, k.high() + elevator, k.basis(), k.shared()))
+                .orElse(before);
+    }
+
+    private FoundSetUp after(FoundSetUp found) {
+        return new FoundSetUp(
+                after(found.trial()),
+                found.met(),
+                found.why(),
+                after(found.least()),
+                after(found.most()),
+                found.stoppedBy(),
+                found.oneDegree().stream()
+                        .map(one -> new FoundSetUp.OneDegree(
+                                one.flaps(),
+                                one.step(),
+                                stall * one.stallSpeed(),
+                                one.angle().map(a -> descent * a)))
+                        .toList(),
+                found.line().stream().map(this::after).toList(),
+                found.lineIsFlaps(),
+                found.rollAtStops().map(r -> roll * r),
+                found.flights());
+    }
+
+    private CandidateFlight after(CandidateFlight trial) {
+        return new CandidateFlight(
+                trial.flap(),
+                trial.aileron(),
+                trial.setUp(),
+                trial.stall()
+                        .map(s -> new CandidateFlight.StallSpeeds(
+                                stall * s.speed(), stall * s.onset(), stall * s.plateau(), s.elevatorLimited())),
+                Math.min(STRAIGHT_DOWN, descent * trial.angle()),
+                trial.elevator(),
+                trial.fault());
+    }
+
+    private FoundThrow after(FoundThrow found) {
+        return new FoundThrow(
+                found.stick(),
+                roll * found.rate(),
+                found.met(),
+                found.why(),
+                roll * found.rateAtStops(),
+                roll * found.perDegree(),
+                found.yawing(),
+                found.letsGo());
+    }
+
+    private RollHelp.Point after(RollHelp.Point point) {
+        return new RollHelp.Point(point.flapUp(), point.flapDown(), roll * point.rate(), point.yawing());
+    }
+
+    /** The numbers of the reference and of the set-up that was found, after the flights. */
+    static Comparison flown(Comparison before, Learnt learnt) {
+        List<Comparison.PackResult> packs = before.packs().stream()
+                .map(pack -> new Comparison.PackResult(
+                        pack.pack(),
+                        pack.setUps().stream()
+                                .map(r -> learnt.after(
+                                                pack.pack().name(), r.setUp().name())
+                                        .orElse(r))
+                                .toList()))
+                .toList();
+        return new Comparison(before.model(), before.density(), packs, before.warnings());
+    }
+}
