@@ -21,6 +21,7 @@ import throwline.report.chart.Charts;
 import throwline.report.document.Block;
 import throwline.report.document.Comparison;
 import throwline.report.document.Figures;
+import throwline.study.Learnt;
 import throwline.window.session.Session;
 
 /** All set-ups side by side: the table, and every chart. */
@@ -31,6 +32,7 @@ final class ComparePage implements Page {
 
     private final Desk desk;
     private final Session session;
+    private final Flights flights;
     private final Figures figures;
     private final DocumentPane text;
     private final Column charts = new Column(10);
@@ -41,13 +43,18 @@ final class ComparePage implements Page {
     private Optional<Asked> shown = Optional.empty();
     private Optional<Compared> found = Optional.empty();
 
-    private record Asked(Model model, Pack pack) {}
+    private record Asked(Model model, Pack pack, Optional<Learnt> learnt) {
+        static Asked of(Session session, Flights flights) {
+            return new Asked(session.model(), session.pack(), flights.of(session.model()));
+        }
+    }
 
     private record Ready(Compared compared, List<HandView.Shot> shots) {}
 
     ComparePage(Desk desk, Session session, Figures figures, Program program) {
         this.desk = desk;
         this.session = session;
+        flights = program.flights();
         this.figures = figures;
         text = new DocumentPane(desk, figures);
         timer = new Timer(REST, e -> begin(program.ink()));
@@ -73,7 +80,7 @@ final class ComparePage implements Page {
 
     @Override
     public void entered() {
-        Optional<Asked> wanted = Optional.of(new Asked(session.model(), session.pack()));
+        Optional<Asked> wanted = Optional.of(Asked.of(session, flights));
         if (!session.isHeld() && !wanted.equals(shown)) {
             state.setText(desk.say("window.working"));
             timer.restart();
@@ -81,8 +88,8 @@ final class ComparePage implements Page {
     }
 
     private void begin(Ink ink) {
-        Asked asked = new Asked(session.model(), session.pack());
-        Compared.Task task = Compared.Task.of(desk.words(), session, false);
+        Asked asked = Asked.of(session, flights);
+        Compared.Task task = Compared.Task.of(desk.words(), session, asked.learnt(), false);
         work.begin(
                 () -> {
                     Compared compared = task.run();
@@ -107,18 +114,21 @@ final class ComparePage implements Page {
                 desk.say("window.compare.of", asked.model().name(), asked.pack().name()));
         text.show(ready.compared().document());
         charts.removeAll();
-        ready.shots().forEach(shot -> {
-            PictureView picture = new PictureView();
-            picture.show(shot);
-            JLabel title = Look.bold(new JLabel(Sentence.broken(shot.title())));
-            charts.add(title);
-            charts.add(picture);
-            JLabel caption = new JLabel(Sentence.broken(String.join(" ", shot.caption())));
-            caption.setForeground(Look.quiet());
-            charts.add(caption);
-        });
+        ready.shots().forEach(shot -> add(charts, shot));
         charts.revalidate();
         charts.repaint();
+    }
+
+    /** A picture with its title above and its caption below. */
+    static void add(Column charts, HandView.Shot shot) {
+        PictureView picture = new PictureView();
+        picture.show(shot);
+        JLabel title = Look.bold(new JLabel(Sentence.broken(shot.title())));
+        charts.add(title);
+        charts.add(picture);
+        JLabel caption = new JLabel(Sentence.broken(String.join(" ", shot.caption())));
+        caption.setForeground(Look.quiet());
+        charts.add(caption);
     }
 
     private void copy() {

@@ -13,6 +13,7 @@ import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
+import throwline.study.Learnt;
 import throwline.window.session.ModelDocument;
 import throwline.window.session.Session;
 import throwline.words.Words;
@@ -23,8 +24,9 @@ import throwline.words.Words;
  * @param comparison the result
  * @param document what is said of it
  * @param page in whose units
+ * @param learnt what flights told of it; empty where they are not used
  */
-record Compared(Comparison comparison, Document document, Page page) {
+record Compared(Comparison comparison, Document document, Page page, Optional<Learnt> learnt) {
 
     private static final int COLUMNS = 100;
 
@@ -34,25 +36,41 @@ record Compared(Comparison comparison, Document document, Page page) {
      * @param words the sentences
      * @param open the model with what it rests on
      * @param packs first the one that is looked at
+     * @param learnt what flights told of it; empty where they are not used
      */
-    record Task(Words words, Open open, List<Pack> packs) {
+    record Task(Words words, Open open, List<Pack> packs, Optional<Learnt> learnt) {
 
-        static Task of(Words words, Session session, boolean allPacks) {
+        static Task of(Words words, Session session, Optional<Learnt> learnt, boolean allPacks) {
             List<Pack> packs = allPacks
                     ? java.util.stream.Stream.concat(
                                     java.util.stream.Stream.of(session.pack()),
                                     session.model().packs().stream().filter(p -> !p.equals(session.pack())))
                             .toList()
                     : List.of(session.pack());
-            return new Task(words, Open.of(session), packs);
+            return new Task(words, Open.of(session), packs, learnt);
+        }
+
+        /** Without flights. */
+        Comparison compared() {
+            return new ComparisonStudy(new MeasuredSections(), Bands.load())
+                    .compare(open.project().model(), open.airfoils(), packs);
+        }
+
+        /** The numbers after the flights, of the packs that are wanted. */
+        private Comparison after(Learnt told) {
+            Comparison all = told.after();
+            List<Comparison.PackResult> wanted = packs.stream()
+                    .flatMap(pack ->
+                            all.packs().stream().filter(each -> each.pack().equals(pack)))
+                    .toList();
+            return new Comparison(all.model(), all.density(), wanted, all.warnings());
         }
 
         Compared run() {
-            Comparison found = new ComparisonStudy(new MeasuredSections(), Bands.load())
-                    .compare(open.project().model(), open.airfoils(), packs);
+            Comparison found = learnt.map(this::after).orElseGet(this::compared);
             Page page = Page.of(COLUMNS, true, false, open.project().display());
             CompareAnswer answer = new CompareAnswer(
-                    found, open.project().assumed(), open.project().notes());
+                    found, open.project().assumed(), open.project().notes(), learnt);
             Document document = CompareDocument.of(
                     List.of(new CompareDocument.Compared(
                             answer,
@@ -61,7 +79,7 @@ record Compared(Comparison comparison, Document document, Page page) {
                             open.project().text())),
                     () -> new Charts(words, page.besideSpeed()),
                     new Figures(page, words));
-            return new Compared(found, document, page);
+            return new Compared(found, document, page, learnt);
         }
     }
 

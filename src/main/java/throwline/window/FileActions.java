@@ -1,18 +1,25 @@
 package throwline.window;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import throwline.input.FlightInterview;
 import throwline.input.Interview;
 import throwline.input.NewModelFile;
 import throwline.input.PackedAirfoils;
+import throwline.input.Problem;
+import throwline.window.session.FlightNotebook;
 import throwline.window.session.KeptAnswers;
 import throwline.window.session.SafeFile;
 import throwline.window.session.Session;
+import throwline.words.Message;
 
 /** What a person does with files; nothing is written over unasked. */
 final class FileActions {
@@ -72,6 +79,48 @@ final class FileActions {
                 desk.say("window.new.resume.on"),
                 desk.say("window.new.resume.anew"));
         return way == 1 ? Map.of() : answers;
+    }
+
+    /** Asks what was noticed in a flight, and writes it behind the others. */
+    void noteFlight() {
+        Optional<Session> open = program.session();
+        Optional<Path> place = open.flatMap(session -> session.document().place());
+        if (place.isEmpty()) {
+            desk.tell(frame, desk.say("window.flights.save-first"));
+            return;
+        }
+        Session session = open.orElseThrow();
+        if (session.document().isUnsaved() && !mayNote(session)) {
+            return;
+        }
+        FlightNotebook book = new FlightNotebook(place.get(), program.disk());
+        List<Problem> problems = book.problems(session.model());
+        if (!problems.isEmpty()) {
+            desk.tell(frame, problems.get(0).say(desk.words()));
+            return;
+        }
+        FlightInterview interview = InterviewDialog.note(
+                desk,
+                frame,
+                session.model(),
+                LocalDate.now(ZoneId.systemDefault()).toString());
+        if (interview.next().isPresent() || interview.isEmpty()) {
+            return;
+        }
+        Optional<Message> refused = book.append(interview);
+        refused.ifPresent(why -> desk.tell(frame, session.say(why)));
+        program.ask();
+        program.window().changed();
+    }
+
+    /** Flights belong to the model as its file has it. */
+    private boolean mayNote(Session session) {
+        int way = desk.choose(
+                frame,
+                desk.say("window.flights.unsaved", session.model().name()),
+                desk.say("window.file.save"),
+                desk.say("window.cancel"));
+        return way == 0 && save();
     }
 
     private JFileChooser chooser() {

@@ -1,9 +1,12 @@
 package throwline.window;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.report.Page;
 import throwline.report.answer.HandAnswer;
@@ -15,6 +18,7 @@ import throwline.report.document.Figures;
 import throwline.report.document.Role;
 import throwline.report.document.Text;
 import throwline.study.Comparison.PackResult;
+import throwline.study.Learnt;
 import throwline.study.SetUpResult;
 import throwline.units.Display;
 import throwline.window.session.HandComputer;
@@ -28,19 +32,26 @@ final class HandViewMaker {
     private final Words words;
     private final Supplier<Display> display;
     private final Supplier<Ink> ink;
+    private final Function<Model, Optional<Learnt>> flights;
 
     /**
      * @param words the sentences
      * @param display units of the model that is open
      * @param ink how pictures are painted now
+     * @param flights what flights told of a model
      */
-    HandViewMaker(Words words, Supplier<Display> display, Supplier<Ink> ink) {
+    HandViewMaker(
+            Words words, Supplier<Display> display, Supplier<Ink> ink, Function<Model, Optional<Learnt>> flights) {
+        this.flights = flights;
         this.words = words;
         this.display = display;
         this.ink = ink;
     }
 
-    HandView make(HandComputer.Answer answer) {
+    /** Flights were flown with the set-ups as the file has them: where a hand has moved one, they do not count. */
+    HandView make(HandComputer.Answer found) {
+        FlownAnswer flown = FlownAnswer.of(found, flights);
+        HandComputer.Answer answer = flown.answer();
         var question = answer.question();
         String own = answer.now().setUp().name();
         Optional<SetUpResult> against = answer.against()
@@ -60,7 +71,11 @@ final class HandViewMaker {
                 question.number(),
                 answer.now().setUp(),
                 answer.isFinished(),
-                said.inShort().stream().map(each -> said(each, figures)).toList(),
+                Stream.concat(
+                                flown.said(words, figures).stream(),
+                                said.inShort().stream().map(each -> said(each, figures)))
+                        .sorted(Comparator.comparing(each -> !each.danger()))
+                        .toList(),
                 lines(said.rows(), figures, answer.bandsComeLater()),
                 against.map(other -> other.setUp().name()).orElse(""),
                 shots,

@@ -17,18 +17,20 @@ import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import throwline.input.FlightInterview;
 import throwline.input.Interview;
 import throwline.input.Question;
+import throwline.model.Model;
 import throwline.report.Sentences;
 import throwline.units.Display;
 import throwline.words.Message;
 
-/** The questions about an own model, a page each, with a way back. */
+/** Questions about an own model or about a flight, a page each, with a way back. */
 final class InterviewDialog {
 
     private final Desk desk;
-    private final Interview interview;
-    private final Consumer<Map<String, String>> keeper;
+    private final Questions questions;
+    private final String counted;
     private final JDialog dialog;
     private final JPanel place = new JPanel(new BorderLayout());
     private final JLabel wrong = new JLabel(" ");
@@ -37,12 +39,18 @@ final class InterviewDialog {
     private final JTextField typed = new JTextField(24);
     private Optional<ButtonGroup> choices = Optional.empty();
     private boolean complete;
+    private int answered;
 
-    private InterviewDialog(Desk desk, JFrame over, Interview interview, Consumer<Map<String, String>> keeper) {
+    /**
+     * @param stem of the words: the title and what stands above a question
+     * @param answered how many questions were answered at an earlier time
+     */
+    private InterviewDialog(Desk desk, JFrame over, Questions questions, String stem, int answered) {
         this.desk = desk;
-        this.keeper = keeper;
-        this.interview = interview;
-        dialog = new JDialog(over, desk.say("window.new.title"), true);
+        this.questions = questions;
+        this.answered = answered;
+        counted = stem + ".count";
+        dialog = new JDialog(over, desk.say(stem + ".title"), true);
         back = Line.button(desk, "window.new.back", e -> take(Interview.BACK));
         JButton next = Line.button(desk, "window.new.next", e -> take(answer()));
         JPanel content = new JPanel(new BorderLayout(0, 10));
@@ -79,11 +87,53 @@ final class InterviewDialog {
     static Interview ask(Desk desk, JFrame over, Map<String, String> earlier, Consumer<Map<String, String>> keeper) {
         Interview interview = new Interview();
         interview.resume(earlier);
-        InterviewDialog asked = new InterviewDialog(desk, over, interview, keeper);
+        Questions questions = new Questions() {
+            @Override
+            public Optional<Asked> next() {
+                return interview.next().map(question -> new Asked(desk.say(question.sentence()), question));
+            }
+
+            @Override
+            public Optional<Message> answer(String text) {
+                Optional<Message> refused = interview.answer(text);
+                keeper.accept(interview.answers());
+                return refused;
+            }
+        };
+        open(new InterviewDialog(
+                desk, over, questions, "window.new", interview.answers().size()));
+        return interview;
+    }
+
+    /**
+     * Asks what was noticed in a flight.
+     *
+     * @param today what an empty answer to the first question means
+     * @return the interview; all questions are answered where {@link FlightInterview#next} is empty
+     */
+    static FlightInterview note(Desk desk, JFrame over, Model model, String today) {
+        FlightInterview interview = new FlightInterview(model, today);
+        Questions questions = new Questions() {
+            @Override
+            public Optional<Asked> next() {
+                return interview
+                        .next()
+                        .map(asked -> new Asked(desk.say(asked.sentence(), asked.about()), asked.question()));
+            }
+
+            @Override
+            public Optional<Message> answer(String text) {
+                return interview.answer(text);
+            }
+        };
+        open(new InterviewDialog(desk, over, questions, "window.flights", 0));
+        return interview;
+    }
+
+    private static void open(InterviewDialog asked) {
         if (!asked.complete) {
             asked.dialog.setVisible(true);
         }
-        return interview;
     }
 
     private String answer() {
@@ -93,7 +143,7 @@ final class InterviewDialog {
     }
 
     private void take(String answer) {
-        Optional<Message> refused = interview.answer(answer);
+        Optional<Message> refused = questions.answer(answer);
         if (refused.isPresent()) {
             String why = refused.get().code().equals("input.new.needed")
                     ? desk.say("window.new.needed")
@@ -102,30 +152,31 @@ final class InterviewDialog {
             return;
         }
         wrong.setText(" ");
-        keeper.accept(interview.answers());
+        answered += answer.equals(Interview.BACK) ? -1 : 1;
         show();
     }
 
     private void show() {
-        Optional<Question> question = interview.next();
-        if (question.isEmpty()) {
+        Optional<Questions.Asked> next = questions.next();
+        if (next.isEmpty()) {
             complete = true;
             dialog.dispose();
             return;
         }
-        count.setText(desk.say("window.new.count", interview.answers().size() + 1));
-        back.setEnabled(!interview.answers().isEmpty());
+        Question question = next.get().question();
+        count.setText(desk.say(counted, answered + 1));
+        back.setEnabled(answered > 0);
         place.removeAll();
         Column column = new Column(8);
-        JLabel asked = new JLabel(Sentence.broken(desk.say(question.get().sentence())));
+        JLabel asked = new JLabel(Sentence.broken(next.get().sentence()));
         column.add(asked);
         asked.setLabelFor(typed);
-        answers(column, question.get());
+        answers(column, question);
+        typed.getAccessibleContext().setAccessibleName(next.get().sentence());
         column.add(wrong);
-        if (!question.get().fallback().isEmpty()) {
-            JLabel empty = new JLabel(Sentence.broken(desk.say(
-                    "window.new.empty",
-                    desk.say(question.get().fallback(), question.get().usual()))));
+        if (!question.fallback().isEmpty()) {
+            JLabel empty = new JLabel(
+                    Sentence.broken(desk.say("window.new.empty", desk.say(question.fallback(), question.usual()))));
             empty.setForeground(Look.quiet());
             column.add(empty);
         }
@@ -137,7 +188,6 @@ final class InterviewDialog {
     private void answers(Column column, Question question) {
         List<String> all = question.choices();
         typed.setText("");
-        typed.getAccessibleContext().setAccessibleName(desk.say(question.sentence()));
         if (all.isEmpty()) {
             choices = Optional.empty();
             column.add(new Line(desk).with(typed).far());
@@ -145,12 +195,18 @@ final class InterviewDialog {
             return;
         }
         ButtonGroup group = new ButtonGroup();
-        boolean optional = !question.fallback().isEmpty();
+        boolean usual = !question.fallback().isEmpty() && all.contains(question.usual());
+        boolean optional = !question.fallback().isEmpty() && !usual;
         if (optional) {
             radio(column, group, desk.say("window.new.none"), "", true);
         }
         for (int i = 0; i < all.size(); i++) {
-            radio(column, group, all.get(i), all.get(i), !optional && i == 0);
+            radio(
+                    column,
+                    group,
+                    all.get(i),
+                    all.get(i),
+                    !optional && all.get(i).equals(usual ? question.usual() : all.get(0)));
         }
         choices = Optional.of(group);
     }

@@ -7,7 +7,6 @@ import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +20,6 @@ import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
-import throwline.input.FlightsFile;
 import throwline.report.document.Figures;
 import throwline.window.session.ModelDocument;
 import throwline.window.session.Session;
@@ -33,7 +31,7 @@ final class MainWindow {
     private static final Dimension USUAL = new Dimension(1280, 800);
 
     /** Keys of the pages, in order. */
-    static final List<String> PAGES = List.of("hand", "compare", "wants", "sticks", "model", "print");
+    static final List<String> PAGES = List.of("hand", "compare", "wants", "sticks", "model", "flights", "print");
 
     private final Desk desk;
     private final Program program;
@@ -156,7 +154,8 @@ final class MainWindow {
         all.add(new WantsPage(desk, session, figures, this));
         all.add(new SticksPage(desk, session, figures));
         all.add(new ModelPage(desk, session));
-        all.add(new PrintPage(desk, session));
+        all.add(new FlightsPage(desk, session, figures, program));
+        all.add(new PrintPage(desk, session, program.flights()));
         return all;
     }
 
@@ -181,7 +180,12 @@ final class MainWindow {
         }
     }
 
-    private void changed() {
+    /** Notes a flight. */
+    void noteFlight() {
+        files.noteFlight();
+    }
+
+    void changed() {
         pages.forEach(Page::changed);
         program.session().ifPresent(this::headed);
     }
@@ -195,10 +199,9 @@ final class MainWindow {
                 ? "window.state.new"
                 : document.isUnsaved() ? "window.state.unsaved" : "window.state.saved";
         String file = place.map(Path::getFileName).map(Path::toString).orElse("");
-        boolean flown = place.map(FlightsFile::beside).filter(Files::exists).isPresent();
         state.setText(desk.say(key, file)
                 + (document.problems().isEmpty() ? "" : desk.say("window.state.faulty"))
-                + (flown ? desk.say("window.state.flights") : ""));
+                + program.flights().state());
         state.setToolTipText(place.map(Path::toString).orElse(""));
         frame.setTitle(desk.say("window.titled", name));
         banner.setVisible(place.isEmpty() && document.title().equals(desk.say("window.example")));

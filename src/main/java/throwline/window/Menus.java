@@ -47,6 +47,8 @@ final class Menus {
         item(menu, "window.file.save", KeyEvent.VK_S, control, files::save);
         item(menu, "window.file.save-as", KeyEvent.VK_S, control | InputEvent.SHIFT_DOWN_MASK, files::saveAs);
         menu.addSeparator();
+        item(menu, "window.flights.note", KeyEvent.VK_T, control, files::noteFlight);
+        menu.addSeparator();
         item(menu, "window.file.end", KeyEvent.VK_Q, control, window::close);
         return menu;
     }

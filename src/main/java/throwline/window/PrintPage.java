@@ -35,6 +35,7 @@ final class PrintPage implements Page {
 
     private final Desk desk;
     private final Session session;
+    private final Flights flights;
     private final JPanel page = new JPanel(new BorderLayout());
     private final JComboBox<String> paper = new JComboBox<>();
     private final JLabel state = new JLabel(" ");
@@ -43,8 +44,9 @@ final class PrintPage implements Page {
     private final WorkControls controls;
     private Optional<Path> written = Optional.empty();
 
-    PrintPage(Desk desk, Session session) {
+    PrintPage(Desk desk, Session session, Flights flights) {
         this.desk = desk;
+        this.flights = flights;
         this.session = session;
         controls = new WorkControls(desk, work, state);
         look = Line.button(desk, "window.print.look", e -> look());
@@ -104,7 +106,7 @@ final class PrintPage implements Page {
     /** Works the files out and writes them into a folder. */
     void write(String what, Path folder) {
         desk.settings().put("folder", folder.toString());
-        Compared.Task task = Compared.Task.of(desk.words(), session, true);
+        Compared.Task task = Compared.Task.of(desk.words(), session, flights.of(session.model()), true);
         Size.Paper on = "Letter".equals(paper.getSelectedItem()) ? Size.Paper.LETTER : Size.Paper.A4;
         Callable<List<ReportFile>> files = () -> files(what, task.run(), on);
         controls.busy(true);
@@ -119,7 +121,11 @@ final class PrintPage implements Page {
         List<PackResult> packs = compared.comparison().packs();
         if (what.equals("sheets")) {
             SheetAnswer answer = new SheetAnswer(
-                    compared.comparison().model(), packs.get(0), packs.subList(1, packs.size()), Optional.empty());
+                    compared.comparison().model(),
+                    packs.get(0),
+                    packs.subList(1, packs.size()),
+                    Optional.empty(),
+                    compared.learnt());
             return new Sheets(compared.page(), desk.words(), on).files(answer);
         }
         if (what.equals("page")) {

@@ -35,6 +35,7 @@ final class Program {
     private final Disk disk;
     private final Journal journal;
     private final KeptAnswers keptAnswers;
+    private final Flights flights;
     private final Runnable ended;
     private final MainWindow window;
     private final HandComputer<HandView> computer;
@@ -55,7 +56,8 @@ final class Program {
         journal = new Journal(folder.resolve("unsaved"), ProcessHandle.current().pid(), disk);
         keptAnswers = new KeptAnswers(folder, disk);
         desk.look().putOn();
-        HandViewMaker maker = new HandViewMaker(desk.words(), () -> display, () -> ink);
+        flights = new Flights(desk, disk, this::flown);
+        HandViewMaker maker = new HandViewMaker(desk.words(), () -> display, () -> ink, flights::of);
         window = new MainWindow(desk, this);
         computer = new HandComputer<>(
                 new MeasuredSections(), maker::make, window::show, window::failed, SwingUtilities::invokeLater);
@@ -174,9 +176,20 @@ final class Program {
         Session opened = new Session(desk.words(), document, disk, new Unsaved(journal, background));
         session = Optional.of(opened);
         display = document.good().display();
-        window.use(opened);
+        // Asked first: the numbers are on their way while the pages are made, and pages see the state of the flights.
         opened.onChange(this::ask);
         ask();
+        window.use(opened);
+    }
+
+    /** Flights have told something, or are not to be used any more. */
+    private void flown() {
+        ask();
+        window.changed();
+    }
+
+    Flights flights() {
+        return flights;
     }
 
     Optional<Session> session() {
@@ -204,6 +217,7 @@ final class Program {
         session.ifPresent(open -> {
             display = open.document().good().display();
             ink = new Ink(window.pictureWidth(), window.scale(), desk.look().isDark());
+            flights.follow(open, ink);
             questions++;
             computer.ask(HandQuestion.of(questions, open));
         });

@@ -48,6 +48,13 @@ public final class LearntCharts {
         return PagePictures.of(pictures(learnt, Layout.NARROW), prefix, words);
     }
 
+    /** All charts for a window, in their order. */
+    public List<ScreenPicture> onScreen(Learnt learnt) {
+        return pictures(learnt, Layout.NARROW).stream()
+                .map(picture -> ScreenPicture.of(picture.get(), words))
+                .toList();
+    }
+
     /** The charts, each drawn when it is asked for. */
     List<Supplier<Picture>> pictures(Learnt learnt, Layout layout) {
         PackResult pack = learnt.after().packs().get(0);
