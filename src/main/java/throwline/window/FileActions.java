@@ -19,7 +19,6 @@ import throwline.window.session.FlightNotebook;
 import throwline.window.session.KeptAnswers;
 import throwline.window.session.SafeFile;
 import throwline.window.session.Session;
-import throwline.words.Message;
 
 /** What a person does with files; nothing is written over unasked. */
 final class FileActions {
@@ -107,10 +106,24 @@ final class FileActions {
         if (interview.next().isPresent() || interview.isEmpty()) {
             return;
         }
-        Optional<Message> refused = book.append(interview);
-        refused.ifPresent(why -> desk.tell(frame, session.say(why)));
+        if (book.isInside()) {
+            inside(session, book.appended(interview, session.document().text().text()));
+        } else {
+            book.append(interview).ifPresent(why -> desk.tell(frame, session.say(why)));
+        }
         program.ask();
         program.window().changed();
+    }
+
+    /** Flights that stand in the model file are a change of the open model, which is saved at once. */
+    private void inside(Session session, Optional<String> text) {
+        if (text.isEmpty()) {
+            desk.tell(
+                    frame, desk.say("window.flights.layout", session.document().title()));
+            return;
+        }
+        session.replace(text.get());
+        save();
     }
 
     /** Flights belong to the model as its file has it. */

@@ -12,7 +12,7 @@ import throwline.input.ReadFlights;
 import throwline.model.Model;
 import throwline.words.Message;
 
-/** The file of flights beside a model file. */
+/** The flights of a model: in a file beside the model file, or in the model file itself. */
 public final class FlightNotebook {
 
     private final Path modelFile;
@@ -29,17 +29,36 @@ public final class FlightNotebook {
 
     /** Where it is. */
     public Path place() {
-        return FlightsFile.beside(modelFile);
+        return FlightsFile.kept(modelFile).stream().findFirst().orElseGet(() -> FlightsFile.beside(modelFile));
     }
 
-    /** True where there is one. */
+    /** True where there are flights. */
     public boolean isThere() {
-        return Files.exists(place());
+        return !FlightsFile.kept(modelFile).isEmpty();
     }
 
-    /** What is in it. */
+    /** True where they stand in the model file. */
+    public boolean isInside() {
+        return isThere() && place().equals(modelFile);
+    }
+
+    /** What is noted; no notes where there are none. */
     public ReadFlights read(Model model) {
-        return FlightsFile.readBeside(modelFile, model);
+        List<Path> kept = FlightsFile.kept(modelFile);
+        if (kept.size() > 1) {
+            Message both = Message.of("window.flights.both", kept.get(0).toString());
+            return new ReadFlights.Faulty(List.of(new Problem(modelFile.toString(), 0, 0, "", both)));
+        }
+        return kept.isEmpty() ? FlightsFile.readBeside(modelFile, model) : FlightsFile.read(kept.get(0), model);
+    }
+
+    /**
+     * A text with a flight behind its others.
+     *
+     * @return empty where it is laid out so that there is no room
+     */
+    public Optional<String> appended(FlightInterview told, String before) {
+        return new FlightEntry(told).appended(before, String.valueOf(modelFile.getFileName()));
     }
 
     /** All that is wrong with it; none where a flight may be written behind the others. */
@@ -62,7 +81,7 @@ public final class FlightNotebook {
             }
             before = ((Disk.Text) read).letters();
         }
-        Optional<String> after = new FlightEntry(told).appended(before, String.valueOf(modelFile.getFileName()));
+        Optional<String> after = appended(told, before);
         if (after.isEmpty()) {
             return Optional.of(Message.of("window.flights.layout", file.toString()));
         }

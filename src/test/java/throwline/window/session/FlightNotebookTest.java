@@ -70,6 +70,23 @@ class FlightNotebookTest {
     }
 
     @Test
+    void flights_in_the_model_file_are_found_there_and_never_in_two_places() throws IOException {
+        FlightNotebook book = new FlightNotebook(file, new Disk());
+        String inside =
+                book.appended(stalled("31 km/h"), "").orElseThrow().replaceFirst("(?s).*?flights:\n", "flights:\n");
+        Files.writeString(file, Files.readString(file) + "\n" + inside);
+        assertThat(book.isInside()).isTrue();
+        assertThat(book.place()).isEqualTo(file);
+        assertThat(((ReadFlights.Notes) book.read(model)).notes().counted()).hasSize(1);
+        assertThat(book.appended(stalled("33 km/h"), Files.readString(file)))
+                .hasValueSatisfying(text ->
+                        assertThat(text).contains("31 km/h").contains("33 km/h").contains("# Orchard"));
+        Files.writeString(
+                folder.resolve("model-flights.yaml"), "throwline flights: 1\nmodel: model.yaml\nflights: []\n");
+        assertThat(book.problems(model)).hasSize(1);
+    }
+
+    @Test
     void a_full_disk_leaves_the_file_as_it_was() throws IOException {
         FlightNotebook good = new FlightNotebook(file, new Disk());
         good.append(stalled("31 km/h"));
