@@ -60,6 +60,13 @@ public record Deflections(Map<String, Double> left, Map<String, Double> right, b
         return new Deflections(left, right, cut);
     }
 
+    /** These with one side of a surface, -1 left and 1 right, at another angle, rad. */
+    Deflections with(Surface surface, int side, double angle) {
+        Map<String, Double> changed = new LinkedHashMap<>(side < 0 ? left : right);
+        changed.put(surface.name(), angle);
+        return side < 0 ? new Deflections(changed, right, atItsStop) : new Deflections(left, changed, atItsStop);
+    }
+
     /** Deflection of a surface on a side, -1 left and 1 right, rad. */
     public double on(Surface surface, int side) {
         return (side < 0 ? left : right).getOrDefault(surface.name(), 0.0);

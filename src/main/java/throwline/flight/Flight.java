@@ -198,6 +198,29 @@ public final class Flight {
         return roller.steady(rolling(stick), attitude.speed(), attitude.alpha(), pack.mass());
     }
 
+    /**
+     * Steady roll to the right at full stick while one side of a surface, -1 left and 1 right, stays where the set-up has it;
+     * empty where there is none.
+     */
+    public Optional<Roll> rollWithout(Stick.Roll stick, Surface surface, int side, Pack pack, Attitude attitude) {
+        Deflections rolling = rolling(stick).with(surface, side, setUp.deflection(surface.name()));
+        return roller.steady(rolling, attitude.speed(), attitude.alpha(), pack.mass());
+    }
+
+    /**
+     * What a roll stick does while one side of a wing surface stays behind, all else on its way from one set-up to another.
+     *
+     * @param from where the one side stays
+     * @param to where all else stands
+     * @param surface of the wing
+     * @param stick works in the latter
+     * @param attitude steady flight at the speed asked about
+     */
+    public OneSide oneSideStays(SetUp from, SetUp to, Surface surface, Stick.Roll stick, Attitude attitude) {
+        double stays = surface.reached(from.deflection(surface.name()));
+        return new OneSideSearch(airframe, attitude).against(to, surface, stays, stick);
+    }
+
     /** Static stability at an attitude, elevator held; empty where it was not found. */
     public Optional<Stability> stability(Pack pack, Attitude attitude) {
         return Stability.of(trimmer.fresh(), pack, attitude);

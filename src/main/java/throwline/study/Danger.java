@@ -39,6 +39,8 @@ public enum Danger {
     FIELD_TOO_SHORT(Bad.LANDING, ""),
     /** The elevator reaches its stop before the wing lets go. */
     OUT_OF_ELEVATOR(Bad.NOTHING, "note.elevator-before-wing"),
+    /** Full aileron does not hold a flap or aileron that moves on one side only. */
+    ONE_SIDE_NOT_HELD(Bad.NOTHING, "note.one-side.not-held"),
     /** A surface stands further down than anybody has measured at this size. */
     NEVER_MEASURED(Bad.NOTHING, "");
 

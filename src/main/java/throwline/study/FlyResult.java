@@ -91,6 +91,8 @@ public record FlyResult(
      * @param atItsStop true where a surface was cut at its travel
      * @param letsGoAt speed at which a part of the wing lets go with this stick at full, m/s
      * @param letsGoWhere distance from the middle over half the span, right positive
+     * @param withOneSide rate to the slower side while one half of its outermost surface stays where the set-up has it, rad/s;
+     *     empty where there is none
      */
     public record RollDetail(
             String stick,
@@ -99,7 +101,8 @@ public record FlyResult(
             Optional<Double> yawing,
             boolean atItsStop,
             Optional<Double> letsGoAt,
-            Optional<Double> letsGoWhere) {}
+            Optional<Double> letsGoWhere,
+            @Measure(Dimension.ANGULAR_RATE) Optional<Double> withOneSide) {}
 
     /**
      * Paths.

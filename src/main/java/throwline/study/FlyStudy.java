@@ -26,6 +26,7 @@ import throwline.model.Pack;
 import throwline.model.Propeller;
 import throwline.model.SetUp;
 import throwline.model.Stick;
+import throwline.model.Surface;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
 import throwline.study.FlyResult.Balance;
@@ -260,7 +261,21 @@ public final class FlyStudy {
                     steady.map(Roll::yawing),
                     flight.rolling(stick).atItsStop(),
                     lettingGo.map(StickStall::speed),
-                    lettingGo.map(g -> 2 * grid.control(g.strip()) / grid.span()));
+                    lettingGo.map(g -> 2 * grid.control(g.strip()) / grid.span()),
+                    approach.steady().flatMap(a -> withOneSide(stick, a)));
+        }
+
+        /** The slower way of a roll with half of its outermost surface dead. */
+        private Optional<Double> withOneSide(Stick.Roll stick, Attitude approach) {
+            Optional<Surface> outermost = model.wing().surfaces().stream()
+                    .filter(surface -> stick.throwsBySurface().containsKey(surface.name()))
+                    .max(Comparator.comparingDouble(Surface::to));
+            List<Double> rates = Stream.of(-1, 1)
+                    .flatMap(
+                            side -> outermost.flatMap(s -> flight.rollWithout(stick, s, side, pack, approach)).stream())
+                    .map(Roll::rate)
+                    .toList();
+            return rates.size() == 2 ? rates.stream().min(Comparator.naturalOrder()) : Optional.empty();
         }
 
         private Descents descents(Stall stall, Attitude approach, Optional<Double> speedLimit) {

@@ -71,6 +71,7 @@ final class SetUpAnswer {
                 List.of(),
                 new Servos(model, setUp, bands).withoutStall(),
                 FieldAnswer.none(),
+                List.of(),
                 List.of(Message.of("note.no-stall")));
     }
 
@@ -93,6 +94,9 @@ final class SetUpAnswer {
         SetUpNotes notes = new SetUpNotes(model, setUp, bands);
         PoweredAnswer powered = new PoweredAnswer(setUp, bands, ladder);
         Map<FlightQuantity, Headline> running = powered.numbers(flight, pack, stall, approach);
+        List<OneSided> oneSided = approach.steady()
+                .map(attitude -> new OneSidedAnswer(model, setUp, bands).all(flight, attitude))
+                .orElse(List.of());
         return new SetUpResult(
                 setUp,
                 inFlight.with(Map.of(FlightQuantity.FLAP_SPEED_LIMIT, servos.speedLimit(limit, stall)))
@@ -105,6 +109,7 @@ final class SetUpAnswer {
                 approach.steady().map(a -> load(a.wing())).orElse(List.of()),
                 servo,
                 field,
+                oneSided,
                 Stream.of(
                                 balance.notes(),
                                 notes.inFlight(stall, approach, servo),
@@ -113,6 +118,7 @@ final class SetUpAnswer {
                                 notes.belowMeasured(flight, stall),
                                 fields.notes(field),
                                 powered.notes(running),
+                                OneSidedAnswer.notes(oneSided),
                                 notes.sticks(stall, approach, field))
                         .flatMap(List::stream)
                         .toList());
@@ -138,6 +144,7 @@ final class SetUpAnswer {
                 approach.steady().map(a -> load(a.wing())).orElse(List.of()),
                 servos,
                 FieldAnswer.none(),
+                List.of(),
                 Stream.of(balance.notes(), new SetUpNotes(model, setUp, bands).inFlight(stall, approach, servos))
                         .flatMap(List::stream)
                         .toList());

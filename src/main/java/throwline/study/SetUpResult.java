@@ -17,6 +17,7 @@ import throwline.words.Message;
  * @param load lift along the span at the approach speed, left tip to right tip
  * @param servos what the servos have to do
  * @param field close to the ground and in bumps
+ * @param oneSided surfaces that move on one side only, against the roll sticks
  * @param notes what holds for this set-up
  */
 public record SetUpResult(
@@ -27,11 +28,13 @@ public record SetUpResult(
         List<LoadStation> load,
         ServoAnswer servos,
         FieldAnswer field,
+        List<OneSided> oneSided,
         List<Message> notes) {
 
     public SetUpResult {
         sweep = List.copyOf(sweep);
         load = List.copyOf(load);
+        oneSided = List.copyOf(oneSided);
         notes = List.copyOf(notes);
     }
 
@@ -41,7 +44,7 @@ public record SetUpResult(
     /** The same under another name, beside which the first can stand. */
     public SetUpResult named(String other) {
         SetUp renamed = new SetUp(other, setUp.deflections(), setUp.elevator(), setUp.switchPosition());
-        return new SetUpResult(renamed, headlines, firstStall, sweep, load, servos, field, notes);
+        return new SetUpResult(renamed, headlines, firstStall, sweep, load, servos, field, oneSided, notes);
     }
 
     /** True where all has been worked out. */
@@ -53,12 +56,12 @@ public record SetUpResult(
 
     /** The same with other bands around its numbers. */
     SetUpResult with(HeadlineNumbers wider) {
-        return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, notes);
+        return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, oneSided, notes);
     }
 
     /** The same with numbers and a sweep that flights put right. */
     SetUpResult with(HeadlineNumbers learnt, List<SpeedPoint> flown, ServoAnswer mixed) {
-        return new SetUpResult(setUp, learnt, firstStall, flown, load, mixed, field, notes);
+        return new SetUpResult(setUp, learnt, firstStall, flown, load, mixed, field, oneSided, notes);
     }
 
     /** The number of a quantity that has one a set-up; roll rates are asked for by stick. */

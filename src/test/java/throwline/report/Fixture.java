@@ -126,7 +126,8 @@ public final class Fixture {
     }
 
     private static SetUpResult with(SetUpResult r, HeadlineNumbers headlines, ServoAnswer servos, List<Message> notes) {
-        return new SetUpResult(r.setUp(), headlines, r.firstStall(), r.sweep(), r.load(), servos, r.field(), notes);
+        return new SetUpResult(
+                r.setUp(), headlines, r.firstStall(), r.sweep(), r.load(), servos, r.field(), r.oneSided(), notes);
     }
 
     private static SetUpResult nothing(SetUp setUp, Headline.Unknown none) {
@@ -138,6 +139,7 @@ public final class Fixture {
                 List.of(),
                 ServoAnswer.none(),
                 FieldAnswer.none(),
+                List.of(),
                 List.of());
     }
 
@@ -217,6 +219,7 @@ public final class Fixture {
                 load(model, flap, aileron, most),
                 ServoFixture.servos(model, setUp, approach),
                 field,
+                PowerFixture.oneSided(setUp),
                 List.of());
     }
 

@@ -119,7 +119,8 @@ public final class FlyFixture {
                         Optional.of(-0.01),
                         false,
                         Optional.of(8.6),
-                        Optional.of(-0.09))),
+                        Optional.of(-0.09),
+                        Optional.of(34 * DEG))),
                 Optional.of(new FlyResult.Descents(
                         2,
                         Optional.of(13 * DEG),

@@ -1,10 +1,15 @@
 package throwline.report;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import throwline.model.SetUp;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
+import throwline.study.OneSided;
+import throwline.study.OneSided.Stays;
 
 /** Fixed numbers with the motor running. Every one is invented. */
 final class PowerFixture {
@@ -38,6 +43,18 @@ final class PowerFixture {
         numbers.put(FlightQuantity.SLOWEST_HALF_THROTTLE, banded(0.96 * stall, 0.03));
         numbers.put(FlightQuantity.SLOWEST_FULL_THROTTLE, banded(0.88 * stall, 0.05));
         return numbers;
+    }
+
+    /** What the roll stick does against one flap that stays: more of it, the further they are down. */
+    static List<OneSided> oneSided(SetUp setUp) {
+        double flap = setUp.deflection("flaps") / DEG;
+        if (flap == 0) {
+            return List.of();
+        }
+        Optional<Double> slowest = flap > 50 ? Optional.empty() : Optional.of(9 + flap / 20);
+        return List.of(
+                new OneSided("flaps", Stays.BACK, "low rates", banded(flap / 40, 0.3), slowest),
+                new OneSided("flaps", Stays.OUT, "low rates", banded(flap / 44, 0.3), slowest));
     }
 
     private static Headline.Known banded(double value, double share) {

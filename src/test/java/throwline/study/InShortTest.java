@@ -125,6 +125,7 @@ class InShortTest {
                     result.load(),
                     result.servos(),
                     result.field(),
+                    result.oneSided(),
                     notes));
         }
         return new PackResult(pack.pack(), made);

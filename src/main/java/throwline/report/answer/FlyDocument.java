@@ -114,6 +114,7 @@ public final class FlyDocument {
                 PowerSection.blocks(glance, result.model().tail().throwChord()));
         Sections.fold(blocks, "fly.section.turns", turns());
         Sections.fold(blocks, "fly.section.roll", rolls());
+        Sections.fold(blocks, "fly.section.one-side", OneSideSection.blocks(result));
         Sections.fold(blocks, "fly.section.loop", new PullSection(result.handling()).blocks());
         MoveSection moving = new MoveSection(result);
         Sections.fold(blocks, "fly.section.move", moving.lowering());

@@ -82,7 +82,9 @@ public final class CompareJson {
         json.key("firstStall");
         firstStall(json, result.firstStall());
         new ServoJson(this).write(json, result.servos(), result.elevator());
-        new RecordWriter(json, sentences).write("notes", result.notes());
+        RecordWriter records = new RecordWriter(json, sentences);
+        records.write("oneSided", result.oneSided());
+        records.write("notes", result.notes());
         json.end();
     }
 

@@ -65,7 +65,12 @@ final class FieldCard {
         blocks.add(inTheAir(all));
         blocks.add(new Heading(words.say("sheet.field.landing")));
         blocks.add(landing(all));
-        blocks.add(new Paragraph(words.say("sheet.field.meaning", SheetFigures.number(PACE, 2)), false));
+        String meaning = words.say("sheet.field.meaning", SheetFigures.number(PACE, 2));
+        String oneSide = new OneSideWarning(all, words)
+                .sentence(figures::oneSpeed)
+                .map(said -> said + " ")
+                .orElse("");
+        blocks.add(new Paragraph(oneSide + meaning, false));
         blocks.add(new Heading(words.say("sheet.field.order")));
         blocks.add(new Checks(new FlightOrder(answer.model(), all, dangers, figures, words).steps()));
         blocks.add(new Paragraph(words.say("row.estimate"), true));

@@ -274,6 +274,7 @@ class InShortSectionTest {
                     of.load(),
                     of.servos(),
                     of.field(),
+                    of.oneSided(),
                     notes);
         }
     }

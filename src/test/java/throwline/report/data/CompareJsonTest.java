@@ -68,6 +68,7 @@ class CompareJsonTest {
                         "servos",
                         "positions",
                         "mix",
+                        "oneSided",
                         "notes");
         assertThat(setUp.at("stallSpeed").keys()).containsExactly("value", "low", "high", "basis");
         assertThat(setUp.at("noseDownSpeed").keys()).containsExactly("value", "why");

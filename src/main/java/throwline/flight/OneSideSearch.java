@@ -1,0 +1,157 @@
+package throwline.flight;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import throwline.liftingline.AngleWalk;
+import throwline.liftingline.LiftingLineProblem;
+import throwline.liftingline.LiftingLineSolution;
+import throwline.liftingline.LiftingLineSolver;
+import throwline.liftingline.Motion;
+import throwline.liftingline.StripForces;
+import throwline.model.SetUp;
+import throwline.model.Stick;
+import throwline.model.Surface;
+import throwline.section.SectionCurve;
+
+/**
+ * Search for what a roll stick does against a surface of which one side stays behind: a walk up in angle of attack at full
+ * stick, the wing carrying what it carries in steady flight; speeds follow from its lift (methods manual 11.4). The model does
+ * not roll; rudder and sideslip are left out. Which side stays makes no difference, as left and right are alike.
+ */
+final class OneSideSearch {
+
+    private static final double STEP = Math.toRadians(1);
+    private static final int MOST_POINTS = 40;
+
+    /** The walk begins so far below the angle of steady flight: some 1.5 times its speed. */
+    private static final double HEAD_START = Math.toRadians(5);
+
+    private static final double SHARE_TOLERANCE = 1e-3;
+    private static final int LEFT = -1;
+    private static final int RIGHT = 1;
+
+    private final Airframe airframe;
+    private final LiftingLineSolver solver;
+    private final Attitude steady;
+    private final double wanted;
+
+    /**
+     * @param airframe the model
+     * @param steady flight at the speed asked about
+     */
+    OneSideSearch(Airframe airframe, Attitude steady) {
+        this.airframe = airframe;
+        this.steady = steady;
+        solver = airframe.wingSolver();
+        wanted = StripForces.of(steady.wing()).liftCoefficient();
+    }
+
+    /** Lift coefficient that the wing carries. */
+    double wanted() {
+        return wanted;
+    }
+
+    /**
+     * A stick against one side of a surface that stays at an angle while all else stands in a set-up.
+     *
+     * @param setUp where all else stands
+     * @param surface of the wing
+     * @param stays where its one side stays, rad
+     */
+    OneSide against(SetUp setUp, Surface surface, double stays, Stick.Roll stick) {
+        // The side that stays is the one against which the stick goes to the right.
+        double alpha = steady.alpha();
+        int side = rolling(deflections(setUp, surface, LEFT, stays, stick, 0), alpha) < 0 ? LEFT : RIGHT;
+        List<SectionCurve> full = curves(deflections(setUp, surface, side, stays, stick, 1));
+        AngleWalk<Point> walk = AngleWalk.up(
+                alpha - HEAD_START,
+                STEP,
+                MOST_POINTS,
+                (a, before) -> Point.of(a, solve(full, a, before.latest().map(Point::solution))),
+                w -> w.top() < w.size() - 2);
+        OptionalDouble place = walk.top() < 1 || walk.get(0).lift() >= wanted
+                ? OptionalDouble.empty()
+                : walk.firstFall(point -> wanted - point.lift(), 0, walk.top());
+        if (place.isEmpty()) {
+            return new OneSide(stick.name(), Optional.empty(), Optional.empty());
+        }
+        double there = walk.value(place.getAsDouble(), Point::alpha);
+        double left = walk.value(place.getAsDouble(), Point::rolling);
+        return new OneSide(
+                stick.name(),
+                share(setUp, surface, side, stays, stick, there),
+                slowest(walk, place.getAsDouble(), left));
+    }
+
+    private Optional<Double> share(
+            SetUp setUp, Surface surface, int side, double stays, Stick.Roll stick, double alpha) {
+        UnivariateFunction rolling = part -> rolling(deflections(setUp, surface, side, stays, stick, part), alpha);
+        double alone = rolling.value(0);
+        double authority = rolling.value(1) - alone;
+        if (authority <= 0) {
+            return Optional.empty();
+        }
+        double straight = Math.max(0, -alone / authority);
+        if (straight >= 1) {
+            return Optional.of(straight);
+        }
+        OptionalDouble root = new WarmStartSecant(SHARE_TOLERANCE, straight, authority).solve(rolling, 0, 1);
+        return Optional.of(root.orElse(straight));
+    }
+
+    /** The speed down to which the moment at full stick is none against it, or the lift is there. */
+    private Optional<Double> slowest(AngleWalk<Point> walk, double place, double left) {
+        if (left >= 0) {
+            int next = (int) Math.floor(place);
+            double until = walk.firstFall(Point::rolling, next, walk.top()).orElse(walk.top());
+            return Optional.of(speed(walk.value(Math.max(place, until), Point::lift)));
+        }
+        // Not at this speed: the last angle below it at which it is held.
+        for (int k = (int) Math.floor(place); k >= 0; k--) {
+            if (walk.get(k).rolling() >= 0) {
+                double at = walk.firstFall(Point::rolling, k, k + 1).orElse(k);
+                return Optional.of(speed(walk.value(at, Point::lift)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private double speed(double lift) {
+        return steady.speed() * Math.sqrt(wanted / lift);
+    }
+
+    private Deflections deflections(
+            SetUp setUp, Surface surface, int side, double stays, Stick.Roll stick, double share) {
+        return Deflections.of(airframe.model().wing(), setUp, stick, share).with(surface, side, stays);
+    }
+
+    private List<SectionCurve> curves(Deflections deflections) {
+        return airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(steady.speed()));
+    }
+
+    private double rolling(Deflections deflections, double alpha) {
+        return StripForces.rollingCoefficient(solve(curves(deflections), alpha, Optional.of(steady.wing())));
+    }
+
+    private LiftingLineSolution solve(List<SectionCurve> curves, double alpha, Optional<LiftingLineSolution> near) {
+        double incidence = alpha + airframe.model().wing().incidence();
+        return solver.solve(LiftingLineProblem.of(curves, incidence, Motion.straight()), near);
+    }
+
+    /** The wing at full stick at one angle. */
+    private record Point(double alpha, double lift, double rolling, LiftingLineSolution solution)
+            implements AngleWalk.Point {
+
+        static Point of(double alpha, LiftingLineSolution solution) {
+            StripForces forces = StripForces.of(solution);
+            return new Point(alpha, forces.liftCoefficient(), forces.rollingCoefficient(), solution);
+        }
+
+        @Override
+        public boolean converged() {
+            return solution.status().converged();
+        }
+    }
+}
