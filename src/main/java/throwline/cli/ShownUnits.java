@@ -20,10 +20,11 @@ final class ShownUnits {
                             Unit.MILE_PER_HOUR,
                             Unit.KNOT,
                             Unit.FOOT_PER_SECOND),
-            "weight", List.of(Unit.KILOGRAM, Unit.GRAM, Unit.POUND, Unit.OUNCE));
+            "weight", List.of(Unit.KILOGRAM, Unit.GRAM, Unit.POUND, Unit.OUNCE),
+            "torque", List.of(Unit.NEWTON_METRE, Unit.NEWTON_CENTIMETRE, Unit.KILOGRAM_CENTIMETRE, Unit.OUNCE_INCH));
 
-    private static final Map<String, Dimension> KINDS =
-            Map.of("length", Dimension.LENGTH, "speed", Dimension.SPEED, "weight", Dimension.MASS);
+    private static final Map<String, Dimension> KINDS = Map.of(
+            "length", Dimension.LENGTH, "speed", Dimension.SPEED, "weight", Dimension.MASS, "torque", Dimension.TORQUE);
 
     @Option(names = "--show", split = ",", paramLabel = "WHAT=UNIT,...", hideParamSyntax = true, order = 50)
     private Map<String, String> shown = new LinkedHashMap<>();

@@ -243,21 +243,19 @@ final class ModelBuilder {
     }
 
     private static Display display(Branch root, List<Unit> shown) {
-        Display display = Display.metric();
+        List<Unit> units = new ArrayList<>();
         for (Branch choice : root.child("show").children()) {
             Dimension dimension =
                     switch (NearestName.key(choice.name())) {
                         case "length" -> Dimension.LENGTH;
                         case "speed" -> Dimension.SPEED;
+                        case "torque" -> Dimension.TORQUE;
                         default -> Dimension.MASS;
                     };
-            Unit unit = Unit.spelt(choice.value(String.class).orElseThrow(), dimension)
-                    .orElseThrow();
-            display = display.with(unit);
+            units.add(Unit.spelt(choice.value(String.class).orElseThrow(), dimension)
+                    .orElseThrow());
         }
-        for (Unit unit : shown) {
-            display = display.with(unit);
-        }
-        return display;
+        units.addAll(shown);
+        return Display.metric().with(units);
     }
 }

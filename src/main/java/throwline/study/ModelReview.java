@@ -162,17 +162,49 @@ public final class ModelReview {
         for (Stick stick : model.sticks()) {
             if (stick instanceof Stick.Roll roll) {
                 roll.throwsBySurface().forEach((surface, both) -> {
+                    beyondTravel(roll, surface, both.up(), both.down());
                     if (both.down() > both.up() + ROUNDING) {
                         notes.add(Message.of(
                                 "note.unusual.more-down", roll.name(), surface, angle(both.down()), angle(both.up())));
                     }
                 });
             } else if (stick instanceof Stick.Pull pull) {
+                pull.deflections()
+                        .forEach((surface, d) -> beyondTravel(pull, surface, Math.max(0, -d), Math.max(0, d)));
                 Optional<String> raised = pull.deflections().entrySet().stream()
                         .filter(e -> e.getValue() < 0 && pull.elevator() < 0)
                         .map(Map.Entry::getKey)
                         .min(Comparator.naturalOrder());
                 raised.ifPresent(surface -> notes.add(Message.of("note.unusual.pull-up", pull.name(), surface)));
+            }
+        }
+    }
+
+    /** Where a surface stops before the stick has had its way, in which set-ups, and by how much at most. */
+    private void beyondTravel(Stick stick, String name, double up, double down) {
+        Surface surface = model.wing().surfaces().stream()
+                .filter(s -> s.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+        for (boolean downwards : List.of(false, true)) {
+            List<String> where = new ArrayList<>();
+            double most = 0;
+            for (SetUp setUp : model.setUps()) {
+                double stands = setUp.deflection(name);
+                double wanted = downwards ? stands + down : up - stands;
+                double beyond = wanted - (downwards ? surface.travelDown() : surface.travelUp());
+                if (stick.worksIn(setUp) && (downwards ? down : up) > 0 && beyond > ROUNDING) {
+                    where.add(setUp.name());
+                    most = Math.max(most, beyond);
+                }
+            }
+            if (!where.isEmpty()) {
+                notes.add(Message.of(
+                        downwards ? "note.unusual.beyond-down" : "note.unusual.beyond-up",
+                        stick.name(),
+                        name,
+                        angle(most),
+                        String.join(", ", where)));
             }
         }
     }

@@ -1,5 +1,7 @@
 package throwline.units;
 
+import java.util.List;
+
 /**
  * In which units a person wants to read quantities. Lengths of the field are shown in metres or feet, lengths of the
  * model in the unit chosen here.
@@ -30,8 +32,21 @@ public record Display(Unit length, Unit mass, Unit speed, Unit temperature, Unit
                         imperial ? Unit.OUNCE_INCH : Unit.NEWTON_METRE);
             case MASS -> new Display(length, unit, speed, temperature, torque);
             case SPEED -> new Display(length, mass, unit, temperature, torque);
+            case TORQUE -> new Display(length, mass, speed, temperature, unit);
             default -> throw new IllegalArgumentException("no choice of " + unit.dimension());
         };
+    }
+
+    /** This display with these units; a length among them does not take the torque with it where that is chosen too. */
+    public Display with(List<Unit> units) {
+        Display display = this;
+        for (Unit unit : units) {
+            display = unit.dimension() == Dimension.TORQUE ? display : display.with(unit);
+        }
+        for (Unit unit : units) {
+            display = unit.dimension() == Dimension.TORQUE ? display.with(unit) : display;
+        }
+        return display;
     }
 
     /** The unit in which a value of this dimension is shown. */

@@ -20,7 +20,15 @@ class CheckCommandTest {
         ProgramRun run = ProgramRun.of("check", "examples/" + name + ".yaml");
         assertThat(run.err()).isEmpty();
         assertThat(run.exitCode()).isZero();
-        assertThat(run.out()).contains("Nothing is unusual", "assumed values");
+        assertThat(run.out()).contains("assumed values");
+        if (name.equals("orchard")) {
+            assertThat(run.out().replaceAll("\\s+", " "))
+                    .containsOnlyOnce("The stick \"")
+                    .contains("The stick \"with flaps\" asks \"flaps\" for up to 8 deg more up than its travel allows"
+                            + " (in clean): there it stops");
+        } else {
+            assertThat(run.out()).contains("Nothing is unusual");
+        }
     }
 
     @Test
@@ -88,7 +96,7 @@ class CheckCommandTest {
                 .isEqualTo(new ProgramRun(
                         2,
                         "",
-                        "--show: \"colour\" is not known. Known are length, speed and weight. For example --show"
-                                + " length=in,speed=mph.\n"));
+                        "--show: \"colour\" is not known. Known are length, speed, weight and torque. For example"
+                                + " --show length=in,speed=mph.\n"));
     }
 }

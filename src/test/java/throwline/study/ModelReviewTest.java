@@ -67,7 +67,7 @@ class ModelReviewTest {
                 usual.field(),
                 setUps,
                 usual.sticks());
-        assertThat(codes(model)).containsExactly("note.unusual.raised");
+        assertThat(codes(model)).contains("note.unusual.raised");
     }
 
     @Test
@@ -86,7 +86,7 @@ class ModelReviewTest {
                 usual.field(),
                 usual.setUps(),
                 List.of(roll, pull));
-        assertThat(codes(model)).containsExactly("note.unusual.more-down", "note.unusual.pull-up");
+        assertThat(codes(model)).contains("note.unusual.more-down", "note.unusual.pull-up");
     }
 
     @Test

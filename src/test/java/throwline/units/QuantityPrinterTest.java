@@ -3,6 +3,7 @@ package throwline.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,5 +73,19 @@ class QuantityPrinterTest {
 
     private static double step(Unit unit) {
         return Math.abs(unit.toSi(1) - unit.toSi(0)) * Math.pow(10, -unit.decimals());
+    }
+
+    /** A servo's box says kg cm in Europe whatever the ruler is; without a choice the torque goes with the length. */
+    @Test
+    void torque_follows_the_length_unless_it_is_chosen() {
+        double holds = 0.0980665 * 5;
+        Display metric = Display.metric();
+        assertThat(new QuantityPrinter(metric.with(List.of(Unit.KILOGRAM_CENTIMETRE, Unit.INCH)))
+                        .print(holds, Dimension.TORQUE))
+                .isEqualTo("5 kg cm");
+        assertThat(new QuantityPrinter(metric.with(List.of(Unit.INCH))).print(holds, Dimension.TORQUE))
+                .isEqualTo("69 oz in");
+        assertThat(new QuantityPrinter(metric.with(List.of(Unit.NEWTON_CENTIMETRE))).print(holds, Dimension.TORQUE))
+                .isEqualTo("49 N cm");
     }
 }
