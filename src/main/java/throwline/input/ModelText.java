@@ -17,10 +17,18 @@ import throwline.section.AirfoilLibrary;
 public final class ModelText {
 
     private final String text;
+    /** Made when it is first needed; a text is asked for many of its values. */
+    private volatile Optional<Optional<TextTree>> read = Optional.empty();
 
     /** This text. */
     public ModelText(String text) {
         this.text = text;
+    }
+
+    private Optional<TextTree> tree() {
+        Optional<TextTree> tree = read.orElseGet(() -> TextTree.of(text));
+        read = Optional.of(tree);
+        return tree;
     }
 
     /** The text. */
@@ -35,7 +43,7 @@ public final class ModelText {
 
     /** What stands at a path, as written; empty where nothing does. */
     public Optional<String> at(List<String> path) {
-        return TextTree.of(text).flatMap(tree -> tree.find(path).map(node -> written(tree, node)));
+        return tree().flatMap(tree -> tree.find(path).map(node -> written(tree, node)));
     }
 
     private static String written(TextTree tree, Node node) {
@@ -44,8 +52,7 @@ public final class ModelText {
 
     /** Names of the entries of a group, in the order of the file. */
     public List<String> names(List<String> path) {
-        return TextTree.of(text)
-                .flatMap(tree -> tree.find(path))
+        return tree().flatMap(tree -> tree.find(path))
                 .filter(MappingNode.class::isInstance)
                 .map(node -> ((MappingNode) node)
                         .getValue().stream().map(TextTree::name).toList())
@@ -59,8 +66,7 @@ public final class ModelText {
      * @param value as a file has it: {@link #plain} makes it of any letters
      */
     public Optional<ModelText> with(List<String> path, String value) {
-        return TextTree.of(text)
-                .flatMap(tree -> tree.find(path)
+        return tree().flatMap(tree -> tree.find(path)
                         .map(node -> Optional.of(replaced(tree, node, value)))
                         .orElseGet(() -> added(tree, path, value)))
                 .flatMap(ModelText::checked)
@@ -186,7 +192,7 @@ public final class ModelText {
     }
 
     private Optional<ModelText> change(List<String> path, Change change) {
-        Optional<TextTree> whole = TextTree.of(text);
+        Optional<TextTree> whole = tree();
         if (whole.isEmpty()) {
             return Optional.empty();
         }

@@ -29,6 +29,7 @@ final class HandViewMaker {
 
     private static final int COLUMNS = 100;
 
+    private final PaintedShots painted = new PaintedShots();
     private final Words words;
     private final Supplier<Display> display;
     private final Supplier<Ink> ink;
@@ -63,10 +64,10 @@ final class HandViewMaker {
         List<SetUpResult> both = new ArrayList<>(List.of(answer.now()));
         against.ifPresent(both::add);
         Ink look = ink.get();
-        List<HandView.Shot> shots = new Charts(words, page.besideSpeed())
+        List<HandView.Shot> shots = painted.kept(new Charts(words, page.besideSpeed())
                 .atHand(model, new PackResult(question.pack(), both), figures).stream()
                         .map(look::shot)
-                        .toList();
+                        .toList());
         return new HandView(
                 question.number(),
                 answer.now().setUp(),

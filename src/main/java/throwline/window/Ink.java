@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
+import java.awt.image.WritableRaster;
 import throwline.report.chart.ScreenPicture;
 
 /**
@@ -36,7 +36,10 @@ record Ink(int width, double scale, boolean dark) {
         picture.paint(g2);
         g2.dispose();
         if (dark) {
-            turnOver(((DataBufferInt) image.getRaster().getDataBuffer()).getData());
+            WritableRaster raster = image.getRaster();
+            int[] pixels = (int[]) raster.getDataElements(0, 0, image.getWidth(), image.getHeight(), null);
+            turnOver(pixels);
+            raster.setDataElements(0, 0, image.getWidth(), image.getHeight(), pixels);
         }
         return new HandView.Shot(picture.title(), picture.caption(), image, scale);
     }

@@ -19,6 +19,9 @@ final class PictureView extends Drawn {
     }
 
     void show(HandView.Shot other) {
+        if (shot.equals(Optional.of(other))) {
+            return;
+        }
         boolean sized = size(shot).equals(size(Optional.of(other)));
         shot = Optional.of(other);
         getAccessibleContext().setAccessibleName(other.title());

@@ -12,6 +12,8 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -173,17 +175,21 @@ final class OpenWindow {
         }
     }
 
-    /** Measures how long the screen's thread is busy with one event, ms. */
+    /** Measures how long the screen's thread is busy with one event, by the clock and in time of a processor, ms. */
     static final class BusyQueue extends EventQueue {
         final List<Double> busy = new CopyOnWriteArrayList<>();
+        final List<Double> processor = new CopyOnWriteArrayList<>();
+        private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
 
         @Override
         protected void dispatchEvent(AWTEvent event) {
             long start = System.nanoTime();
+            long work = threads.getCurrentThreadCpuTime();
             super.dispatchEvent(event);
             double spent = (System.nanoTime() - start) / 1e6;
             if (spent > 1) {
                 busy.add(spent);
+                processor.add((threads.getCurrentThreadCpuTime() - work) / 1e6);
             }
         }
 

@@ -65,6 +65,7 @@ class WindowProbe {
         tell("from the drag to painted steady flight", follow.quick);
         tell("from the drag to painted numbers of all kinds", follow.all);
         tell("events that keep the screen's thread longer than 1 ms", queue.busy);
+        tell("the same in time of a processor, which other programs do not lengthen", queue.processor);
         told.append(String.format("one solve of the wing: %.2f ms%n", solve(window.session())));
         soak(window);
         Files.createDirectories(Path.of("target/window"));

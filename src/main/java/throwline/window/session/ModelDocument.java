@@ -18,6 +18,7 @@ public final class ModelDocument {
     private Disk.Text onDisk;
     private Optional<String> saved;
     private ReadModel reading;
+    private ModelText text;
     private ReadModel.Project good;
 
     private ModelDocument(
@@ -35,6 +36,7 @@ public final class ModelDocument {
         this.good = good;
         history = new TextHistory(onDisk.model());
         reading = good;
+        text = new ModelText(history.text());
     }
 
     /** What came of opening a text. */
@@ -79,7 +81,10 @@ public final class ModelDocument {
 
     /** Its text as it stands. */
     public ModelText text() {
-        return new ModelText(history.text());
+        if (!text.text().equals(history.text())) {
+            text = new ModelText(history.text());
+        }
+        return text;
     }
 
     /** The airfoils that it may name. */
