@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 
 /**
  * Bayesian update in which every source may be wrong: with a probability of 5 % each, a source is taken as eight times as
- * uncertain as was expected of it, and all sets of up to two such sources (three among at most six) are worked out and
+ * uncertain as was expected of it, and all sets of up to two such sources (three among at most ten) are worked out and
  * weighed: a contaminated normal (G. E. P. Box, G. C. Tiao, Biometrika 55, 1968, MEMORY; enumeration after I. Verdinelli,
  * L. Wasserman, Statistics and Computing 1, 1991, READ in excerpt). Readings are straightened at the weighed mean until it
  * stands still (Gauss-Newton). Nothing depends on the order of readings. Methods manual 21.2.
@@ -24,7 +24,7 @@ public final class MixtureUpdate {
     /** Times as uncertain as expected that a wrong source is taken (PRACTICE). */
     private static final double WIDER = 8;
 
-    private static final int FEW = 6;
+    private static final int FEW = 10;
     private static final int MOST = 14;
 
     /** Sets of sources less likely than the likeliest by more than this, as a logarithm, are left out. */

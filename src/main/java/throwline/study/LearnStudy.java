@@ -168,7 +168,8 @@ public final class LearnStudy {
                     changed(),
                     new NextFlights(known, after, fleet, posterior, factors).advice(),
                     surprises(packs),
-                    logged);
+                    logged,
+                    new MeasuredMarks(known, fleet, posterior, readings).of(flown));
         }
 
         private SetUpResult corrected(SetUpResult result, String pack, LearntState state) {

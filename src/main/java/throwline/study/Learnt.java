@@ -22,6 +22,7 @@ import throwline.correction.Doubt;
  * @param next what to measure next
  * @param surprises rows that moved by more than their half-width
  * @param logs what was found in logs
+ * @param measured what single measurements say of the numbers of the first pack
  */
 public record Learnt(
         Comparison before,
@@ -38,7 +39,8 @@ public record Learnt(
         List<String> changed,
         List<Advice> next,
         List<String> surprises,
-        List<LoggedDay> logs) {
+        List<LoggedDay> logs,
+        List<Measured> measured) {
 
     public Learnt {
         flown = List.copyOf(flown);
@@ -49,6 +51,35 @@ public record Learnt(
         next = List.copyOf(next);
         surprises = List.copyOf(surprises);
         logs = List.copyOf(logs);
+        measured = List.copyOf(measured);
+    }
+
+    /**
+     * What one measurement alone would have a number of its set-up be.
+     *
+     * @param setUp flown
+     * @param quantity stall speed, descent angle, elevator or roll rate
+     * @param value the number
+     * @param low one end of its own band
+     * @param high the other
+     * @param wrong true where it contradicts the rest
+     * @param speed of a glide, m/s; not a number for others
+     * @param sink of a glide as measured, m/s; not a number for others
+     */
+    public record Measured(
+            String setUp,
+            FlightQuantity quantity,
+            double value,
+            double low,
+            double high,
+            boolean wrong,
+            double speed,
+            double sink) {
+
+        /** True for a glide that was timed, so that it has a speed and a sink rate. */
+        public boolean glided() {
+            return !Double.isNaN(speed) && sink > 0;
+        }
     }
 
     /**

@@ -77,16 +77,18 @@ final class SweptFlight implements SetUpFlight {
         return Math.max(slowest, Math.min(fastest, logSpeed));
     }
 
-    /** Steeper flight needs less lift: it stands on the curve where a faster flight stood. */
+    /**
+     * A steeper path needs less lift at the same speed: {@code CL = W cos g/(q S)}. The curve has that lift at the speed
+     * {@code V'} with {@code (V'/V)^2 = cos g(V')/cos g}.
+     */
     @Override
     public double descentAngle(double speed, double drag) {
         double start = Math.log(speed);
-        double own = Math.atan(Math.exp(slope.value(held(start))));
-        double angle = own;
+        double undone = Math.atan(Math.exp(slope.value(held(start))));
+        double angle = Math.atan(drag * Math.tan(undone));
         for (int step = 0; step < STEPS; step++) {
-            double shifted = start - Math.log(Math.cos(angle) / Math.cos(own)) / 2;
-            double at = held(shifted);
-            double undone = Math.atan(Math.exp(slope.value(at)));
+            double at = held(start + Math.log(Math.cos(undone) / Math.cos(angle)) / 2);
+            undone = Math.atan(Math.exp(slope.value(at)));
             double next = Math.atan(drag * Math.tan(undone));
             if (Math.abs(next - angle) < SETTLED) {
                 return next;

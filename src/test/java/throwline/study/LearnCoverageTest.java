@@ -30,6 +30,7 @@ import throwline.input.ReadFlights;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.notes.FlightNotes;
 import throwline.section.MeasuredSections;
 
@@ -54,6 +55,7 @@ class LearnCoverageTest {
                   - {what: glide, set-up: FIRST, height: 30 m, distance: 210 m, time: 20 s, going: into the wind,
                      told by: barometer}
                   - {what: trim, set-up: SECOND, elevator: 1 mm down, told by: bench}
+                  - {what: roll, set-up: FIRST, stick: STICK, rolls: 1, time: 4 s, told by: stopwatch}
               - date: 2026-10-11
                 wind: {speed: 1 m/s, told by: flag}
                 PACK
@@ -63,7 +65,7 @@ class LearnCoverageTest {
             """;
 
     @ParameterizedTest
-    @CsvSource({"orchard, 0, 0.83", "orchard, 0.05, 0.83", "orchard, 0.2, 0.79"})
+    @CsvSource({"orchard, 0, 0.83", "ridgeline, 0.05, 0.83", "saltmarsh, 0.05, 0.83", "orchard, 0.2, 0.79"})
     void holds_the_truth(String example, double wrong, double least) {
         Model model = ((ReadModel.Project) ModelFile.read(Path.of("examples/" + example + ".yaml"), AIRFOILS)).model();
         Comparison plain = new ComparisonStudy(new MeasuredSections(), Bands.load())
@@ -94,8 +96,18 @@ class LearnCoverageTest {
     private static FlightNotes notes(Model model) {
         String text = NOTES.replace("PACK", "pack: " + model.packs().get(0).name())
                 .replace("FIRST", model.setUps().get(0).name())
+                .replace("STICK", stick(model))
                 .replace("SECOND", model.setUps().get(2).name());
         return ((ReadFlights.Notes) FlightsFile.read(text, "notes.yaml", model)).notes();
+    }
+
+    /** A roll stick that works in every set-up. */
+    private static String stick(Model model) {
+        return model.sticks().stream()
+                .filter(s -> s instanceof Stick.Roll && s.in().isEmpty())
+                .findFirst()
+                .orElseThrow()
+                .name();
     }
 
     /** Rows by kind and whether their set-up was flown. */
@@ -110,6 +122,9 @@ class LearnCoverageTest {
             rows.put("stall" + flown + i, row.stall());
             rows.put("descent" + flown + i, row.descent());
             rows.put("elevator" + flown + i, row.elevator());
+            if (!Double.isNaN(flying.predicted().rollPerSpeed(stick(model)))) {
+                rows.put("roll" + (i == 0 ? " flown " : " not flown ") + i, row.roll(stick(model)));
+            }
         }
         return rows;
     }

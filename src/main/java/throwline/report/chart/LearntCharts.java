@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import throwline.report.ReportFile;
 import throwline.report.document.PagePicture;
 import throwline.study.Comparison.PackResult;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.Learnt;
@@ -19,6 +20,10 @@ import throwline.words.Words;
 public final class LearntCharts {
 
     private static final int AROUND_ROWS = 170;
+
+    /** Height of a row with marks below it, points. */
+    private static final int TALL_ROW = 74;
+
     private static final double MARGIN = 0.06;
 
     /** Where the grey bar lies below the line of its row, in rows. */
@@ -59,17 +64,22 @@ public final class LearntCharts {
     List<Supplier<Picture>> pictures(Learnt learnt, Layout layout) {
         PackResult pack = learnt.after().packs().get(0);
         List<Supplier<Picture>> pictures = new ArrayList<>();
-        add(pictures, learnt, layout, "stall", pack, SetUpResult::stallSpeed, 1);
-        add(pictures, learnt, layout, "descent", pack, SetUpResult::descentAngle, Math.toDegrees(1));
-        add(pictures, learnt, layout, "elevator", pack, SetUpResult::elevator, Math.toDegrees(1));
+        add(pictures, learnt, layout, "stall", FlightQuantity.STALL_SPEED, pack, SetUpResult::stallSpeed, 1);
+        add(pictures, learnt, layout, "descent", FlightQuantity.DESCENT_ANGLE, pack, SetUpResult::descentAngle, Math.toDegrees(1));
+        add(pictures, learnt, layout, "elevator", FlightQuantity.ELEVATOR, pack, SetUpResult::elevator, Math.toDegrees(1));
         add(
                 pictures,
                 learnt,
                 layout,
                 "roll",
+                FlightQuantity.ROLL_RATE,
                 pack,
                 r -> r.rollRates().stream().findFirst().map(RollRate::rate).orElse(new Headline.Unknown("why.no-roll")),
                 Math.toDegrees(1));
+        SinkChart sink = new SinkChart(words, learnt);
+        if (sink.isThere()) {
+            pictures.add(() -> sink.draw(layout));
+        }
         learnt.logs().stream()
                 .filter(day -> day.log().drawn().times().length > 1)
                 .forEach(day -> pictures.add(() -> new LogChart(words, layout, day).draw()));
@@ -81,11 +91,12 @@ public final class LearntCharts {
             Learnt learnt,
             Layout layout,
             String name,
+            FlightQuantity quantity,
             PackResult pack,
             Function<SetUpResult, Headline> number,
             double unit) {
         if (pack.setUps().stream().anyMatch(r -> learnt(number.apply(r)).isPresent())) {
-            pictures.add(() -> picture(learnt, layout, name, pack, number, unit));
+            pictures.add(() -> picture(learnt, layout, name, quantity, pack, number, unit));
         }
     }
 
@@ -99,11 +110,13 @@ public final class LearntCharts {
             Learnt learnt,
             Layout layout,
             String name,
+            FlightQuantity quantity,
             PackResult pack,
             Function<SetUpResult, Headline> number,
             double unit) {
         List<Row> rows = new ArrayList<>();
         List<Item> bars = new ArrayList<>();
+        List<Marked> marked = new ArrayList<>();
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < pack.setUps().size(); i++) {
@@ -133,9 +146,25 @@ public final class LearntCharts {
                 least = Math.min(least, unit * Math.min(known.low(), before.low()));
                 most = Math.max(most, unit * Math.max(known.high(), before.high()));
             }
+            for (Learnt.Measured mark : learnt.measured()) {
+                if (mark.quantity() == quantity && mark.setUp().equals(result.setUp().name())) {
+                    int place = i;
+                    int earlier = (int) marked.stream()
+                            .filter(m -> m.row() == place)
+                            .count();
+                    marked.add(new Marked(i, earlier, mark));
+                    if (!mark.wrong()) {
+                        least = Math.min(least, unit * mark.value());
+                        most = Math.max(most, unit * mark.value());
+                    }
+                }
+            }
             rows.add(new Row(result.setUp().name(), ChartStyle.look(i), values, words.say("row.no-answer")));
         }
         double margin = MARGIN * (most - least);
+        double left = least - margin;
+        double right = most + margin;
+        marked.forEach(one -> bars.addAll(one.items(unit, left, right)));
         Caption caption = new Caption(
                 words.say("chart.learnt." + name),
                 List.of(
@@ -149,8 +178,43 @@ public final class LearntCharts {
                 "learnt-" + name,
                 caption,
                 layout,
-                AROUND_ROWS + Panel.ROW * rows.size(),
-                Axis.of(words.say("chart.learnt.axis." + name), least - margin, most + margin, 8),
+                AROUND_ROWS + (marked.isEmpty() ? Panel.ROW : TALL_ROW) * rows.size(),
+                Axis.of(words.say("chart.learnt.axis." + name), left, right, 8),
                 Panel.rows(layout, rows, "", bars));
+    }
+
+    /** A measurement in its row, below the bar: a hollow mark with its own nine of ten; crossed out where it contradicts. */
+    private record Marked(int row, int earlier, Learnt.Measured mark) {
+
+        private static final double BELOW = 0.38;
+        private static final double CROSS = 5;
+        private static final double APART = 6;
+
+        List<Item> items(double unit, double left, double right) {
+            double y = Row.middle(row) + BELOW;
+            double value = unit * mark.value();
+            double lower = APART * earlier;
+            if (value < left || value > right) {
+                boolean more = value > right;
+                Place edge = Place.of(more ? Place.EDGE : -Place.EDGE, y).moved(more ? -4 : 4, lower);
+                String text = (mark.wrong() ? "\u00d7 " : "") + (more ? "" : "\u2190 ") + String.format(Locale.ROOT, "%.1f", value) + (more ? " \u2192" : "");
+                Brush.Side side = more ? Brush.Side.LEFT : Brush.Side.RIGHT;
+                return List.of(Item.Text.quiet(edge, text, side));
+            }
+            ChartStyle.Look look = ChartStyle.look(row);
+            Place place = Place.of(value, y).moved(0, lower);
+            List<Item> items = new ArrayList<>();
+            items.add(Item.Line.of(
+                    look.color(),
+                    ChartStyle.THIN,
+                    Place.of(Math.max(left, unit * mark.low()), y).moved(0, lower),
+                    Place.of(Math.min(right, unit * mark.high()), y).moved(0, lower)));
+            items.add(new Item.Mark(place, look, false));
+            if (mark.wrong()) {
+                items.add(Item.Line.of(ChartStyle.INK, ChartStyle.THIN, place.moved(-CROSS, -CROSS), place.moved(CROSS, CROSS)));
+                items.add(Item.Line.of(ChartStyle.INK, ChartStyle.THIN, place.moved(-CROSS, CROSS), place.moved(CROSS, -CROSS)));
+            }
+            return items;
+        }
     }
 }
