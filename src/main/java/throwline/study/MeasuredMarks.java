@@ -64,12 +64,10 @@ final class MeasuredMarks {
         FlownRows rows = new FlownRows(flying, Stall.APPROACH);
         return switch (one.topic()) {
             case STALL -> mark(one, FlightQuantity.STALL_SPEED, result.stallSpeed(), rows.stall(), "lift of ", true);
-            case GLIDE -> mark(one, FlightQuantity.DESCENT_ANGLE, result.descentAngle(), rows.descent(), "drag of ", true);
+            case GLIDE ->
+                mark(one, FlightQuantity.DESCENT_ANGLE, result.descentAngle(), rows.descent(), "drag of ", true);
             case TRIM -> mark(one, FlightQuantity.ELEVATOR, result.elevator(), rows.elevator(), "elevator of ", false);
-            case ROLL ->
-                result.rollRates().stream()
-                        .findFirst()
-                        .flatMap(roll -> roll(one, roll, rows));
+            case ROLL -> result.rollRates().stream().findFirst().flatMap(roll -> roll(one, roll, rows));
             case FLOAT, OTHER -> Optional.empty();
         };
     }

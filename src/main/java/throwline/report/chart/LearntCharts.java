@@ -65,8 +65,24 @@ public final class LearntCharts {
         PackResult pack = learnt.after().packs().get(0);
         List<Supplier<Picture>> pictures = new ArrayList<>();
         add(pictures, learnt, layout, "stall", FlightQuantity.STALL_SPEED, pack, SetUpResult::stallSpeed, 1);
-        add(pictures, learnt, layout, "descent", FlightQuantity.DESCENT_ANGLE, pack, SetUpResult::descentAngle, Math.toDegrees(1));
-        add(pictures, learnt, layout, "elevator", FlightQuantity.ELEVATOR, pack, SetUpResult::elevator, Math.toDegrees(1));
+        add(
+                pictures,
+                learnt,
+                layout,
+                "descent",
+                FlightQuantity.DESCENT_ANGLE,
+                pack,
+                SetUpResult::descentAngle,
+                Math.toDegrees(1));
+        add(
+                pictures,
+                learnt,
+                layout,
+                "elevator",
+                FlightQuantity.ELEVATOR,
+                pack,
+                SetUpResult::elevator,
+                Math.toDegrees(1));
         add(
                 pictures,
                 learnt,
@@ -116,7 +132,7 @@ public final class LearntCharts {
             double unit) {
         List<Row> rows = new ArrayList<>();
         List<Item> bars = new ArrayList<>();
-        List<Marked> marked = new ArrayList<>();
+        List<MarkedRow> marked = new ArrayList<>();
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < pack.setUps().size(); i++) {
@@ -146,18 +162,10 @@ public final class LearntCharts {
                 least = Math.min(least, unit * Math.min(known.low(), before.low()));
                 most = Math.max(most, unit * Math.max(known.high(), before.high()));
             }
-            for (Learnt.Measured mark : learnt.measured()) {
-                if (mark.quantity() == quantity && mark.setUp().equals(result.setUp().name())) {
-                    int place = i;
-                    int earlier = (int) marked.stream()
-                            .filter(m -> m.row() == place)
-                            .count();
-                    marked.add(new Marked(i, earlier, mark));
-                    if (!mark.wrong()) {
-                        least = Math.min(least, unit * mark.value());
-                        most = Math.max(most, unit * mark.value());
-                    }
-                }
+            for (MarkedRow one : MarkedRow.of(learnt, quantity, result.setUp().name(), i)) {
+                marked.add(one);
+                least = Math.min(least, one.least(unit));
+                most = Math.max(most, one.most(unit));
             }
             rows.add(new Row(result.setUp().name(), ChartStyle.look(i), values, words.say("row.no-answer")));
         }
@@ -165,7 +173,17 @@ public final class LearntCharts {
         double left = least - margin;
         double right = most + margin;
         marked.forEach(one -> bars.addAll(one.items(unit, left, right)));
-        Caption caption = new Caption(
+        return Picture.ofRows(
+                "learnt-" + name,
+                caption(learnt, name, pack),
+                layout,
+                AROUND_ROWS + (marked.isEmpty() ? Panel.ROW : TALL_ROW) * rows.size(),
+                Axis.of(words.say("chart.learnt.axis." + name), left, right, 8),
+                Panel.rows(layout, rows, "", bars));
+    }
+
+    private Caption caption(Learnt learnt, String name, PackResult pack) {
+        return new Caption(
                 words.say("chart.learnt." + name),
                 List.of(
                         words.say(
@@ -174,47 +192,5 @@ public final class LearntCharts {
                                 pack.pack().name()),
                         words.say("chart.learnt.legend")),
                 words.say("chart.learnt.proof"));
-        return Picture.ofRows(
-                "learnt-" + name,
-                caption,
-                layout,
-                AROUND_ROWS + (marked.isEmpty() ? Panel.ROW : TALL_ROW) * rows.size(),
-                Axis.of(words.say("chart.learnt.axis." + name), left, right, 8),
-                Panel.rows(layout, rows, "", bars));
-    }
-
-    /** A measurement in its row, below the bar: a hollow mark with its own nine of ten; crossed out where it contradicts. */
-    private record Marked(int row, int earlier, Learnt.Measured mark) {
-
-        private static final double BELOW = 0.38;
-        private static final double CROSS = 5;
-        private static final double APART = 6;
-
-        List<Item> items(double unit, double left, double right) {
-            double y = Row.middle(row) + BELOW;
-            double value = unit * mark.value();
-            double lower = APART * earlier;
-            if (value < left || value > right) {
-                boolean more = value > right;
-                Place edge = Place.of(more ? Place.EDGE : -Place.EDGE, y).moved(more ? -4 : 4, lower);
-                String text = (mark.wrong() ? "\u00d7 " : "") + (more ? "" : "\u2190 ") + String.format(Locale.ROOT, "%.1f", value) + (more ? " \u2192" : "");
-                Brush.Side side = more ? Brush.Side.LEFT : Brush.Side.RIGHT;
-                return List.of(Item.Text.quiet(edge, text, side));
-            }
-            ChartStyle.Look look = ChartStyle.look(row);
-            Place place = Place.of(value, y).moved(0, lower);
-            List<Item> items = new ArrayList<>();
-            items.add(Item.Line.of(
-                    look.color(),
-                    ChartStyle.THIN,
-                    Place.of(Math.max(left, unit * mark.low()), y).moved(0, lower),
-                    Place.of(Math.min(right, unit * mark.high()), y).moved(0, lower)));
-            items.add(new Item.Mark(place, look, false));
-            if (mark.wrong()) {
-                items.add(Item.Line.of(ChartStyle.INK, ChartStyle.THIN, place.moved(-CROSS, -CROSS), place.moved(CROSS, CROSS)));
-                items.add(Item.Line.of(ChartStyle.INK, ChartStyle.THIN, place.moved(-CROSS, CROSS), place.moved(CROSS, -CROSS)));
-            }
-            return items;
-        }
     }
 }

@@ -44,9 +44,7 @@ final class SinkChart {
     private List<Glide> glides(String setUp) {
         List<Glide> glides = new ArrayList<>();
         learnt.measured().stream()
-                .filter(m -> m.setUp().equals(setUp)
-                        && m.quantity() == FlightQuantity.DESCENT_ANGLE
-                        && m.glided())
+                .filter(m -> m.setUp().equals(setUp) && m.quantity() == FlightQuantity.DESCENT_ANGLE && m.glided())
                 .forEach(m -> glides.add(new Glide(m.speed(), m.sink())));
         for (LoggedDay day : learnt.logs()) {
             for (Piece piece : day.log().used(Kind.GLIDE, setUp)) {
@@ -81,13 +79,13 @@ final class SinkChart {
             Optional<List<Place>> band = band(result, end);
             band.ifPresent(places -> bands.add(Item.Area.of(places, look.band())));
             most = Math.max(most, Picture.most(band.orElse(List.of()), Place::y, most));
-            before(result).ifPresent(old -> bands.add(new Item.Line(
-                    places(old.sweep(), end), false, ChartStyle.QUIET_INK, ChartStyle.stroke(1.2f, 3, 3))));
+            before(result)
+                    .ifPresent(old -> bands.add(new Item.Line(
+                            places(old.sweep(), end), false, ChartStyle.QUIET_INK, ChartStyle.stroke(1.2f, 3, 3))));
             Curve curve = new Curve(result.setUp().name(), look, places(result.sweep(), end));
             curves.add(curve);
-            dots.addAll(curve.marks(glides.stream()
-                    .map(g -> Place.of(g.speed(), g.sink()))
-                    .toList()));
+            dots.addAll(curve.marks(
+                    glides.stream().map(g -> Place.of(g.speed(), g.sink())).toList()));
         }
         List<Item> items = new ArrayList<>(bands);
         items.addAll(Curve.all(curves));
@@ -130,7 +128,8 @@ final class SinkChart {
 
     /** The curve times the ends of the band of its descent. */
     private static Optional<List<Place>> band(SetUpResult result, double end) {
-        if (!(result.descentAngle() instanceof Headline.Known known) || known.learnt().isEmpty()) {
+        if (!(result.descentAngle() instanceof Headline.Known known)
+                || known.learnt().isEmpty()) {
             return Optional.empty();
         }
         double low = Math.sin(known.low()) / Math.sin(known.value());
