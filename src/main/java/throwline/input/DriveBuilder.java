@@ -69,6 +69,7 @@ final class DriveBuilder {
         return Optional.of(new Motor(
                 motor.child("kv").amount(),
                 motor.child("no-load current").amount(),
+                motor.isAbsent() ? Motor.USUAL_CRUISE : motor.amount("cruise"),
                 new Motor.Bench(
                         times(bench.child("rpm").amount(), 1 / MINUTE),
                         bench.child("voltage").amount(),

@@ -7,9 +7,13 @@ import java.util.OptionalDouble;
  *
  * @param speedConstant turns a minute a volt, as motors are sold
  * @param noLoadCurrent A
+ * @param cruise throttle of a cruise, 0 to 1
  * @param bench readings
  */
-public record Motor(OptionalDouble speedConstant, OptionalDouble noLoadCurrent, Bench bench) {
+public record Motor(OptionalDouble speedConstant, OptionalDouble noLoadCurrent, double cruise, Bench bench) {
+
+    /** Throttle of a cruise where nobody says otherwise (PRACTICE, methods manual 20.13). */
+    public static final double USUAL_CRUISE = 0.7;
 
     /**
      * Readings at full throttle, the model standing still.

@@ -76,8 +76,8 @@ public final class DriveFitting {
         return new DriveFitting(propeller, motor, battery, density).fit();
     }
 
-    /** Chord that gives the measured pull of propellers of that kind (COMPUTED, methods manual 20.3). */
-    private static double chordOf(Propeller.Kind kind) {
+    /** Chord at three quarters of the radius over the radius, that gives the measured pull of a kind of propeller (COMPUTED, methods manual 20.3). */
+    public static double chordOf(Propeller.Kind kind) {
         return switch (kind) {
             case SPORT -> 0.19;
             case THIN_ELECTRIC -> 0.215;

@@ -92,7 +92,7 @@ public enum FlightQuantity {
             Part.POWER,
             "takeOffRun",
             Presence.WHERE_IT_APPLIES,
-            Screen.GLANCE),
+            Screen.CLOSE_CALLS),
     /** Distance from standing still to over the obstacle. */
     TAKE_OFF_DISTANCE(
             "takeOffDistance",
@@ -103,13 +103,21 @@ public enum FlightQuantity {
             Presence.WHERE_IT_APPLIES,
             Screen.DATA),
     /** Height gained a second in the best climb at full throttle. */
-    CLIMB_RATE("climbRate", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.GLANCE),
+    CLIMB_RATE(
+            "climbRate", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.CLOSE_CALLS),
     /** Path above the horizon in that climb. */
     CLIMB_ANGLE("climbAngle", Dimension.ANGLE, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Airspeed of that climb. */
     CLIMB_SPEED("climbSpeed", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Path above the horizon at full throttle at the approach speed. */
-    GO_AROUND("goAround", Dimension.ANGLE, "goaround", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.GLANCE),
+    GO_AROUND(
+            "goAround",
+            Dimension.ANGLE,
+            "goaround",
+            Part.POWER,
+            "climb",
+            Presence.WHERE_IT_APPLIES,
+            Screen.CLOSE_CALLS),
     /** Height lost between the decision to go around and the lowest point. */
     GO_AROUND_LOSS(
             "goAroundHeightLost",

@@ -33,6 +33,7 @@ import throwline.flight.PoweredPoint;
 import throwline.flight.PoweredStall;
 import throwline.flight.Stall;
 import throwline.flight.TakeOff;
+import throwline.model.Motor;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.power.DriveBasis;
@@ -41,9 +42,6 @@ import throwline.words.Message;
 
 /** Numbers of one set-up with the motor running, with their bands and notes. */
 final class PoweredAnswer {
-
-    /** Throttle of a cruise where nobody says otherwise (PRACTICE). */
-    private static final double CRUISE = 0.7;
 
     /** Share of a battery that is flown (PRACTICE, methods manual 20.13). */
     private static final double USABLE = 0.8;
@@ -80,7 +78,8 @@ final class PoweredAnswer {
             PoweredFlight powered = new PoweredFlight(flight.airframe(), setUp, pack, fitted.drive(), stall);
             boolean bench = fitted.basis() == DriveBasis.BENCH || fitted.basis() == DriveBasis.THRUST;
             climbing(numbers, powered, pack, stall, bench);
-            level(numbers, powered, pack, bench);
+            double cruise = flight.airframe().model().motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
+            level(numbers, powered, pack, cruise, bench);
             slowest(numbers, powered, stall);
             approach.steady().ifPresent(attitude -> goingAround(numbers, powered, attitude, bench));
         });
@@ -130,13 +129,14 @@ final class PoweredAnswer {
         return new Headline.Known(known.value(), Math.max(0, known.low()), known.high(), known.basis(), known.shared());
     }
 
-    private void level(Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Pack pack, boolean bench) {
+    private void level(
+            Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Pack pack, double share, boolean bench) {
         numbers.put(
                 TOP_SPEED,
                 powered.fastest(1)
                         .<Headline>map(point -> bands.around("topSpeed", point.speed()))
                         .orElse(NO_LEVEL));
-        Optional<PoweredPoint> cruise = powered.fastest(CRUISE);
+        Optional<PoweredPoint> cruise = powered.fastest(share);
         for (FlightQuantity quantity : List.of(CRUISE_SPEED, CRUISE_CURRENT, CRUISE_TIME, CRUISE_ELEVATOR)) {
             numbers.put(quantity, NO_LEVEL);
         }

@@ -46,7 +46,8 @@ final class PoweredModel {
                 m.setUps(),
                 m.sticks(),
                 m.servos(),
-                Optional.of(new Motor(OptionalDouble.of(500), OptionalDouble.empty(), Motor.Bench.none())));
+                Optional.of(new Motor(
+                        OptionalDouble.of(500), OptionalDouble.empty(), Motor.USUAL_CRUISE, Motor.Bench.none())));
         airframe = new Airframe(model, AIRFOILS, new MeasuredSections());
         drive = DriveFitting.of(model, pack, airframe.air().density())
                 .orElseThrow()

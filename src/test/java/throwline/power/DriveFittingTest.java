@@ -23,7 +23,7 @@ class DriveFittingTest {
     private static FittedDrive fitted(double kv, double idle, int cells, Motor.Bench bench) {
         return DriveFitting.of(
                 PROPELLER,
-                new Motor(OptionalDouble.of(kv), OptionalDouble.of(idle), bench),
+                new Motor(OptionalDouble.of(kv), OptionalDouble.of(idle), Motor.USUAL_CRUISE, bench),
                 new Battery(cells, 5 * 3600),
                 DENSITY);
     }

@@ -3,6 +3,8 @@ package throwline.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import throwline.model.Model;
+import throwline.model.Motor;
 import throwline.report.Headlines;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Text;
@@ -18,21 +20,23 @@ final class PowerSection {
 
     private final SetUpResult result;
     private final double chord;
+    private final double cruise;
     private final List<Paragraph> said = new ArrayList<>();
 
-    private PowerSection(SetUpResult result, double chord) {
+    private PowerSection(SetUpResult result, Model model) {
         this.result = result;
-        this.chord = chord;
+        chord = model.tail().throwChord();
+        cruise = model.motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
     }
 
     /**
      * The sentences.
      *
      * @param result the set-up
-     * @param chord of the elevator where its throws are measured, m
+     * @param model that it belongs to
      */
-    static List<Paragraph> blocks(SetUpResult result, double chord) {
-        PowerSection section = new PowerSection(result, chord);
+    static List<Paragraph> blocks(SetUpResult result, Model model) {
+        PowerSection section = new PowerSection(result, model);
         section.trim();
         section.level();
         section.slowest();
@@ -70,7 +74,8 @@ final class PowerSection {
                         Value.speed(speed.value()),
                         new Value.Plain(current.get().value(), 0),
                         new Value.Plain(time.get().value() / MINUTE, 0),
-                        edge(elevator.get().value()))));
+                        edge(elevator.get().value()),
+                        Value.share(cruise))));
         known(FlightQuantity.TOP_SPEED)
                 .ifPresent(speed -> said.add(Paragraph.say("fly.power.top", Value.speed(speed.value()))));
     }
