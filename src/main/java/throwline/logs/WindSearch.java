@@ -34,7 +34,7 @@ final class WindSearch {
     private static final double STRAIGHT = 0.4;
 
     private static final double OPPOSITE = Math.toRadians(30);
-    private static final double SPREAD = Math.toRadians(200);
+    private static final double SPREAD = Math.toRadians(150);
     private static final double SLOWEST = 2;
 
     private final Trace trace;

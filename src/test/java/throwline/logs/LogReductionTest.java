@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import throwline.input.LoggedText;
@@ -131,5 +132,69 @@ class LogReductionTest {
         } else {
             assertThat(sums.stalls).isEmpty();
         }
+    }
+
+    /** Without circles glides to and fro tell the wind along them: half the difference of their ground speeds. */
+    @Test
+    void finds_the_wind_without_circles() {
+        Setting setting = new Setting(5, false, 1, 0.4, false, false);
+        int found = 0;
+        double sum = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            SyntheticLog synthetic = new SyntheticLog(PLANE, setting, 300 + seed);
+            ReducedLog reduced = reduce(synthetic, setting, List.of());
+            assertThat(reduced.used(Kind.CIRCLE)).isEmpty();
+            if (reduced.wind().isPresent()) {
+                LogWind wind = reduced.wind().get();
+                double[] truth = synthetic.wind(wind.height());
+                found++;
+                sum += Math.pow(Math.hypot(wind.east() - truth[0], wind.north() - truth[1]), 2);
+                assertThat(reduced.used(Kind.GLIDE)).isNotEmpty();
+            }
+        }
+        assertThat(found).isGreaterThan(15);
+        assertThat(Math.sqrt(sum / found)).isLessThan(1);
+    }
+
+    /** Numbers stay when pieces are struck out; a struck circle takes the wind with it. */
+    @Test
+    void strikes_out_pieces() {
+        SyntheticLog.Aeroplane plane = PLANE;
+        ReducedLog all = reduce(new SyntheticLog(plane, Setting.GPS_ONLY, 5), Setting.GPS_ONLY, List.of());
+        Piece glide = all.used(Kind.GLIDE).get(1);
+        Piece circle = all.used(Kind.CIRCLE).get(0);
+        ReducedLog less =
+                reduce(new SyntheticLog(plane, Setting.GPS_ONLY, 5), Setting.GPS_ONLY, List.of(glide.number()));
+        assertThat(less.used(Kind.GLIDE)).hasSize(all.used(Kind.GLIDE).size() - 1);
+        assertThat(less.pieces().stream()
+                        .filter(p -> p.number() == glide.number())
+                        .findFirst()
+                        .orElseThrow()
+                        .reason())
+                .isEqualTo(Piece.Reason.STRUCK_OUT);
+        ReducedLog straight =
+                reduce(new SyntheticLog(plane, Setting.GPS_ONLY, 5), Setting.GPS_ONLY, List.of(circle.number()));
+        assertThat(straight.used(Kind.CIRCLE)).isEmpty();
+        assertThat(straight.wind().map(LogWind::source)).isNotEqualTo(all.wind().map(LogWind::source));
+    }
+
+    /** Five seconds are too short, and nothing else is made of them. */
+    @Test
+    void rejects_what_is_too_short() {
+        StringBuilder text = new StringBuilder(
+                "seconds,height baro m,ground speed m/s,course deg,airspeed m/s,throttle %,elevator deg,aileron %,switch,roll deg/s\n");
+        for (int i = 0; i < 200; i++) {
+            boolean glides = i > 50 && i < 80;
+            text.append(String.format(
+                    java.util.Locale.ROOT,
+                    "%.1f,%.1f,12,90,12,%d,0,0,0,0%n",
+                    i / 5.0,
+                    80 - (glides ? i - 50 : 0) * 0.3,
+                    glides ? 0 : 60));
+        }
+        FlightLog log = LoggedText.read(text.toString(), true, SET_UPS);
+        ReducedLog reduced = new LogReduction(log, AIR, Map.of(), 0.4, List.of()).reduced();
+        assertThat(reduced.used(Kind.GLIDE)).isEmpty();
+        assertThat(reduced.pieces()).anyMatch(p -> p.reason() == Piece.Reason.TOO_SHORT);
     }
 }
