@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JFrame;
@@ -150,12 +151,16 @@ final class MainWindow {
     private List<Page> pages(Session session, Figures figures) {
         List<Page> all = new ArrayList<>();
         all.add(new HandPage(desk, session, figures));
-        all.add(new ComparePage(desk, session, figures, program));
-        all.add(new WantsPage(desk, session, figures, this));
-        all.add(new SticksPage(desk, session, figures));
-        all.add(new ModelPage(desk, session));
-        all.add(new FlightsPage(desk, session, figures, program));
-        all.add(new PrintPage(desk, session, program.flights()));
+        List<Supplier<Page>> later = List.of(
+                () -> new ComparePage(desk, session, figures, program),
+                () -> new WantsPage(desk, session, figures, this),
+                () -> new SticksPage(desk, session, figures),
+                () -> new ModelPage(desk, session),
+                () -> new FlightsPage(desk, session, figures, program),
+                () -> new PrintPage(desk, session, program.flights()));
+        for (int i = 0; i < later.size(); i++) {
+            all.add(new LaterPage(PAGES.get(i + 1), later.get(i)));
+        }
         return all;
     }
 

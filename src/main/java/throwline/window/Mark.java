@@ -12,7 +12,7 @@ import java.util.List;
 /** The window's mark in task bars: a section with its flap down. */
 final class Mark {
 
-    private static final int[] SIZES = {16, 24, 32, 48, 64, 128};
+    private static final int[] SIZES = {16, 32, 64};
 
     private static final Color GROUND = new Color(0x12304A);
     private static final Color FLAP = new Color(0x56B4E9);
