@@ -58,6 +58,11 @@ final class Assumed {
         return amount(owner, key, Dimension.LENGTH, guess);
     }
 
+    /** True where the value of a key is a guess. */
+    boolean isNoted(Branch where) {
+        return all.stream().anyMatch(a -> a.path().equals(where.path()));
+    }
+
     void note(Branch where, String value) {
         all.add(new Assumption(where.path(), value));
     }

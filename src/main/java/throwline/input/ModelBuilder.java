@@ -37,6 +37,9 @@ final class ModelBuilder {
     private static final double FAIRED_LEG = 0.008;
 
     /* The standard atmosphere below 11 km (ISO 2533): sea level and fall with height. */
+    /** Models have their wing set from about level to some degrees nose up against the tail (common practice, no source). */
+    private static final double INCIDENCE_DOUBT = Math.toRadians(2);
+
     private static final double STANDARD_TEMPERATURE = 288.15;
     private static final double STANDARD_LAPSE = 0.0065;
 
@@ -117,6 +120,7 @@ final class ModelBuilder {
                 tail.amount("arm"),
                 assumed.length(tail, "height", upTheFin * FIN_OF_TAIL_SPAN * span - wing.height()),
                 tail.amount("incidence"),
+                assumed.isNoted(tail.child("incidence")) ? INCIDENCE_DOUBT : 0,
                 tail.amount("fins"),
                 position,
                 new AirfoilName(tail.text("airfoil")),

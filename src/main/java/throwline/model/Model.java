@@ -94,6 +94,11 @@ public record Model(
         return new Model(name, packs, wing, tail, body, wheels, propeller, field, others, sticks, servos, motor);
     }
 
+    /** The same model with another tail. */
+    public Model with(Tail other) {
+        return new Model(name, packs, wing, other, body, wheels, propeller, field, setUps, sticks, servos, motor);
+    }
+
     /** Chord behind the hinge of a surface of the wing, by its name, or of the elevator, where its throws are measured, m. */
     public double throwChord(String surface) {
         return wing.surface(surface).map(wing::throwChord).orElseGet(tail::throwChord);

@@ -154,17 +154,14 @@ public final class ComparisonStudy {
             return new SetUpAnswer(flight.airframe().model(), setUp, bands);
         }
 
-        /**
-         * Weight, balance and throws are small against the model's own errors; an airfoil that was never measured is not.
-         */
         private SetUpResult likely(SetUpResult result, AirfoilLibrary airfoils, Pack pack) {
             Airframe airframe = flight.airframe();
-            InputUncertainties unknowns = new InputUncertainties(airframe.model(), airfoils);
-            if (unknowns.standIns().isEmpty()) {
+            List<InputUncertainty> unknowns = new InputUncertainties(airframe.model(), airfoils).large(setUp);
+            if (unknowns.isEmpty()) {
                 return result;
             }
             PerturbedRun trial = new PerturbedRun(airframe, airfoils, sections, pack, setUp);
-            return LikelyBands.of(trial, unknowns.in(setUp), result).widened(result);
+            return LikelyBands.of(trial, unknowns, result).widened(result);
         }
     }
 

@@ -54,9 +54,9 @@ public final class HandStudy {
         return airframe.air().density();
     }
 
-    /** True where the bands of steady flight are wider than {@link #steady} has them: an airfoil was never measured. */
+    /** True where the bands of steady flight are wider than {@link #steady} has them: something large is not known. */
     public boolean bandsComeLater() {
-        return !unknowns.standIns().isEmpty();
+        return !unknowns.large(airframe.model().reference()).isEmpty();
     }
 
     /**

@@ -16,7 +16,7 @@ import throwline.study.FlyResult.Sensitivity;
 
 /**
  * What the owner of a model does not know exactly: weight to 1 %, balance point to 2 mm, throws to 1 mm at the trailing edge
- * (common practice, no source), and an airfoil that was not measured itself (how far stand-ins are off: the validation book).
+ * (common practice, no source), the tail's incidence where the file does not give it, and an airfoil that was not measured itself (how far stand-ins are off: the validation book).
  */
 final class InputUncertainties {
 
@@ -39,6 +39,7 @@ final class InputUncertainties {
         List<InputUncertainty> all = new ArrayList<>();
         all.add(new InputUncertainty(InputUncertainty.Kind.WEIGHT, "", WEIGHT));
         all.add(new InputUncertainty(InputUncertainty.Kind.BALANCE, "", Sensitivity.BALANCE));
+        all.addAll(ofTail());
         for (Surface surface : model.wing().surfaces()) {
             if (setUp.deflection(surface.name()) != 0 || rolls(surface, setUp)) {
                 double chord = model.wing().throwChord(surface);
@@ -52,6 +53,19 @@ final class InputUncertainties {
             all.add(new InputUncertainty(InputUncertainty.Kind.AIRFOIL_DRAG, name, band.drag()));
         });
         return all;
+    }
+
+    /**
+     * Those that are not small against the model's own errors: with an airfoil that was never measured all, else the tail's
+     * incidence where the file does not give it.
+     */
+    List<InputUncertainty> large(SetUp setUp) {
+        return standIns().isEmpty() ? ofTail() : in(setUp);
+    }
+
+    private List<InputUncertainty> ofTail() {
+        double doubt = model.tail().incidenceDoubt();
+        return doubt > 0 ? List.of(new InputUncertainty(InputUncertainty.Kind.TAIL_INCIDENCE, "", doubt)) : List.of();
     }
 
     /** The wing's airfoils that others stand in for, and what that rests on. */

@@ -15,6 +15,8 @@ record InputUncertainty(Kind kind, String name, double size) {
         WEIGHT,
         /** Balance point, m. */
         BALANCE,
+        /** Incidence of the tail against the wing, rad. */
+        TAIL_INCIDENCE,
         /** Where a surface stands and how far the stick moves it, rad. */
         THROW,
         /** Most lift of an airfoil that was never measured, share. */

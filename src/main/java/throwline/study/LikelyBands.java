@@ -38,6 +38,9 @@ final class LikelyBands {
 
     private static final int MOST_MATTERS = 3;
 
+    /** What is measured on the bench in a minute is told first. */
+    private static final String TAIL = "tail";
+
     private final List<InputUncertainty> unknowns;
     private final double[] middle;
     private final List<double[]> above;
@@ -135,7 +138,7 @@ final class LikelyBands {
         return new Headline.Known(known.value(), low, high, known.basis(), shared);
     }
 
-    /** The three inputs that move the numbers most, measured by the bands of these numbers. */
+    /** The three inputs that move the numbers most, the incidence of the tail before others, measured by the bands of these numbers. */
     List<Sensitivity> matters(SetUpResult result) {
         List<Ranked> ranked = new ArrayList<>();
         Map<String, Ranked> airfoils = new LinkedHashMap<>();
@@ -150,7 +153,8 @@ final class LikelyBands {
         ranked.addAll(airfoils.values());
         return ranked.stream()
                 .filter(one -> one.share > 0)
-                .sorted(Comparator.comparingDouble((Ranked one) -> -one.share))
+                .sorted(Comparator.comparing((Ranked one) -> !one.matter.what().equals(TAIL))
+                        .thenComparing(Comparator.comparingDouble((Ranked one) -> -one.share)))
                 .limit(MOST_MATTERS)
                 .map(Ranked::matter)
                 .toList();
@@ -197,6 +201,7 @@ final class LikelyBands {
                 switch (what.kind()) {
                     case WEIGHT -> "weight";
                     case BALANCE -> "balance";
+                    case TAIL_INCIDENCE -> TAIL;
                     case THROW -> "throw";
                     case AIRFOIL_LIFT, AIRFOIL_ANGLE, AIRFOIL_DRAG -> "airfoil";
                 };

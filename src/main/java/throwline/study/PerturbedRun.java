@@ -52,6 +52,7 @@ final class PerturbedRun {
         Airframe frame = airframe;
         Pack weighed = pack;
         SetUp set = setUp;
+        double turned = 0;
         Map<String, Double> throwErrors = new HashMap<>();
         AlteredSections altered = new AlteredSections(sections, "", 0, 0, 0);
         for (Map.Entry<InputUncertainty, Double> entry : errors.entrySet()) {
@@ -60,6 +61,7 @@ final class PerturbedRun {
             switch (unknown.kind()) {
                 case WEIGHT -> weighed = weighed.weighing(weighed.mass() * (1 + error), weighed.balance());
                 case BALANCE -> weighed = weighed.weighing(weighed.mass(), weighed.balance() + error);
+                case TAIL_INCIDENCE -> turned = error;
                 case THROW -> throwErrors.put(unknown.name(), error);
                 case AIRFOIL_LIFT ->
                     altered = new AlteredSections(sections, unknown.name(), error, altered.angle(), altered.drag());
@@ -70,8 +72,12 @@ final class PerturbedRun {
             }
         }
         set = moved(set, throwErrors);
-        if (!altered.airfoil().isEmpty()) {
-            frame = new Airframe(airframe.model(), airfoils, altered);
+        if (!altered.airfoil().isEmpty() || turned != 0) {
+            Model model = airframe.model();
+            frame = new Airframe(
+                    turned == 0 ? model : model.with(model.tail().turned(turned)),
+                    airfoils,
+                    altered.airfoil().isEmpty() ? sections : altered);
         }
         return numbers(new Flight(frame, set), weighed, throwErrors);
     }

@@ -90,7 +90,7 @@ class SheetStoriesTest {
 
     @Test
     void everyNumberIsOneOfTheJsonOfCompare() {
-        SheetsTest.assertTraceable(new CompareAnswer(COMPARISON, List.of(), List.of()), documents);
+        TraceableNumbers.check(new CompareAnswer(COMPARISON, List.of(), List.of()), documents);
     }
 
     private static String cells(SheetDocument document) {

@@ -6,10 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -23,8 +21,6 @@ import throwline.report.CompareAnswer;
 import throwline.report.Fixture;
 import throwline.report.Page;
 import throwline.report.ReportFile;
-import throwline.report.Sentences;
-import throwline.report.data.CompareJson;
 import throwline.report.data.SheetEntry;
 import throwline.report.sheet.SheetDocument.Block;
 import throwline.report.sheet.SheetDocument.Cell;
@@ -45,7 +41,6 @@ class SheetsTest {
 
     private static final Words WORDS = Words.load();
     private static final Page METRIC = Page.of(80, true, false, Display.metric());
-    private static final Pattern NUMBER = Pattern.compile("(?<![A-Za-z\\d.])\\d+\\.\\d+");
 
     private static SheetAnswer answer(CompareAnswer from, Optional<List<SheetEntry>> earlier) {
         return new SheetAnswer(
@@ -71,39 +66,7 @@ class SheetsTest {
     @Test
     void every_number_is_one_of_the_json_of_compare() {
         CompareAnswer from = Fixture.orchard();
-        assertTraceable(from, documents(from, Size.Paper.A4));
-    }
-
-    /** Each number with a point on a sheet is a number of compare --json, as it is or in mm. */
-    static void assertTraceable(CompareAnswer from, List<SheetDocument> documents) {
-        String json = new CompareJson(new Sentences(WORDS, Display.metric())).write(List.of(from));
-        Set<String> known = new HashSet<>();
-        Matcher numbers = Pattern.compile("-?\\d+(\\.\\d+)?(E-?\\d+)?").matcher(json);
-        while (numbers.find()) {
-            double number = Math.abs(Double.parseDouble(numbers.group()));
-            // A full roll takes 360 degrees over the rate.
-            known.add(SheetFigures.number(360 / number, 1));
-            for (double factor : new double[] {1, 1000}) {
-                // Six figures of a number half way between two tenths may round either way.
-                known.add(SheetFigures.number(number * factor * (1 - 5e-6), 1));
-                known.add(SheetFigures.number(number * factor * (1 + 5e-6), 1));
-            }
-        }
-        for (SheetDocument document : documents) {
-            List<String> texts = new ArrayList<>();
-            rows(document).forEach(row -> {
-                if (row instanceof Cells cells) {
-                    cells.cells().forEach(cell -> texts.add(cell.text()));
-                }
-            });
-            Matcher printed = NUMBER.matcher(String.join("\n", texts));
-            int count = 0;
-            while (printed.find()) {
-                count++;
-                assertThat(known).as(document.name() + ": " + printed.group()).contains(printed.group());
-            }
-            assertThat(count).as(document.name()).isGreaterThan(5);
-        }
+        TraceableNumbers.check(from, documents(from, Size.Paper.A4));
     }
 
     /** Methods manual 18.8: on one page, with four set-ups. */
