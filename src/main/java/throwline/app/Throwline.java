@@ -22,7 +22,11 @@ public final class Throwline {
             // Drawing without a window is quicker to begin, and works where there is no screen.
             System.setProperty("java.awt.headless", "true");
         }
-        System.exit(new CommandLineProgram(Terminal.ofProcess(), new ScreenOfProcess(mayOpen)).run(arguments));
+        CommandLineProgram program = new CommandLineProgram(Terminal.ofProcess(), new ScreenOfProcess(mayOpen));
+        if (!mayOpen) {
+            program.endsWithItsThreads();
+        }
+        System.exit(program.run(arguments));
     }
 
     /** The screen, looked at only where a window may be wanted. */

@@ -18,6 +18,7 @@ public final class CommandLineProgram {
     private final Context context;
     private final Commands commands;
     private final Screen screen;
+    private final Faults faults;
 
     /**
      * A command line on this terminal.
@@ -46,20 +47,48 @@ public final class CommandLineProgram {
         this.context = context;
         this.commands = commands;
         this.screen = screen;
+        faults = new Faults(context);
+    }
+
+    /**
+     * Ends the process where a thread fails on which nobody waits, or for which waiting would never end, such as one of
+     * those that work for a command.
+     */
+    public void endsWithItsThreads() {
+        // Asked once beforehand for something that is not there, the end of the process needs no new class without
+        // memory.
+        Runtime.getRuntime().removeShutdownHook(Thread.currentThread());
+        Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> end(fault));
+    }
+
+    private void end(Throwable fault) {
+        int code = failed(fault);
+        try {
+            Runtime.getRuntime().exit(code);
+        } catch (OutOfMemoryError e) {
+            Runtime.getRuntime().halt(failed(e));
+        }
+    }
+
+    private int failed(Throwable fault) {
+        try {
+            return faults.internal(fault);
+        } catch (OutOfMemoryError e) {
+            return faults.internal(e);
+        }
     }
 
     /**
      * Runs one command.
      *
      * @param arguments the command line
-     * @return exit code: 0 done, 1 internal fault, 2 wrong input, 3 done but some answer could not be found
+     * @return exit code: 0 done, 1 internal fault, 2 wrong input or more than there is memory for, 3 done but some answer could not be found
      */
     public int run(String... arguments) {
-        Faults faults = new Faults(context);
         try {
             StringWriter help = new StringWriter();
             String[] given = FormerOptions.replaced(arguments);
-            CommandLine line = commandLine(given, faults, new PrintWriter(help));
+            CommandLine line = commandLine(given, new PrintWriter(help));
             int code;
             if (arguments.length == 0 && screen.isThere()) {
                 screen.open(Optional.empty());
@@ -78,16 +107,16 @@ public final class CommandLineProgram {
         } catch (RuntimeException e) {
             return faults.failed(e);
         } catch (Error e) {
-            return faults.internal(e);
+            return failed(e);
         }
     }
 
     /** All commands with their options and help, for what an installed program says about itself. */
     CommandLine described() {
-        return commandLine(new String[0], new Faults(context), new PrintWriter(Writer.nullWriter()));
+        return commandLine(new String[0], new PrintWriter(Writer.nullWriter()));
     }
 
-    private CommandLine commandLine(String[] arguments, Faults faults, PrintWriter help) {
+    private CommandLine commandLine(String[] arguments, PrintWriter help) {
         CommandLine line = new CommandLine(new Root());
         commands.wanted(Arrays.asList(arguments), context).forEach(line::addSubcommand);
         line.setColorScheme(Help.defaultColorScheme(context.terminal().styled() ? Help.Ansi.ON : Help.Ansi.OFF));

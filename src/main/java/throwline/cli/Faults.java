@@ -23,10 +23,12 @@ final class Faults {
 
     private final Terminal terminal;
     private final Words words;
+    private final MemoryEnd memory;
 
     Faults(Context context) {
         this.terminal = context.terminal();
         this.words = context.words();
+        memory = new MemoryEnd(terminal, words.say("cli.fault.memory"));
     }
 
     /** A command threw. */
@@ -44,10 +46,11 @@ final class Faults {
 
     /** Something that must not happen. */
     int internal(Throwable fault) {
+        if (memory.isSaid() || MemoryEnd.isCauseOf(fault)) {
+            return memory.say();
+        }
         if (lacksFont(fault)) {
             terminal.message(words.say("cli.fault.font"));
-        } else if (fault instanceof OutOfMemoryError) {
-            terminal.message(words.say("cli.fault.memory"));
         } else {
             terminal.message(words.say("cli.fault.internal", describe(fault)));
         }

@@ -35,6 +35,7 @@ public final class Terminal {
 
     private final InputStream in;
     private final OutputStream out;
+    private final OutputStream errors;
     private final PrintStream err;
     private final Charset charset;
     private final boolean interactive;
@@ -71,6 +72,7 @@ public final class Terminal {
             IntSupplier columns) {
         this.in = in;
         this.out = out;
+        this.errors = err;
         this.err = new PrintStream(err, true, charset);
         this.charset = charset;
         this.interactive = interactive;
@@ -145,6 +147,20 @@ public final class Terminal {
                 .collect(Collectors.joining("\n")));
         err.print(shown + (text.endsWith("\n") ? "\n" : System.lineSeparator()));
         err.flush();
+    }
+
+    /** A text as {@link #say} takes it. */
+    byte[] encoded(String text) {
+        return text.getBytes(charset);
+    }
+
+    /** Says something on standard error that was made ready before: nothing is made here. */
+    void say(byte[] encoded) {
+        try {
+            errors.write(encoded);
+        } catch (IOException nobodyListens) {
+            return;
+        }
     }
 
     /** Shows how far long work has come, overwritten by the next; nothing where nobody watches. */

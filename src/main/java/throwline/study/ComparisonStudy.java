@@ -3,6 +3,7 @@ package throwline.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import throwline.flight.Airframe;
 import throwline.flight.Descent;
@@ -43,9 +44,7 @@ public final class ComparisonStudy {
     public Comparison compare(Model model, AirfoilLibrary airfoils, List<Pack> packs) {
         Airframe airframe = new Airframe(model, airfoils, sections);
         GroundHeights ladder = new GroundHeights(airframe);
-        List<List<SetUpResult>> bySetUp = columns(airframe, packs).parallelStream()
-                .map(column -> column.results(airfoils, ladder))
-                .toList();
+        List<List<SetUpResult>> bySetUp = bySetUp(airframe, packs, column -> column.results(airfoils, ladder));
         List<PackResult> results = new ArrayList<>();
         for (int p = 0; p < packs.size(); p++) {
             List<SetUpResult> row = new ArrayList<>();
@@ -64,17 +63,22 @@ public final class ComparisonStudy {
 
     /** Numbers of all set-ups in steady flight alone, in their order, pack by pack; nothing where no stall was found. */
     List<List<Optional<HeadlineNumbers>>> inFlight(Airframe airframe, List<Pack> packs) {
-        return columns(airframe, packs).parallelStream().map(Column::inFlight).toList();
+        return bySetUp(airframe, packs, Column::inFlight);
     }
 
-    private List<Column> columns(Airframe airframe, List<Pack> packs) {
+    /** What is wanted of every set-up; what a flight holds goes with it, so that many do not need memory for all at once. */
+    private <T> List<T> bySetUp(Airframe airframe, List<Pack> packs, Function<Column, T> wanted) {
         Model model = airframe.model();
-        List<Column> columns = model.setUps().parallelStream()
-                .map(setUp -> new Column(airframe, setUp, packs))
+        Column reference = new Column(airframe, model.reference(), packs);
+        Flight apart = new Flight(airframe, model.reference());
+        return model.setUps().parallelStream()
+                .map(setUp -> {
+                    boolean same = setUp.equals(model.reference());
+                    Column column = same ? reference : new Column(airframe, setUp, packs);
+                    column.compareWith(reference, apart);
+                    return wanted.apply(column);
+                })
                 .toList();
-        Column reference = columns.get(model.setUps().indexOf(model.reference()));
-        columns.forEach(column -> column.compareWith(reference));
-        return columns;
     }
 
     /** One set-up with these packs. */
@@ -102,16 +106,22 @@ public final class ComparisonStudy {
 
         /** How the reference set-up comes down at this one's speeds. */
         void compareWith(Column reference) {
-            for (int p = 0; p < approaches.size(); p++) {
-                Approach own = approaches.get(p);
-                Approach other = reference.approaches.get(p);
-                elsewhere.add(
-                        reference == this ? own.descent : own.stall.flatMap(stall -> reference.descent(other, stall)));
-            }
+            compareWith(reference, reference.flight);
         }
 
-        private Optional<Descent> descent(Approach own, Stall other) {
-            return own.stall.map(stall -> flight.descent(own.pack, stall, other.approachSpeed()));
+        /** The same with a flight of the reference set-up that threads take by turns. */
+        void compareWith(Column reference, Flight flight) {
+            synchronized (flight) {
+                for (int p = 0; p < approaches.size(); p++) {
+                    Approach own = approaches.get(p);
+                    Optional<Stall> other = reference.approaches.get(p).stall;
+                    elsewhere.add(
+                            reference == this
+                                    ? own.descent
+                                    : own.stall.flatMap(stall -> other.map(
+                                            there -> flight.descent(own.pack, there, stall.approachSpeed()))));
+                }
+            }
         }
 
         List<Optional<HeadlineNumbers>> inFlight() {
