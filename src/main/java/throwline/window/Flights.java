@@ -77,6 +77,11 @@ final class Flights {
         return told.map(Told::learnt).filter(learnt -> learnt.before().model().equals(model));
     }
 
+    /** The notes that count for this model. */
+    Optional<ReadFlights.Notes> notesOf(Model model) {
+        return of(model).isPresent() ? told.map(Told::notes) : Optional.empty();
+    }
+
     /** All that flights told of the model that they were learnt for. */
     Optional<Told> told() {
         return told;

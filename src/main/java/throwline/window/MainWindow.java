@@ -153,7 +153,7 @@ final class MainWindow {
         all.add(new HandPage(desk, session, figures));
         List<Supplier<Page>> later = List.of(
                 () -> new ComparePage(desk, session, figures, program),
-                () -> new WantsPage(desk, session, figures, this),
+                () -> new WantsPage(desk, session, figures, program),
                 () -> new SticksPage(desk, session, figures),
                 () -> new ModelPage(desk, session),
                 () -> new FlightsPage(desk, session, figures, program),

@@ -17,7 +17,7 @@ final class NumbersTable extends JTable {
     private static final long serialVersionUID = 1;
 
     private static final int LINE = 19;
-    private static final int[] WIDTHS = {180, 114, 94, 130};
+    private static final int[] WIDTHS = {174, 122, 92, 120};
 
     private final transient Desk desk;
     private transient List<HandView.Line> every = List.of();

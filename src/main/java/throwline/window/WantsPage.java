@@ -17,6 +17,8 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import throwline.input.ModelCopy;
 import throwline.input.ModelText;
+import throwline.input.ReadFlights;
+import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.report.answer.FindDocument;
@@ -25,6 +27,7 @@ import throwline.report.document.Block;
 import throwline.report.document.Figures;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
+import throwline.study.FindAfterFlights;
 import throwline.study.FindQuestion;
 import throwline.study.FindResult;
 import throwline.study.FindStudy;
@@ -39,6 +42,7 @@ final class WantsPage implements Page {
     private final Desk desk;
     private final Session session;
     private final MainWindow window;
+    private final Flights flights;
     private final DocumentPane answer;
     private final JPanel page = new JPanel(new BorderLayout(8, 4));
     private final JTextField stall = field("stall");
@@ -60,10 +64,11 @@ final class WantsPage implements Page {
     /** Names of what is being tried on. */
     private List<List<String>> tried = List.of();
 
-    WantsPage(Desk desk, Session session, Figures figures, MainWindow window) {
+    WantsPage(Desk desk, Session session, Figures figures, Program program) {
         this.desk = desk;
         this.session = session;
-        this.window = window;
+        window = program.window();
+        flights = program.flights();
         answer = new DocumentPane(desk, figures);
         controls = new WorkControls(desk, work, state);
         tryOn = Line.button(desk, "window.wants.try", e -> tryOn());
@@ -157,20 +162,34 @@ final class WantsPage implements Page {
             return;
         }
         FindQuestion question = ((TypedWants.Asked) read).question();
+        Optional<ReadFlights.Notes> notes = flights.notesOf(session.model());
         Compared.Open open = Compared.Open.of(session);
         controls.busy(true);
         state.setText(desk.say("window.working"));
-        work.begin(
-                () -> new FindStudy(new MeasuredSections(), Bands.load())
-                        .find(open.project().model(), open.airfoils(), question),
-                result -> show(result, open),
-                fault -> {
-                    controls.busy(false);
-                    state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
-                });
+        work.begin(() -> found(open, question, notes), answered -> show(answered, open), fault -> {
+            controls.busy(false);
+            state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
+        });
     }
 
-    private void show(FindResult result, Compared.Open open) {
+    private static FindAfterFlights.Found found(
+            Compared.Open open, FindQuestion question, Optional<ReadFlights.Notes> notes) {
+        Model model = open.project().model();
+        return notes.map(flown -> new FindAfterFlights(
+                                new MeasuredSections(),
+                                Bands.load(),
+                                model,
+                                open.airfoils(),
+                                flown.notes(),
+                                flown.logs())
+                        .find(question))
+                .orElseGet(() -> new FindAfterFlights.Found(
+                        new FindStudy(new MeasuredSections(), Bands.load()).find(model, open.airfoils(), question),
+                        Optional.empty()));
+    }
+
+    private void show(FindAfterFlights.Found answered, Compared.Open open) {
+        FindResult result = answered.result();
         controls.busy(false);
         boolean any = !result.proposed().isEmpty() || !result.sticks().isEmpty();
         found = any ? Optional.of(result) : Optional.empty();
@@ -178,7 +197,7 @@ final class WantsPage implements Page {
         state.setText(desk.say(result.isMet() ? "window.wants.met" : any ? "window.wants.near" : "window.wants.none"));
         answer.show(FindDocument.of(
                 result,
-                Optional.empty(),
+                answered.learnt(),
                 () -> new FindCharts(desk.words()),
                 new Block.Enclosed(open.fileName(), open.project().text())));
         changed();

@@ -27,7 +27,7 @@ import throwline.window.session.Session;
 
 /**
  * How fast the window follows a hand, and whether it stays as it is over many moves: measured, told in
- * {@code target/window/probe.txt}. {@code -Dmoves=30000} makes it an hour.
+ * {@code target/window/probe.txt}. {@code -Dmoves=30000} makes as many moves as an hour of dragging.
  */
 class WindowProbe {
 
