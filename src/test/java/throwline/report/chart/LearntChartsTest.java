@@ -29,7 +29,8 @@ class LearntChartsTest {
         PackedAirfoils airfoils = new PackedAirfoils();
         Path file = Path.of("examples/season/orchard.yaml");
         Model model = ((ReadModel.Project) ModelFile.read(file, airfoils)).model();
-        ReadFlights.Notes notes = (ReadFlights.Notes) FlightsFile.read(FlightsFile.kept(file).get(0), model);
+        ReadFlights.Notes notes =
+                (ReadFlights.Notes) FlightsFile.read(FlightsFile.kept(file).get(0), model);
         Learnt learnt = new LearnStudy(new MeasuredSections(), Bands.load())
                 .learn(
                         new ComparisonStudy(new MeasuredSections(), Bands.load())
