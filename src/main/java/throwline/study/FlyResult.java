@@ -23,6 +23,7 @@ import throwline.words.Message;
  * @param rolls full stick to the right, one entry a roll stick that works here
  * @param descents what the air's path becomes over the ground, and the steepest
  * @param rollSweep roll rate of the first such stick over speed
+ * @param level level flights with the motor running, slowest first; none where the file says too little of the motor
  * @param handling landings of all set-ups, tight pulls, surfaces on the move
  * @param standing where the surfaces really stand
  * @param matters what to measure or tell to make the bands narrower, at most three, the most telling first
@@ -37,6 +38,7 @@ public record FlyResult(
         List<RollDetail> rolls,
         Optional<Descents> descents,
         List<RollPoint> rollSweep,
+        List<LevelPoint> level,
         Handling handling,
         BlowBackResult standing,
         List<Sensitivity> matters,
@@ -46,6 +48,7 @@ public record FlyResult(
         turns = List.copyOf(turns);
         rolls = List.copyOf(rolls);
         rollSweep = List.copyOf(rollSweep);
+        level = List.copyOf(level);
         matters = List.copyOf(matters);
         notes = List.copyOf(notes);
     }
@@ -71,6 +74,19 @@ public record FlyResult(
             double cruiseSpeed,
             @Measure(Dimension.ANGLE) Headline elevatorAtCruise,
             @Key("elevatorChangeWhy") Optional<ElevatorBreakdown> why) {}
+
+    /**
+     * Level flight with the motor running.
+     *
+     * @param speed airspeed, m/s
+     * @param throttle 0 to 1
+     * @param thrust of the propeller, N
+     * @param fullThrust that full throttle gives at this speed, N
+     * @param current out of the battery, A
+     * @param time that a battery lasts with a fifth kept back, s
+     */
+    public record LevelPoint(
+            double speed, double throttle, double thrust, double fullThrust, double current, double time) {}
 
     /**
      * Slowest flight in a turn without losing speed in it.

@@ -3,6 +3,7 @@ package throwline.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import throwline.flight.ElevatorBreakdown;
 import throwline.linkage.ServoBlowBack.Hold;
 import throwline.model.Model;
@@ -92,6 +93,22 @@ public final class FlyFixture {
                         new BlowBackResult.Point(15.8, 33 * DEG, Optional.of(32.2 * DEG), Hold.HELD)));
     }
 
+    /** Drag of a parabola, a thrust that falls with speed. */
+    private static List<FlyResult.LevelPoint> level(Headline stall) {
+        if (!(stall instanceof Headline.Known known)) {
+            return List.of();
+        }
+        return IntStream.range(0, 9)
+                .mapToObj(k -> {
+                    double speed = known.value() * (1.1 + 0.15 * k);
+                    double thrust = 0.016 * speed * speed + 160 / (speed * speed);
+                    double throttle = 0.5 + 0.0625 * k;
+                    return new FlyResult.LevelPoint(
+                            speed, throttle, thrust, thrust + 1.4 * (8 - k), 4 + 1.5 * k, 2880 - 280 * k);
+                })
+                .toList();
+    }
+
     private static FlyResult of(CompareAnswer answer, int setUp, Handling handling) {
         Comparison comparison = answer.comparison();
         Model model = comparison.model();
@@ -129,6 +146,7 @@ public final class FlyFixture {
                         Optional.of(13.7),
                         List.of(new FlyResult.OtherPropeller(Propeller.Shut.TURNING, known(15 * DEG, 3 * DEG))))),
                 List.of(new FlyResult.RollPoint(9, 60 * DEG), new FlyResult.RollPoint(18, 130 * DEG)),
+                level(glance.stallSpeed()),
                 handling,
                 new BlowBackResult(11.5, 15.8, true, List.of(standing())),
                 List.of(new FlyResult.Sensitivity("weight", "", "stall", new Quantity(0.04, Dimension.SPEED))),

@@ -108,7 +108,7 @@ public final class FlyDocument {
         LandingSection landing = new LandingSection(result);
         Sections.fold(blocks, "fly.section.landing", landing.blocks());
         Sections.fold(blocks, "fly.section.bumps", landing.bumps());
-        Sections.fold(blocks, "fly.section.power", PowerSection.blocks(glance, result.model()));
+        Sections.fold(blocks, "fly.section.power", PowerSection.blocks(result));
         Sections.fold(blocks, "fly.section.turns", turns());
         Sections.fold(blocks, "fly.section.roll", rolls());
         Sections.fold(blocks, "fly.section.one-side", OneSideSection.blocks(result));

@@ -3,13 +3,18 @@ package throwline.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import throwline.model.Model;
 import throwline.model.Motor;
 import throwline.report.Headlines;
+import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Table;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
 import throwline.study.FlightQuantity;
+import throwline.study.FlyResult;
+import throwline.study.FlyResult.LevelPoint;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 
@@ -17,6 +22,7 @@ import throwline.study.SetUpResult;
 final class PowerSection {
 
     private static final double MINUTE = 60;
+    private static final double PERCENT = 100;
 
     private final SetUpResult result;
     private final double chord;
@@ -32,15 +38,35 @@ final class PowerSection {
     /**
      * The sentences.
      *
-     * @param result the set-up
-     * @param model that it belongs to
+     * @param flown the set-up
      */
-    static List<Paragraph> blocks(SetUpResult result, Model model) {
-        PowerSection section = new PowerSection(result, model);
+    static List<Block> blocks(FlyResult flown) {
+        PowerSection section = new PowerSection(flown.glance(), flown.model());
         section.trim();
         section.level();
         section.slowest();
-        return section.said;
+        List<Block> blocks = new ArrayList<>(section.said);
+        if (!flown.level().isEmpty()) {
+            blocks.add(Paragraph.say("fly.power.table"));
+            blocks.add(table(flown.level()));
+        }
+        return blocks;
+    }
+
+    /** Level flight over speed, every other of them, the fastest last. */
+    private static Table table(List<LevelPoint> all) {
+        List<LevelPoint> few = IntStream.range(0, all.size())
+                .filter(k -> (all.size() - 1 - k) % 2 == 0)
+                .mapToObj(all::get)
+                .toList();
+        List<Table.Row> rows = List.of(
+                Tables.row(
+                        Text.say("fly.power.table.throttle"),
+                        few,
+                        point -> new Value.Plain(PERCENT * point.throttle(), 0)),
+                Tables.row(Text.say("fly.power.table.current"), few, point -> new Value.Plain(point.current(), 0)),
+                Tables.row(Text.say("fly.power.table.time"), few, point -> new Value.Plain(point.time() / MINUTE, 0)));
+        return Tables.labelled(few, point -> Value.speed(point.speed()), rows);
     }
 
     private Optional<Headline.Known> known(FlightQuantity quantity) {

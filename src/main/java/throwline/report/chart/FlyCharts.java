@@ -76,6 +76,16 @@ public final class FlyCharts {
                     .toList();
             pictures.add(overSpeed(result, "roll-over-speed", rolls, first, Math::toDegrees));
         }
+        if (result.level().size() > 2 && glance.stallSpeed() instanceof Headline.Known stall) {
+            pictures.add(new ThrustChart(result.level(), words)
+                    .draw(
+                            caption(
+                                    result,
+                                    "chart.fly.thrust-over-speed.title",
+                                    "chart.fly.thrust.for",
+                                    "chart.proof.assumed"),
+                            stall.value()));
+        }
         landing(result).ifPresent(pictures::add);
         if (!result.handling().loops().isEmpty()) {
             pictures.add(new LoopChart(result.handling().loops(), words)

@@ -43,6 +43,7 @@ public final class FlyJson {
         records.write("descents", result.descents());
         records.write("sweep", result.glance().sweep());
         records.write("rollSweep", result.rollSweep());
+        records.write("level", result.level());
         new HandlingJson(json, sentences).write(result);
         records.write("matters", result.matters());
         new StandingJson(json).write(result.standing());
