@@ -6,4 +6,8 @@ package throwline.model;
  * @param cells lithium-polymer cells in series
  * @param capacity A s
  */
-public record Battery(int cells, double capacity) {}
+public record Battery(int cells, double capacity) {
+
+    /** Share of a battery that is flown (PRACTICE, methods manual 20.13). */
+    public static final double USABLE = 0.8;
+}

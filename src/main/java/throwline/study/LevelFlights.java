@@ -8,6 +8,7 @@ import throwline.flight.Flight;
 import throwline.flight.PoweredFlight;
 import throwline.flight.PoweredPoint;
 import throwline.flight.Stall;
+import throwline.model.Battery;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.power.Drive;
@@ -21,9 +22,6 @@ final class LevelFlights {
     private static final double SLOWEST = 1.1;
 
     private static final int SPEEDS = 9;
-
-    /** Share of a battery that is flown (PRACTICE, methods manual 20.13). */
-    private static final double USABLE = 0.8;
 
     private final Flight flight;
     private final SetUp setUp;
@@ -66,6 +64,6 @@ final class LevelFlights {
                 level.drive().thrust(),
                 full,
                 current,
-                USABLE * charge / current);
+                Battery.USABLE * charge / current);
     }
 }

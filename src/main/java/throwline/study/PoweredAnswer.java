@@ -33,6 +33,7 @@ import throwline.flight.PoweredPoint;
 import throwline.flight.PoweredStall;
 import throwline.flight.Stall;
 import throwline.flight.TakeOff;
+import throwline.model.Battery;
 import throwline.model.Motor;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -42,9 +43,6 @@ import throwline.words.Message;
 
 /** Numbers of one set-up with the motor running, with their bands and notes. */
 final class PoweredAnswer {
-
-    /** Share of a battery that is flown (PRACTICE, methods manual 20.13). */
-    private static final double USABLE = 0.8;
 
     /** What power takes off the stall speed is known to this factor either way (methods manual 20.12). */
     private static final double LEAST_REDUCTION = 0.6;
@@ -147,7 +145,8 @@ final class PoweredAnswer {
             numbers.put(CRUISE_CURRENT, bands.around(band, amps));
             numbers.put(
                     CRUISE_TIME,
-                    bands.around(band, USABLE * pack.battery().orElseThrow().capacity() / amps));
+                    bands.around(
+                            band, Battery.USABLE * pack.battery().orElseThrow().capacity() / amps));
             numbers.put(
                     CRUISE_ELEVATOR, bands.around("elevator", point.attitude().elevator()));
         });

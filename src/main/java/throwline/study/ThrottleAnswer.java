@@ -7,6 +7,7 @@ import throwline.flight.Flight;
 import throwline.flight.PoweredFlight;
 import throwline.flight.PoweredPoint;
 import throwline.flight.Stall;
+import throwline.model.Battery;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.power.DriveBasis;
@@ -29,9 +30,6 @@ public record ThrottleAnswer(
         Headline.Known elevatorChange,
         Headline.Known current,
         Headline.Known time) {
-
-    /** Share of a battery that is flown (PRACTICE, methods manual 20.13). */
-    private static final double USABLE = 0.8;
 
     /** The answer; empty where the model has no motor or no such flight is found. */
     static Optional<ThrottleAnswer> of(Flight flight, SetUp setUp, Pack pack, Bands bands, double throttle) {
@@ -67,6 +65,6 @@ public record ThrottleAnswer(
                 climb,
                 bands.around("throttleTrim", point.attitude().elevator() - closed.elevator()),
                 bands.around(current, amps),
-                bands.around(current, USABLE * charge / amps));
+                bands.around(current, Battery.USABLE * charge / amps));
     }
 }
