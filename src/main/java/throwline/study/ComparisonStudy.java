@@ -152,9 +152,11 @@ public final class ComparisonStudy {
                     .mapToObj(p -> {
                         Approach own = approaches.get(p);
                         return own.stall
-                                .flatMap(stall -> own.descent.map(descent ->
-                                        answer().of(flight, ladder, own.pack, stall, descent, elsewhere.get(p))))
-                                .map(result -> likely(result, airfoils, own.pack))
+                                .flatMap(stall -> own.descent.map(descent -> likely(
+                                        answer().of(flight, ladder, own.pack, stall, descent, elsewhere.get(p)),
+                                        airfoils,
+                                        own.pack,
+                                        stall)))
                                 .orElseGet(answer()::withoutStall);
                     })
                     .toList();
@@ -164,13 +166,13 @@ public final class ComparisonStudy {
             return new SetUpAnswer(flight.airframe().model(), setUp, bands);
         }
 
-        private SetUpResult likely(SetUpResult result, AirfoilLibrary airfoils, Pack pack) {
+        private SetUpResult likely(SetUpResult result, AirfoilLibrary airfoils, Pack pack, Stall stall) {
             Airframe airframe = flight.airframe();
             List<InputUncertainty> unknowns = new InputUncertainties(airframe.model(), airfoils).large(setUp);
             if (unknowns.isEmpty()) {
                 return result;
             }
-            PerturbedRun trial = new PerturbedRun(airframe, airfoils, sections, pack, setUp);
+            PerturbedRun trial = new PerturbedRun(airframe, airfoils, sections, pack, setUp, Optional.of(stall));
             return LikelyBands.of(trial, unknowns, result).widened(result);
         }
     }

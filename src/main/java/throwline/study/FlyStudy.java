@@ -142,7 +142,7 @@ public final class FlyStudy {
             GroundHeights ladder = new GroundHeights(airframe);
             SetUpResult own = answer.of(flight, ladder, pack, stall.get(), approach, there);
             LikelyBands likely = LikelyBands.of(
-                    new PerturbedRun(airframe, airfoils, sections, pack, setUp),
+                    new PerturbedRun(airframe, airfoils, sections, pack, setUp, stall),
                     new InputUncertainties(model, airfoils).in(setUp),
                     own);
             SetUpResult glance = afterFlights.apply(likely.widened(own));

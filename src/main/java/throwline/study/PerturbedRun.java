@@ -33,13 +33,26 @@ final class PerturbedRun {
     private final SectionAerodynamics sections;
     private final Pack pack;
     private final SetUp setUp;
+    private final Optional<Stall> stall;
 
     PerturbedRun(Airframe airframe, AirfoilLibrary airfoils, SectionAerodynamics sections, Pack pack, SetUp setUp) {
+        this(airframe, airfoils, sections, pack, setUp, Optional.empty());
+    }
+
+    /** With the stall where nothing is off: the wing stalls there however the tail is set, so that it is not looked for again. */
+    PerturbedRun(
+            Airframe airframe,
+            AirfoilLibrary airfoils,
+            SectionAerodynamics sections,
+            Pack pack,
+            SetUp setUp,
+            Optional<Stall> stall) {
         this.airframe = airframe;
         this.airfoils = airfoils;
         this.sections = sections;
         this.pack = pack;
         this.setUp = setUp;
+        this.stall = stall;
     }
 
     /**
@@ -49,6 +62,11 @@ final class PerturbedRun {
      * @return NaN where there is no number
      */
     double[] fly(Map<InputUncertainty, Double> errors) {
+        boolean tailAlone =
+                errors.size() == 1 && errors.keySet().iterator().next().kind() == InputUncertainty.Kind.TAIL_INCIDENCE;
+        if (tailAlone && stall.isPresent()) {
+            return elevator(stall.get(), errors.values().iterator().next());
+        }
         Airframe frame = airframe;
         Pack weighed = pack;
         SetUp set = setUp;
@@ -80,6 +98,20 @@ final class PerturbedRun {
                     altered.airfoil().isEmpty() ? sections : altered);
         }
         return numbers(new Flight(frame, set), weighed, throwErrors);
+    }
+
+    /** Where the elevator stands at the same speed with the tail turned by an angle, rad; no other number. */
+    private double[] elevator(Stall there, double turned) {
+        double[] numbers = new double[ROLLS + sticks(airframe.model()).size()];
+        Arrays.fill(numbers, Double.NaN);
+        Model model = airframe.model();
+        Airframe frame = new Airframe(model.with(model.tail().turned(turned)), airfoils, sections);
+        numbers[ELEVATOR] = new Flight(frame, setUp)
+                .descent(pack, there, there.approachSpeed())
+                .steady()
+                .map(Attitude::elevator)
+                .orElse(Double.NaN);
+        return numbers;
     }
 
     /** A surface that is at neutral stays there: that is what trim is for. */
