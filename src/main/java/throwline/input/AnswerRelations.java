@@ -54,8 +54,9 @@ final class AnswerRelations {
             case "ailerons.up" -> within(said, "ailerons", Deflection.Sense.UP, Movable.MOST_UP);
             case "ailerons.down" -> within(said, "ailerons", Deflection.Sense.DOWN, Movable.MOST_UP);
             case "elevator.travel" -> within(said, "elevator", Deflection.Sense.UNSAID, Movable.MOST_UP);
-            case "takeoff", "landing", "brake.flaps", "roll.flaps", "pull.flaps" ->
+            case "takeoff", "landing", "brake.flaps", "pull.flaps" ->
                 within(said, "flaps", Deflection.Sense.DOWN, travel("flaps", "flaps.down", Movable.MOST_DOWN));
+            case "roll.flaps" -> within(said, "flaps", Deflection.Sense.DOWN, eachWay());
             case "brake.ailerons", "roll.up" ->
                 within(said, "ailerons", Deflection.Sense.UP, travel("ailerons", "ailerons.up", Movable.MOST_UP));
             case "roll.down" ->
@@ -73,6 +74,11 @@ final class AnswerRelations {
                 .filter(OptionalDouble::isPresent)
                 .map(OptionalDouble::getAsDouble)
                 .orElse(most);
+    }
+
+    /** The furthest that flaps go both up and down, rad. */
+    private double eachWay() {
+        return Math.min(Movable.MOST_UP, travel("flaps", "flaps.down", Movable.MOST_DOWN));
     }
 
     /** What is wrong with a throw of more than nothing one way, no further than this, rad. */

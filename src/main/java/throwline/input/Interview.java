@@ -155,6 +155,11 @@ public final class Interview {
         return !text("propeller").isEmpty();
     }
 
+    /** True where the motor is known; nothing is asked about it without a propeller. */
+    boolean hasMotor() {
+        return !text("kv").isEmpty();
+    }
+
     boolean isRiggedAsPlanned() {
         return text("rigging").equals(InterviewSteps.AS_PLANNED);
     }

@@ -31,11 +31,12 @@ final class InterviewSteps {
 
     private static final String NONE = "input.new.d.none";
     private static final String GUESSED = "input.new.d.guess";
+    private static final String UNKNOWN = "input.new.d.unknown";
 
     private InterviewSteps() {}
 
     static List<InterviewStep> all() {
-        return Stream.of(airframe(), hinges(), equipment(), moves())
+        return Stream.of(airframe(), hinges(), drive(), equipment(), moves())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -65,7 +66,7 @@ final class InterviewSteps {
                 needed("tail.span", "tail.span"),
                 needed("tail.chord", "tail.chord"),
                 open("tail.position", "tail.position", "input.new.d.tail"),
-                choice("rigging", List.of(STRAIGHT, AS_PLANNED), "input.new.d.unknown"),
+                choice("rigging", List.of(STRAIGHT, AS_PLANNED), UNKNOWN),
                 needed("wing.incidence", "wing.incidence").when(Interview::isRiggedAsPlanned),
                 needed("tail.incidence", "tail.incidence").when(Interview::isRiggedAsPlanned));
     }
@@ -92,11 +93,25 @@ final class InterviewSteps {
                         .when(a -> !a.text("servo.arm").isEmpty()));
     }
 
-    private static List<InterviewStep> equipment() {
+    /** Propeller, motor and batteries; blades and batteries count only where the motor is known. */
+    private static List<InterviewStep> drive() {
         return List.of(
                 open("propeller", "propeller.diameter", NONE),
                 open("pitch", "propeller.pitch", GUESSED).when(Interview::hasPropeller),
                 open("shut", "propeller.throttle shut", "input.new.d.shut").when(Interview::hasPropeller),
+                open("kv", "motor.kv", UNKNOWN).when(Interview::hasPropeller),
+                open("kind", "propeller.kind", UNKNOWN).when(Interview::hasMotor),
+                open("cells", "packs.*.cells", UNKNOWN).when(Interview::hasMotor),
+                open("capacity", "packs.*.capacity", GUESSED)
+                        .when(a -> !a.text("cells").isEmpty()),
+                open("cells2", "packs.*.cells", UNKNOWN)
+                        .when(a -> a.hasMotor() && !a.text("weight2").isEmpty()),
+                open("capacity2", "packs.*.capacity", GUESSED)
+                        .when(a -> !a.text("cells2").isEmpty()));
+    }
+
+    private static List<InterviewStep> equipment() {
+        return List.of(
                 open("wheels", "wheels.diameter", NONE),
                 open("length", "body.length", GUESSED),
                 open("width", "body.width", GUESSED),

@@ -110,12 +110,7 @@ public final class NewModelFile {
             draft.at("wheels").give("none");
         }
         give(draft, interview, "wheels", "wheels", "diameter");
-        if (!interview.hasPropeller()) {
-            draft.at("propeller").give("none");
-        }
-        give(draft, interview, "propeller", "propeller", "diameter");
-        give(draft, interview, "pitch", "propeller", "pitch");
-        give(draft, interview, "shut", "propeller", "throttle shut");
+        drive(draft, interview);
         if (Answers.isImperial(interview.text("span"))) {
             draft.at("show", "length").give("in");
             draft.at("show", "speed").give("mph");
@@ -135,16 +130,31 @@ public final class NewModelFile {
         }
     }
 
+    private static void drive(Draft draft, Interview interview) {
+        if (!interview.hasPropeller()) {
+            draft.at("propeller").give("none");
+        }
+        give(draft, interview, "propeller", "propeller", "diameter");
+        give(draft, interview, "pitch", "propeller", "pitch");
+        give(draft, interview, "shut", "propeller", "throttle shut");
+        give(draft, interview, "kind", "propeller", "kind");
+        give(draft, interview, "kv", "motor", "kv");
+    }
+
     private static void packs(Draft draft, Interview interview) {
         String second = interview.text("weight2");
         boolean heavier =
                 Answers.amount(second, Dimension.MASS) >= Answers.amount(interview.text("weight"), Dimension.MASS);
         String first = second.isEmpty() ? "usual" : heavier ? "small" : "large";
-        give(draft, interview, "weight", "packs", first, "weight");
-        give(draft, interview, "balance", "packs", first, "balance");
+        pack(draft, interview, first, "");
         if (!second.isEmpty()) {
-            give(draft, interview, "weight2", "packs", heavier ? "large" : "small", "weight");
-            give(draft, interview, "balance2", "packs", heavier ? "large" : "small", "balance");
+            pack(draft, interview, heavier ? "large" : "small", "2");
+        }
+    }
+
+    private static void pack(Draft draft, Interview interview, String name, String which) {
+        for (String key : List.of("weight", "balance", "cells", "capacity")) {
+            give(draft, interview, key + which, "packs", name, key);
         }
     }
 
