@@ -52,6 +52,10 @@ final class PoweredStallSearch {
                 return Optional.empty();
             }
             double most = Math.min(top.get().attitude.lift(), closed.attitude().lift() + thrust(speed));
+            if (!(most > 0)) {
+                // Hanging on its propeller: no lift of the wing is left to be the most.
+                return Optional.empty();
+            }
             double excess = Math.log(most / balance.resultantFor(speed));
             if (before.isPresent()) {
                 double secant = (excess - before.get().excess)

@@ -51,6 +51,20 @@ class NewCommandTest {
                 .doesNotContain("add motor:");
     }
 
+    /** A model that pulls three times its weight hangs on its propeller: it has no slowest flight to be found. */
+    @Test
+    void a_motor_far_too_strong_is_compared_all_the_same() throws IOException {
+        Path file = folder.resolve("plum.yaml");
+        typed(String.join("\n", ANSWERS) + "\n", file);
+        String text = Files.readString(file);
+        assertThat(text).contains("kv: 600");
+        Path strong = Files.writeString(folder.resolve("strong.yaml"), text.replace("kv: 600", "kv: 3000"));
+        ProgramRun compare = ProgramRun.of("compare", strong.toString());
+        assertThat(compare.err()).doesNotContain("failed inside");
+        assertThat(compare.exitCode()).isZero();
+        assertThat(compare.out()).contains("Take-off run");
+    }
+
     @Test
     void keeps_the_answers_of_one_who_stops_and_goes_on_with_them() throws IOException {
         Path file = folder.resolve("plum.yaml");
