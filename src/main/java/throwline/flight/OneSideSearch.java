@@ -22,8 +22,8 @@ import throwline.section.SectionCurve;
  */
 final class OneSideSearch {
 
-    private static final double STEP = Math.toRadians(1);
-    private static final int MOST_POINTS = 40;
+    private static final double STEP = Math.toRadians(2);
+    private static final int MOST_POINTS = 20;
 
     /** The walk begins so far below the angle of steady flight: some 1.5 times its speed. */
     private static final double HEAD_START = Math.toRadians(5);
