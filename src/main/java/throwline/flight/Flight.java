@@ -221,6 +221,17 @@ public final class Flight {
         return new OneSideSearch(airframe, attitude).against(to, surface, stays, stick);
     }
 
+    /**
+     * The same with that stick of several, one at least, that rolls most against it.
+     *
+     * @param sticks work in the latter set-up
+     */
+    public OneSide oneSideStays(SetUp from, SetUp to, Surface surface, List<Stick.Roll> sticks, Attitude attitude) {
+        double stays = surface.reached(from.deflection(surface.name()));
+        OneSideSearch search = new OneSideSearch(airframe, attitude);
+        return search.against(to, surface, stays, search.strongest(to, surface, stays, sticks));
+    }
+
     /** Static stability at an attitude, elevator held; empty where it was not found. */
     public Optional<Stability> stability(Pack pack, Attitude attitude) {
         return Stability.of(trimmer.fresh(), pack, attitude);

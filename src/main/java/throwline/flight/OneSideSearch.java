@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.linear.ArrayRealVector;
 import throwline.liftingline.AngleWalk;
 import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
@@ -63,7 +64,7 @@ final class OneSideSearch {
     OneSide against(SetUp setUp, Surface surface, double stays, Stick.Roll stick) {
         // The side that stays is the one against which the stick goes to the right.
         double alpha = steady.alpha();
-        int side = rolling(deflections(setUp, surface, LEFT, stays, stick, 0), alpha) < 0 ? LEFT : RIGHT;
+        int side = side(setUp, surface, stays, stick);
         List<SectionCurve> full = curves(deflections(setUp, surface, side, stays, stick, 1));
         AngleWalk<Point> walk = AngleWalk.up(
                 alpha - HEAD_START,
@@ -83,6 +84,22 @@ final class OneSideSearch {
                 stick.name(),
                 share(setUp, surface, side, stays, stick, there),
                 slowest(walk, place.getAsDouble(), left));
+    }
+
+    /** The stick of these, one at least, that rolls most against the side that stays, at the angle of steady flight. */
+    Stick.Roll strongest(SetUp setUp, Surface surface, double stays, List<Stick.Roll> sticks) {
+        if (sticks.size() == 1) {
+            return sticks.get(0);
+        }
+        int side = side(setUp, surface, stays, sticks.get(0));
+        double[] moments = sticks.stream()
+                .mapToDouble(stick -> rolling(deflections(setUp, surface, side, stays, stick, 1), steady.alpha()))
+                .toArray();
+        return sticks.get(new ArrayRealVector(moments, false).getMaxIndex());
+    }
+
+    private int side(SetUp setUp, Surface surface, double stays, Stick.Roll stick) {
+        return rolling(deflections(setUp, surface, LEFT, stays, stick, 0), steady.alpha()) < 0 ? LEFT : RIGHT;
     }
 
     private Optional<Double> share(

@@ -9,7 +9,7 @@ import throwline.units.Measure;
  *
  * @param surface its name
  * @param stays where the side that does not move is
- * @param stick the roll stick that takes least of its throw against it
+ * @param stick the roll stick that rolls most against it
  * @param share of full stick that keeps the wings level, above 1 where full stick does not
  * @param slowest airspeed down to which full stick keeps them level, m/s; empty where it does at none that was looked at
  */

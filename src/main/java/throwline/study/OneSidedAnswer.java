@@ -1,7 +1,6 @@
 package throwline.study;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import throwline.flight.Attitude;
@@ -48,21 +47,25 @@ final class OneSidedAnswer {
         return all;
     }
 
-    /** The stick that needs least of its throw. */
+    /** With the stick that rolls most against it. */
     private Optional<OneSided> best(
             Flight flight, Attitude approach, Surface surface, SetUp from, SetUp to, Stays stays) {
-        return model.sticks().stream()
+        List<Stick.Roll> sticks = model.sticks().stream()
                 .filter(stick -> stick instanceof Stick.Roll && stick.worksIn(to))
-                .map(stick -> flight.oneSideStays(from, to, surface, (Stick.Roll) stick, approach))
-                .min(Comparator.comparingDouble((OneSide side) -> side.share().orElse(Double.POSITIVE_INFINITY)))
-                .map(side -> new OneSided(
-                        surface.name(),
-                        stays,
-                        side.stick(),
-                        side.share()
-                                .<Headline>map(share -> bands.around(BAND, share))
-                                .orElse(new Headline.Unknown("why.one-side")),
-                        side.slowest()));
+                .map(stick -> (Stick.Roll) stick)
+                .toList();
+        if (sticks.isEmpty()) {
+            return Optional.empty();
+        }
+        OneSide side = flight.oneSideStays(from, to, surface, sticks, approach);
+        return Optional.of(new OneSided(
+                surface.name(),
+                stays,
+                side.stick(),
+                side.share()
+                        .<Headline>map(share -> bands.around(BAND, share))
+                        .orElse(new Headline.Unknown("why.one-side")),
+                side.slowest()));
     }
 
     /** What a flyer should know about it. */
