@@ -91,7 +91,7 @@ final class CompareCommand implements Callable<Integer> {
         refuseMany(projects, packs);
         ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
         List<CompareAnswer> answers = new ArrayList<>();
-        for (int i = 0; i < projects.size(); i++) {
+        for (int i = 0; i < packs.size(); i++) {
             ReadModel.Project project = projects.get(i);
             Model model = tried(project.model());
             AirfoilLibrary library = airfoils.besides(models.get(i));
@@ -136,11 +136,18 @@ final class CompareCommand implements Callable<Integer> {
     /** The limit of one model holds for all together, so that every answer takes seconds. */
     private void refuseMany(List<ReadModel.Project> projects, List<List<Pack>> packs) {
         int flown = 0;
+        int moved = 0;
         for (int i = 0; i < packs.size(); i++) {
-            flown += projects.get(i).model().setUps().size() * packs.get(i).size();
+            Model model = projects.get(i).model();
+            int own = model.setUps().size() * packs.get(i).size();
+            flown += own;
+            moved += own * model.wing().surfaces().size();
         }
         if (flown > ModelFile.MOST_FLOWN) {
             throw new WrongInput(context.words().say("cli.compare.many", flown, ModelFile.MOST_FLOWN));
+        }
+        if (moved > ModelFile.MOST_MOVED) {
+            throw new WrongInput(context.words().say("cli.compare.many.moved", moved, ModelFile.MOST_MOVED));
         }
     }
 

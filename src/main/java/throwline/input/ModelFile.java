@@ -14,6 +14,9 @@ public final class ModelFile {
     /** Most set-ups times packs of one model, and of all models that are compared at once. */
     public static final int MOST_FLOWN = 64;
 
+    /** Most set-ups times packs times surfaces of the wing, likewise. */
+    public static final int MOST_MOVED = 240;
+
     /** The format that is read. */
     static final int VERSION = 1;
 

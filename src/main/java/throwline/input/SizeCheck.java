@@ -2,7 +2,7 @@ package throwline.input;
 
 /**
  * The most that one model may have, so that every answer takes seconds and 256 MB: the largest comparison allowed takes
- * some 8 s of one processor. No transmitter has as many.
+ * some 16 s of one processor with its charts. No transmitter has as many.
  */
 final class SizeCheck {
 
@@ -23,8 +23,11 @@ final class SizeCheck {
         few = isWithin(packs, MOST_PACKS) && few;
         few = isWithin(root.child("wing").child("surfaces"), MOST_SURFACES) && few;
         int flown = setUps.children().size() * packs.children().size();
+        int moved = flown * root.child("wing").child("surfaces").children().size();
         if (few && flown > ModelFile.MOST_FLOWN) {
             problems.add(setUps, "input.size.flown", String.valueOf(flown), String.valueOf(ModelFile.MOST_FLOWN));
+        } else if (few && moved > ModelFile.MOST_MOVED) {
+            problems.add(setUps, "input.size.moved", String.valueOf(moved), String.valueOf(ModelFile.MOST_MOVED));
         }
     }
 
