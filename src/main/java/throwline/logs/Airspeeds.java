@@ -33,7 +33,7 @@ final class Airspeeds {
         double[] sink = slope(trace, trace.height, SINK_SPAN);
         bySensor = trace.hasSensor();
         for (int i = 0; i < n; i++) {
-            double factor = wind.map(LogWind::height).isPresent() && !Double.isNaN(trace.height[i])
+            double factor = wind.isPresent() && !Double.isNaN(trace.height[i])
                     ? wind.get().factor(trace.above(i))
                     : 1;
             double x = trace.east[i] - wind.map(LogWind::east).orElse(0.0) * factor;

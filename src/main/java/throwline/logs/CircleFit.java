@@ -1,6 +1,7 @@
 package throwline.logs;
 
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 
 /**
@@ -11,12 +12,12 @@ import org.apache.commons.math3.linear.CholeskyDecomposition;
  * @param east of the centre, m/s
  * @param north of the centre, m/s
  * @param radius m/s
- * @param scatter root mean square of the distances from it, m/s
+ * @param scatter root mean square of the distances from it, m/s; infinite where no circle was found
  */
 public record CircleFit(double east, double north, double radius, double scatter) {
 
     private static final int ROUNDS = 30;
-    private static final double SETTLED = 1e-12;
+    private static final double SETTLED = 1e-9;
 
     /**
      * The circle.
@@ -29,7 +30,8 @@ public record CircleFit(double east, double north, double radius, double scatter
         double a = start[0];
         double b = start[1];
         double r = start[2];
-        for (int round = 0; round < ROUNDS; round++) {
+        boolean settled = false;
+        for (int round = 0; round < ROUNDS && !settled; round++) {
             double[][] normal = new double[3][3];
             double[] right = new double[3];
             for (int i = 0; i < x.length; i++) {
@@ -41,9 +43,10 @@ public record CircleFit(double east, double north, double radius, double scatter
             a += step[0];
             b += step[1];
             r += step[2];
-            if (Math.abs(step[0]) + Math.abs(step[1]) + Math.abs(step[2]) < SETTLED * r) {
-                break;
-            }
+            settled = Math.abs(step[0]) + Math.abs(step[1]) + Math.abs(step[2]) < SETTLED * r;
+        }
+        if (!settled) {
+            return new CircleFit(a, b, r, Double.POSITIVE_INFINITY);
         }
         double sum = 0;
         for (int i = 0; i < x.length; i++) {
@@ -74,7 +77,7 @@ public record CircleFit(double east, double north, double radius, double scatter
     private static double[] solve(double[][] normal, double[] right) {
         return new CholeskyDecomposition(new Array2DRowRealMatrix(normal, false))
                 .getSolver()
-                .solve(new org.apache.commons.math3.linear.ArrayRealVector(right, false))
+                .solve(new ArrayRealVector(right, false))
                 .toArray();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
+import throwline.air.Gravity;
 import throwline.logs.Piece.Kind;
 import throwline.logs.Piece.Reason;
 
@@ -32,7 +33,6 @@ final class GlideSearch {
     private static final double SLOWING = 0.25;
     private static final double ON_THE_GROUND = 3;
     private static final double SLOWEST = 4;
-    private static final double G = 9.80665;
 
     private final Trace trace;
     private final Airspeeds speeds;
@@ -119,7 +119,7 @@ final class GlideSearch {
         SimpleRegression speed = new SimpleRegression();
         for (int i = part.from(); i < part.to(); i++) {
             double v = speeds.speed[i];
-            energy.addData(trace.time(i), trace.height[i] + v * v / (2 * G));
+            energy.addData(trace.time(i), trace.height[i] + v * v / (2 * Gravity.STANDARD));
             speed.addData(trace.time(i), v);
         }
         double sd = Trace.sd(speeds.speed, part.from(), part.to());

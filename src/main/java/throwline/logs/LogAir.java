@@ -2,6 +2,7 @@ package throwline.logs;
 
 import java.util.OptionalDouble;
 import throwline.air.Air;
+import throwline.air.Gravity;
 
 /**
  * Air of the day as far as heights of a log need it. Loggers turn pressure into metres with the standard atmosphere; real
@@ -16,9 +17,6 @@ import throwline.air.Air;
 public record LogAir(OptionalDouble temperature, double pressure, double heightAboveSea, boolean corrected) {
 
     private static final double GAS = 287.05;
-    private static final double VAPOUR_GAS = 461.5;
-    private static final double ICE = 273.15;
-    private static final double G = 9.80665;
     private static final double LAPSE = 0.0065;
 
     /** Real metres for a metre that the logger shows at a height above the sea. */
@@ -37,24 +35,11 @@ public record LogAir(OptionalDouble temperature, double pressure, double heightA
 
     /** Metres that the pressure falls by from one value to another, {@code dh = R T/g ln(p1/p2)}. */
     double climbed(double from, double to) {
-        return GAS * at(heightAboveSea) / G * Math.log(from / to);
+        return GAS * at(heightAboveSea) / Gravity.STANDARD * Math.log(from / to);
     }
 
     /** Share by which all heights may be off, one standard deviation: where nobody told the temperature. */
     double heightScale() {
         return corrected || temperature.isPresent() ? 0.01 : 0.03;
-    }
-
-    /**
-     * Density of damp air, kg/m^3: {@code (p - e)/(287.05 T) + e/(461.5 T)}, {@code e} by the Magnus formula (MEMORY).
-     *
-     * @param pressure Pa
-     * @param temperature K
-     * @param humidity relative, 0 to 1
-     */
-    public static double density(double pressure, double temperature, double humidity) {
-        double celsius = temperature - ICE;
-        double vapour = humidity * 610.94 * Math.exp(17.625 * celsius / (celsius + 243.04));
-        return (pressure - vapour) / (GAS * temperature) + vapour / (VAPOUR_GAS * temperature);
     }
 }

@@ -173,7 +173,9 @@ final class WindSearch {
             CircleFit fit = CircleFit.of(
                     runs.stream().mapToDouble(r -> r[0]).toArray(),
                     runs.stream().mapToDouble(r -> r[1]).toArray());
-            return Optional.of(new LogWind(fit.east(), fit.north(), height, STRAIGHT, LogWind.Source.HEADINGS));
+            if (Double.isFinite(fit.scatter())) {
+                return Optional.of(new LogWind(fit.east(), fit.north(), height, STRAIGHT, LogWind.Source.HEADINGS));
+            }
         }
         for (double[] one : runs) {
             for (double[] other : runs) {

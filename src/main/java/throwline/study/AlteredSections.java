@@ -3,6 +3,7 @@ package throwline.study;
 import java.util.OptionalDouble;
 import throwline.liftingline.ShiftedStallCurve;
 import throwline.section.Basis;
+import throwline.section.ForwardingCurve;
 import throwline.section.HullPiece;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
@@ -34,7 +35,16 @@ record AlteredSections(SectionAerodynamics sections, String airfoil, double lift
     }
 
     /** A curve at other angles and with another drag. */
-    private record Turned(SectionCurve curve, double turn, double drag) implements SectionCurve {
+    private static final class Turned extends ForwardingCurve {
+
+        private final double turn;
+        private final double drag;
+
+        Turned(SectionCurve curve, double turn, double drag) {
+            super(curve);
+            this.turn = turn;
+            this.drag = drag;
+        }
 
         @Override
         public double lift(double alpha) {
@@ -85,21 +95,6 @@ record AlteredSections(SectionAerodynamics sections, String airfoil, double lift
         @Override
         public double negativeStallAngle() {
             return curve.negativeStallAngle() + turn;
-        }
-
-        @Override
-        public double maxLift() {
-            return curve.maxLift();
-        }
-
-        @Override
-        public double minLift() {
-            return curve.minLift();
-        }
-
-        @Override
-        public double attachedSlope() {
-            return curve.attachedSlope();
         }
 
         @Override

@@ -2,10 +2,7 @@ package throwline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,7 +10,6 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import throwline.words.Words;
 
 /** The command at the field: what is asked, kept and shown, and what is refused with nothing written. */
 class LearnCommandTest {
@@ -43,17 +39,7 @@ class LearnCommandTest {
     }
 
     private static ProgramRun typed(String input, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Terminal terminal = new Terminal(
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
-                out,
-                err,
-                StandardCharsets.UTF_8,
-                true,
-                Map.of("COLUMNS", "100"));
-        int code = new CommandLineProgram(new Context(terminal, Words.load()), Commands.all()).run(arguments);
-        return new ProgramRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return ProgramRun.typed(input, Map.of("COLUMNS", "100"), arguments);
     }
 
     @Test

@@ -2,10 +2,7 @@ package throwline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,7 +10,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import throwline.words.Words;
 
 class NewCommandTest {
 
@@ -119,18 +115,7 @@ class NewCommandTest {
     }
 
     private ProgramRun typed(String input, Path file) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Terminal terminal = new Terminal(
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
-                out,
-                err,
-                StandardCharsets.UTF_8,
-                true,
-                Map.of("NO_COLOR", "1"));
-        int code =
-                new CommandLineProgram(new Context(terminal, Words.load()), Commands.all()).run("new", file.toString());
-        return new ProgramRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return ProgramRun.typed(input, Map.of("NO_COLOR", "1"), "new", file.toString());
     }
 
     private List<String> names() throws IOException {

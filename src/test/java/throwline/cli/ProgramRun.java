@@ -10,6 +10,16 @@ import throwline.words.Words;
 record ProgramRun(int exitCode, String out, String err) {
 
     static ProgramRun of(Commands commands, String input, String... arguments) {
+        return run(commands, input, false, Map.of(), arguments);
+    }
+
+    /** At a terminal, where a person types the answers. */
+    static ProgramRun typed(String input, Map<String, String> environment, String... arguments) {
+        return run(Commands.all(), input, true, environment, arguments);
+    }
+
+    private static ProgramRun run(
+            Commands commands, String input, boolean typed, Map<String, String> environment, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Terminal terminal = new Terminal(
@@ -17,8 +27,8 @@ record ProgramRun(int exitCode, String out, String err) {
                 out,
                 err,
                 StandardCharsets.UTF_8,
-                false,
-                Map.of());
+                typed,
+                environment);
         int code = new CommandLineProgram(new Context(terminal, Words.load()), commands).run(arguments);
         return new ProgramRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
