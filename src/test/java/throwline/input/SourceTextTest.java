@@ -29,8 +29,8 @@ class SourceTextTest {
     @Test
     void emptyFile() {
         assertThat(sentence(new byte[0]))
-                .isEqualTo("bird.yaml:1:1: This file is empty. Begin it with \"throwline: 1\","
-                        + " or let \"throwline new\" write one.");
+                .isEqualTo("bird.yaml:1:1: This file is empty. A model file begins with \"throwline: 1\";"
+                        + " \"throwline new\" writes one.");
         assertThat(sentence(bytes("\n  \n"))).startsWith("bird.yaml:1:1: This file is empty.");
         assertThat(sentence(bytes("# only a comment\n"))).startsWith("bird.yaml:1:1: This file is empty.");
     }
@@ -59,7 +59,7 @@ class SourceTextTest {
     @Test
     void binaryFile() {
         assertThat(sentence(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0}))
-                .isEqualTo("bird.yaml:1:1: This is not a text file. A model file is plain text, saved as UTF-8.");
+                .isEqualTo("bird.yaml:1:1: This is not a text file. What is read here is plain text, saved as UTF-8.");
         assertThat(sentence(bytes("throwline: 1\nname: bird\0\n")))
                 .isEqualTo(
                         "bird.yaml:2:11: There is a control character here, a character that reverses the text, or half a"
