@@ -152,6 +152,13 @@ class LayersTest {
             .dependOnClassesThat(resideInAnyPackage("java.awt..", "javax.swing..", "com.formdev.."));
 
     @ArchTest
+    static final ArchRule NO_SWING_IN_THE_SKETCHES = noClasses()
+            .that()
+            .resideInAPackage("throwline.window.sketch..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("javax.swing..", "com.formdev.."));
+
+    @ArchTest
     static final ArchRule YAML_ONLY_IN_INPUT = noClasses()
             .that()
             .resideOutsideOfPackage("throwline.input..")

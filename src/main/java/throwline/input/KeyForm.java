@@ -20,6 +20,7 @@ public final class KeyForm {
      * A value of the file.
      *
      * @param path its place, as {@link ModelText} takes it
+     * @param row its row in the table of keys, such as {@code wing.sections[].chord} or {@code packs.*.weight}
      * @param place its place, as problems name it
      * @param written what stands there; empty where nothing does
      * @param needed true where something must
@@ -32,6 +33,7 @@ public final class KeyForm {
      */
     public record Field(
             List<String> path,
+            String row,
             String place,
             String written,
             boolean needed,
@@ -96,6 +98,7 @@ public final class KeyForm {
     private Field field(Key key, List<String> path, String place) {
         return new Field(
                 path,
+                key.path().replace("." + Key.ANY_ENTRY, Key.ANY_ENTRY),
                 place,
                 text.at(path).orElse(""),
                 key.need() == Key.Need.REQUIRED,

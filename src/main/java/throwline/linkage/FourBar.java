@@ -71,6 +71,11 @@ public final class FourBar implements Linkage {
         return rod;
     }
 
+    /** Servo's axis to hinge line, m. */
+    public double distance() {
+        return distance;
+    }
+
     /** Servo angles between which it does not lock, rad. */
     public AngleRange servo() {
         return servo;

@@ -34,6 +34,7 @@ final class ModelPage implements Page {
     private final JTable table = new JTable();
     private final InShortPane about;
     private final PartBar parts;
+    private final SketchCard sketch;
     private List<KeyForm.Field> fields = List.of();
     private Map<String, String> assumed = Map.of();
     private Map<String, String> wrong = Map.of();
@@ -44,6 +45,7 @@ final class ModelPage implements Page {
         this.session = session;
         about = new InShortPane(desk);
         parts = new PartBar(desk, session, this::said);
+        sketch = new SketchCard(desk, session);
         about.getAccessibleContext().setAccessibleName(desk.say("window.model.about"));
         table.setModel(new Model());
         table.setDefaultRenderer(Object.class, new Cell());
@@ -54,12 +56,13 @@ final class ModelPage implements Page {
         table.getSelectionModel().addListSelectionListener(e -> tell());
         table.setName("keys");
         table.getAccessibleContext().setAccessibleName(desk.say("window.model.table"));
-        int[] widths = {260, 240, 620};
+        int[] widths = {200, 220, 420};
         for (int i = 0; i < widths.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(UIScale.scale(widths[i]));
         }
         page.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
         page.add(new JScrollPane(table), BorderLayout.CENTER);
+        page.add(sketch, BorderLayout.EAST);
         JScrollPane foot = HandPage.plain(new JScrollPane(about));
         foot.setPreferredSize(new Dimension(10, UIScale.scale(FOOT)));
         JPanel below = new JPanel(new BorderLayout(0, 4));
@@ -115,9 +118,12 @@ final class ModelPage implements Page {
         Optional<HandView.Said> other = wrong.entrySet().stream()
                 .findFirst()
                 .map(each -> new HandView.Said(true, each.getKey(), each.getValue()));
-        parts.chosen(
-                row < 0 || row >= fields.size() ? List.of() : fields.get(row).path());
-        if (row < 0 || row >= fields.size()) {
+        boolean none = row < 0 || row >= fields.size();
+        parts.chosen(none ? List.of() : fields.get(row).path());
+        sketch.point(
+                none ? "" : fields.get(row).row(),
+                none ? List.of() : fields.get(row).path());
+        if (none) {
             about.show(other.stream().toList());
             return;
         }

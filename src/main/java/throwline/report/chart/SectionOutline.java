@@ -50,7 +50,8 @@ record SectionOutline(double thickness, double camber, double hinge) {
                 * (0.2969 * Math.sqrt(x) - 0.1260 * x - 0.3516 * x * x + 0.2843 * x * x * x - 0.1015 * x * x * x * x);
     }
 
-    private double camberLine(double x) {
+    /** Height of the camber line over the chord line. */
+    double camberLine(double x) {
         double ahead = camber / (TOP * TOP) * (2 * TOP * x - x * x);
         double behind = camber / ((1 - TOP) * (1 - TOP)) * (1 - 2 * TOP + 2 * TOP * x - x * x);
         return x < TOP ? ahead : behind;

@@ -1,6 +1,7 @@
 package throwline.report.chart;
 
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.util.List;
 import throwline.section.Airfoil;
 
@@ -29,7 +30,12 @@ public final class SectionShape {
         return path(outline.surface(deflection));
     }
 
-    private static Path2D path(List<Place> places) {
+    /** The hinge line. */
+    public Point2D hinge() {
+        return new Point2D.Double(outline.hinge(), -outline.camberLine(outline.hinge()));
+    }
+
+    static Path2D path(List<Place> places) {
         Path2D path = new Path2D.Double();
         path.moveTo(places.get(0).x(), places.get(0).y());
         places.forEach(place -> path.lineTo(place.x(), place.y()));
