@@ -16,6 +16,7 @@ import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
 import throwline.study.ComparisonStudy;
+import throwline.study.FirstFlightStudy;
 import throwline.study.Learnt;
 import throwline.study.Lessons;
 import throwline.units.Display;
@@ -57,7 +58,13 @@ record SheetRun(List<ReportFile> files, boolean allFound) {
         Optional<Learnt> learnt = flights.apply(comparison).map(Lessons::learnt);
         context.terminal().progress(context.words().say("cli.compare.drawing"));
         List<PackResult> found = learnt.map(Learnt::after).orElse(comparison).packs();
-        SheetAnswer answer = new SheetAnswer(model, found.get(0), found.subList(1, found.size()), earlier, learnt);
+        SheetAnswer answer = new SheetAnswer(
+                model,
+                found.get(0),
+                found.subList(1, found.size()),
+                earlier,
+                new FirstFlightStudy(new MeasuredSections()).rules(model, library, pack),
+                learnt);
         boolean all = answer.pack().setUps().stream()
                 .allMatch(setUp -> setUp.headlines().isComplete());
         return new SheetRun(options.files(context, display, answer), all);

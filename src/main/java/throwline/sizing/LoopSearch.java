@@ -12,6 +12,7 @@ import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import throwline.flight.Airframe;
 import throwline.flight.Flight;
+import throwline.flight.PullStallSpeed;
 import throwline.flight.PullUp;
 import throwline.flight.Stall;
 import throwline.model.Pack;
@@ -37,13 +38,7 @@ public final class LoopSearch {
     /** The elevator's throw is found to this, rad. */
     private static final double THROW_TOLERANCE = Math.toRadians(0.05);
 
-    /** The speed below which a pull stalls is found to this, m/s. */
-    private static final double SPEED_TOLERANCE = 0.02;
-
     private static final int MOST_EVALUATIONS = 60;
-
-    /** Slower than this over the stall speed nobody pulls (PRACTICE). */
-    private static final double SLOWEST = 1.2;
 
     private final Airframe airframe;
     private final Pack pack;
@@ -103,7 +98,7 @@ public final class LoopSearch {
                 best,
                 stops(puller, best, most, speed),
                 others,
-                stallsBelow(puller, best, speed)));
+                puller.stallsBelow(best, speed)));
     }
 
     /** The stick of a pull. */
@@ -151,21 +146,6 @@ public final class LoopSearch {
                 - MARGIN;
     }
 
-    /** Speed between the slowest at which a pull is looked at and the one that it was found for; no stall there. */
-    private static Optional<Double> stallsBelow(Puller puller, Pull best, double speed) {
-        double slowest = SLOWEST * puller.stall.map(Stall::speed).orElse(speed);
-        if (slowest >= speed || !puller.stalls(best, slowest)) {
-            return Optional.empty();
-        }
-        return Optional.of(new BracketingNthOrderBrentSolver(SPEED_TOLERANCE, 5)
-                .solve(
-                        MOST_EVALUATIONS,
-                        v -> puller.stalls(best, v) ? -1 : 1,
-                        slowest,
-                        speed,
-                        AllowedSolution.RIGHT_SIDE));
-    }
-
     private List<Limit> stops(Puller puller, Pull best, double mostFlap, double speed) {
         List<Limit> stops = new ArrayList<>();
         if (best.elevator() >= travel) {
@@ -202,10 +182,11 @@ public final class LoopSearch {
                             p.limit() == PullUp.Limit.WING ? 0 : p.angleLeft()));
         }
 
-        boolean stalls(Pull pull, double speed) {
-            return pull(pull.flap(), pull.elevator(), speed)
-                    .filter(p -> p.setBy() == SetBy.WING)
-                    .isPresent();
+        Optional<Double> stallsBelow(Pull best, double speed) {
+            return stall.flatMap(s -> new PullStallSpeed(flight, pack, s)
+                    .of(stick(best.flap(), best.elevator(), ""), speed).stream()
+                            .boxed()
+                            .findFirst());
         }
 
         private SetBy setBy(PullUp.Limit limit) {

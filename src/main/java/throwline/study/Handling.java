@@ -118,7 +118,7 @@ public record Handling(
      * @param lowerSpeed speed at which they go to this set-up, m/s
      * @param lowering nobody at the stick
      * @param suggested shortest times that keep the load below 1.3, by mix
-     * @param raiseSpeed speed at which they go back, that of the approach, m/s
+     * @param raiseSpeed speed at which they go back, m/s: the faster of the approach speeds of both set-ups
      * @param raising the pilot answering
      * @param stall stall speed of this set-up, m/s
      * @param referenceStall stall speed of the reference set-up, m/s

@@ -31,10 +31,7 @@ final class MoveStudy {
     private static final double LOWERED_AT = 1.5;
 
     /** Shares of the elevator's whole change that are looked at. */
-    private static final double[] SHARES = {0, 0.5, 1};
-
-    /** The mix to start with (PRACTICE, methods manual 17.2). */
-    private static final double START = 0.5;
+    private static final double[] SHARES = {0, MoveRule.START, 1};
 
     /** A load above this is a balloon (PRACTICE, methods manual 17.4). */
     private static final double BALLOON = 1.3;
@@ -85,14 +82,15 @@ final class MoveStudy {
             Quantity at = new Quantity(speed, Dimension.SPEED);
             return new Found(Optional.empty(), Optional.of(Message.of("note.move.no-flight", other.setUp.name(), at)));
         }
-        List<Mix> mixes = mixes(change.get(), question.mixed());
+        List<Mix> mixes = mixes(change.get(), question.mixed().or(this::programmed));
         List<Suggested> suggested = mixes.stream()
                 .filter(mix -> mix.share() < 1 || mix.own())
                 .map(mix -> new Suggested(mix, mover.shortestTime(speed, mix.elevator(), BALLOON)))
                 .toList();
         double time = question.flapTime().orElseGet(() -> time(suggested));
         List<Move> lowering = runs(mixes, mix -> mover.lower(speed, time, mix.elevator()));
-        double raiseSpeed = other.stall.approachSpeed();
+        // Without its flaps it has to fly on: no slower than it is approached without them.
+        double raiseSpeed = Math.max(other.stall.approachSpeed(), reference.stall.approachSpeed());
         // Far from the speed of an approach the angles solved are others: going back is worked out near its own speed.
         Optional<SurfaceMover> back = speed == usual ? found : mover(usual);
         List<Move> raising = back.map(m -> runs(mixes, mix -> m.raise(raiseSpeed, time, mix.elevator())))
@@ -112,6 +110,12 @@ final class MoveStudy {
                                 SurfaceMover.REACTION,
                                 SurfaceMover.HAND))),
                 Optional.empty());
+    }
+
+    /** The mix that the model file programs already. */
+    private Optional<FlyQuestion.Mixed> programmed() {
+        double angle = other.setUp.elevator() - reference.setUp.elevator();
+        return angle == 0 ? Optional.empty() : Optional.of(new FlyQuestion.Throw(angle));
     }
 
     /** None, half, all, and the person's own where it is another. */
@@ -137,7 +141,7 @@ final class MoveStudy {
     /** Long enough for the mix to start with, and not quicker than usual. */
     private static double time(List<Suggested> suggested) {
         return suggested.stream()
-                .filter(each -> each.mix().share() == START)
+                .filter(each -> each.mix().share() == MoveRule.START)
                 .findFirst()
                 .flatMap(Suggested::time)
                 .map(time -> Math.max(time, USUAL_TIME))

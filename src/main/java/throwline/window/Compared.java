@@ -13,6 +13,8 @@ import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
+import throwline.study.FirstFlightStudy;
+import throwline.study.FirstFlights;
 import throwline.study.Learnt;
 import throwline.window.session.ModelDocument;
 import throwline.window.session.Session;
@@ -54,6 +56,12 @@ record Compared(Comparison comparison, Document document, Page page, Optional<Le
         Comparison compared() {
             return new ComparisonStudy(new MeasuredSections(), Bands.load())
                     .compare(open.project().model(), open.airfoils(), packs);
+        }
+
+        /** The model's own rules for the first flights with the pack that is looked at. */
+        FirstFlights rules() {
+            return new FirstFlightStudy(new MeasuredSections())
+                    .rules(open.project().model(), open.airfoils(), packs.get(0));
         }
 
         /** The numbers after the flights, of the packs that are wanted. */

@@ -108,7 +108,7 @@ final class PrintPage implements Page {
         desk.settings().put("folder", folder.toString());
         Compared.Task task = Compared.Task.of(desk.words(), session, flights.of(session.model()), true);
         Size.Paper on = "Letter".equals(paper.getSelectedItem()) ? Size.Paper.LETTER : Size.Paper.A4;
-        Callable<List<ReportFile>> files = () -> files(what, task.run(), on);
+        Callable<List<ReportFile>> files = () -> files(what, task, on);
         controls.busy(true);
         state.setText(desk.say("window.working"));
         work.begin(files, made -> put(folder, made), fault -> {
@@ -117,7 +117,8 @@ final class PrintPage implements Page {
         });
     }
 
-    private List<ReportFile> files(String what, Compared compared, Size.Paper on) {
+    private List<ReportFile> files(String what, Compared.Task task, Size.Paper on) {
+        Compared compared = task.run();
         List<PackResult> packs = compared.comparison().packs();
         if (what.equals("sheets")) {
             SheetAnswer answer = new SheetAnswer(
@@ -125,6 +126,7 @@ final class PrintPage implements Page {
                     packs.get(0),
                     packs.subList(1, packs.size()),
                     Optional.empty(),
+                    task.rules(),
                     compared.learnt());
             return new Sheets(compared.page(), desk.words(), on).files(answer);
         }

@@ -10,8 +10,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import throwline.flight.Airframe;
 import throwline.flight.Flight;
+import throwline.flight.PullStallSpeed;
+import throwline.flight.PullUp;
 import throwline.flight.Stall;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -73,7 +76,62 @@ class AskedMovesTest {
         }
         assertThat(moves.lowering().get(0).history().get(0).speed()).isEqualTo(14);
         assertThat(moves.raising().get(0).history().get(0).speed())
-                .isCloseTo(1.3 * airbrake.stall().speed(), within(1e-9));
+                .isCloseTo(1.3 * reference.stall().speed(), within(1e-9));
+    }
+
+    /** A mix that the model file programs is flown as if it had been asked for. */
+    @Test
+    void aMixOfTheFileIsTheDefault() {
+        SetUp setUp = airbrake.setUp();
+        double angle = Math.toRadians(4);
+        MoveStudy.Side programmed = side(new SetUp(setUp.name(), setUp.deflections(), angle));
+        Moves moves = new MoveStudy(airframe, pack, reference, programmed)
+                .moves(FlyQuestion.open())
+                .moves()
+                .orElseThrow();
+        assertThat(moves.raising().get(3).mix().elevator()).isEqualTo(angle);
+        assertThat(MoveRule.of(moves).orElseThrow().mix().own()).isTrue();
+    }
+
+    /** The cards tell what the answer in depth tells, and going back by that rule stays clear of the stall. */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard", "ridgeline", "saltmarsh"})
+    void oneRuleForMovingSurfaces(String name) {
+        Model any = Examples.read(name);
+        Pack with = any.packs().get(0);
+        FirstFlights rules = new FirstFlightStudy(new MeasuredSections()).rules(any, Examples.AIRFOILS, with);
+        assertThat(rules.moves()).hasSize(any.setUps().size() - 1);
+        SetUp last = any.setUps().get(any.setUps().size() - 1);
+        Moves moves = new FlyStudy(new MeasuredSections(), Bands.load())
+                .fly(any, Examples.AIRFOILS, with, last, FlyQuestion.open())
+                .handling()
+                .moves()
+                .orElseThrow();
+        MoveRule rule = MoveRule.of(moves).orElseThrow();
+        assertThat(rules.moves()).containsEntry(last.name(), rule);
+        Move back = moves.raising().get(1);
+        assertThat(rule.closeSpeed()).isEqualTo(back.history().get(0).speed());
+        assertThat(back.slowest()).isGreaterThan(moves.referenceStall());
+    }
+
+    /** Below the speed told full stick stalls the wing, above it does not. */
+    @Test
+    void entrySpeedOfAPullIsWhereItStopsStalling() {
+        Stick.Pull stick = new Stick.Pull("up", Map.of("flaps", Math.toRadians(8)), Math.toRadians(-25), List.of());
+        PullStallSpeed search = new PullStallSpeed(reference.flight(), pack, reference.stall());
+        double below = search.of(stick, 25).orElseThrow();
+        assertThat(limit(stick, below + 0.1)).isNotEqualTo(PullUp.Limit.WING);
+        assertThat(limit(stick, below - 0.1)).isEqualTo(PullUp.Limit.WING);
+        assertThat(search.of(new Stick.Pull("up", Map.of(), Math.toRadians(-5), List.of()), 25))
+                .isEmpty();
+    }
+
+    private static PullUp.Limit limit(Stick.Pull stick, double speed) {
+        return reference
+                .flight()
+                .pull(stick, pack, reference.stall(), speed)
+                .orElseThrow()
+                .limit();
     }
 
     /** A quarter of the change lies between none and half of it, in all that the mix changes. */

@@ -16,6 +16,7 @@ import throwline.sizing.LoopHelp;
 import throwline.sizing.LoopHelp.Pull;
 import throwline.sizing.SurfaceGroups;
 import throwline.study.FindResult.LoopFound;
+import throwline.study.FirstFlightStudy;
 import throwline.study.Headline;
 
 /** How far flaps should go down with full up elevator. */
@@ -67,7 +68,9 @@ final class FoundLoopSection {
         if (best.flap() > USUAL) {
             blocks.add(Paragraph.say("find.loop.usual"));
         }
-        blocks.add(Paragraph.say("find.loop.start"));
+        if (best.flap() > 0) {
+            blocks.add(Paragraph.say("find.loop.start", Value.deflection(FirstFlightStudy.FIRST_FLAP * best.flap())));
+        }
         return Section.of(Text.say("find.loop.heading", Value.speed(help.speed())), blocks);
     }
 

@@ -24,10 +24,7 @@ import throwline.study.Handling.Suggested;
 /** Surfaces on the move: to the set-up with nobody at the stick, and back with the pilot answering. */
 final class MoveSection {
 
-    /** Slower than this over the reference's stall speed, it drops when surfaces are raised (PRACTICE, methods manual 17.4). */
-    private static final double DROPS = 1.1;
-
-    /** Not slower than this over the reference's stall speed near the ground (PRACTICE, methods manual 17.7). */
+    /** By habit, no slower than this over the reference's stall speed near the ground (PRACTICE, methods manual 17.7). */
     private static final double NEAR_GROUND = 1.2;
 
     private final FlyResult result;
@@ -187,6 +184,7 @@ final class MoveSection {
         List<Move> back = moves.raising().stream()
                 .filter(move -> move.heightLost().isPresent())
                 .toList();
+        Value enough = Value.speed(moves.raiseSpeed());
         if (!back.isEmpty()) {
             said.add(Paragraph.say(
                     "fly.move.close",
@@ -194,11 +192,12 @@ final class MoveSection {
                             Join.COMMA,
                             back,
                             move -> Text.say(
-                                    "fly.move.close.one",
-                                    height(move),
-                                    Text.say("fly.move.with." + name(move.mix()))))));
+                                    "fly.move.close.one", height(move), Text.say("fly.move.with." + name(move.mix())))),
+                    enough));
         } else if (moves.raising().stream().allMatch(move -> move.comesBack() == Return.NEVER_LEFT)) {
-            said.add(Paragraph.say("fly.move.close.any"));
+            said.add(Paragraph.say("fly.move.close.any", enough));
+        } else {
+            said.add(Paragraph.say("fly.move.close.speed", enough));
         }
         said.addAll(lost(moves.raising(), End.LOST_UP, "fly.move.lost.up.why"));
         said.addAll(lost(moves.raising(), End.LOST_DOWN, "fly.move.away"));
@@ -208,17 +207,7 @@ final class MoveSection {
         if (!notYet.isEmpty()) {
             said.add(Paragraph.say("fly.move.away", with(notYet)));
         }
-        double least = moves.referenceStall();
-        Value enough = Value.speed(NEAR_GROUND * least);
-        said.add(
-                moves.raiseSpeed() < DROPS * least
-                        ? Paragraph.say(
-                                "fly.move.drops",
-                                Value.speed(moves.raiseSpeed()),
-                                reference,
-                                Value.speed(least),
-                                enough)
-                        : Paragraph.say("fly.move.slow", enough, reference));
+        said.add(Paragraph.say("fly.move.habit", Value.speed(NEAR_GROUND * moves.referenceStall()), reference));
         return said;
     }
 }

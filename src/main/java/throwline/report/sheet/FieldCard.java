@@ -10,6 +10,7 @@ import throwline.report.ElevatorMixes;
 import throwline.report.Page;
 import throwline.report.Sentences;
 import throwline.report.data.SheetEntry;
+import throwline.report.document.Figures;
 import throwline.report.sheet.SheetDocument.Block;
 import throwline.report.sheet.SheetDocument.Cell;
 import throwline.report.sheet.SheetDocument.Cells;
@@ -44,6 +45,7 @@ final class FieldCard {
     private final Changes changes;
     private final List<SheetEntry> numbers;
     private final SheetDangers dangers;
+    private final FlightRules rules;
 
     FieldCard(SheetAnswer answer, Page page, Words words) {
         this.answer = answer;
@@ -52,6 +54,7 @@ final class FieldCard {
         changes = new Changes(answer.earlier());
         numbers = answer.numbers();
         dangers = new SheetDangers(answer, page, words);
+        rules = new FlightRules(answer.rules(), new Figures(page, words), words);
     }
 
     SheetDocument document(Size.Paper paper) {
@@ -72,7 +75,7 @@ final class FieldCard {
                 .orElse("");
         blocks.add(new Paragraph(oneSide + meaning, false));
         blocks.add(new Heading(words.say("sheet.field.order")));
-        blocks.add(new Checks(new FlightOrder(answer.model(), all, dangers, figures, words).steps()));
+        blocks.add(new Checks(new FlightOrder(answer.model(), all, dangers, rules, figures, words).steps()));
         blocks.add(new Paragraph(words.say("row.estimate"), true));
         String title = words.say("sheet.field.title", answer.model().name());
         return new SheetDocument(

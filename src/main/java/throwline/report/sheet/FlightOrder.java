@@ -2,7 +2,6 @@ package throwline.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,7 +20,7 @@ final class FlightOrder {
     /** An airbrake is first tried from this times its stall speed (PRACTICE, methods manual 17.7). */
     private static final double FIRST_TRY = 1.4;
 
-    /** And closed at no less than this times the clean stall speed (the same). */
+    /** And by habit closed at this times the clean stall speed (the same). */
     private static final double WAY_BACK = 1.5;
 
     /** Flaps down to here are for taking off; an aileron further up than this brakes (PRACTICE, methods manual 17.1). */
@@ -32,13 +31,21 @@ final class FlightOrder {
     private final Model model;
     private final List<SetUpResult> setUps;
     private final SheetDangers dangers;
+    private final FlightRules rules;
     private final SheetFigures figures;
     private final Words words;
 
-    FlightOrder(Model model, List<SetUpResult> setUps, SheetDangers dangers, SheetFigures figures, Words words) {
+    FlightOrder(
+            Model model,
+            List<SetUpResult> setUps,
+            SheetDangers dangers,
+            FlightRules rules,
+            SheetFigures figures,
+            Words words) {
         this.model = model;
         this.setUps = setUps;
         this.dangers = dangers;
+        this.rules = rules;
         this.figures = figures;
         this.words = words;
     }
@@ -67,7 +74,7 @@ final class FlightOrder {
         if (dangers.forbids()) {
             steps.add(words.say("sheet.order.unstable"));
         }
-        steps.add(words.say("sheet.order.ground", figures.tolerance()));
+        steps.add(words.say("sheet.order.ground", figures.tolerance(), rules.times(setUps)));
         SetUpResult clean = setUps.stream()
                 .filter(r -> r.setUp().equals(model.reference()))
                 .findFirst()
@@ -76,18 +83,21 @@ final class FlightOrder {
         together(steps, "take-off", Use.TAKE_OFF, r -> speed(r.approachSpeed()));
         together(steps, "flap", Use.FLAP, r -> speed(r.approachSpeed()));
         together(steps, "flap-stall", Use.FLAP, r -> speed(r.stallSpeed()));
-        together(steps, "go-round", Use.FLAP, r -> "");
+        if (!of(Use.FLAP).isEmpty()) {
+            steps.add(words.say("sheet.order.go-round", rules.closeEach(of(Use.FLAP))));
+        }
         for (SetUpResult r : of(Use.AIRBRAKE)) {
             steps.add(words.say(
                     "sheet.order.airbrake",
                     name(r),
                     speed(r.stallSpeed(), FIRST_TRY),
+                    rules.close(r),
                     speed(clean.stallSpeed(), WAY_BACK)));
         }
         together(steps, "cloud", Use.AIRBRAKE, r -> "");
         for (Stick stick : model.sticks()) {
-            if (stick instanceof Stick.Pull pull && !pull.deflections().equals(Map.of())) {
-                steps.add(words.say("sheet.order.loop", pull.name()));
+            if (stick instanceof Stick.Pull pull) {
+                rules.loop(pull).ifPresent(steps::add);
             }
         }
         landing(clean).forEach(steps::add);
@@ -114,7 +124,8 @@ final class FlightOrder {
                         dangers.rulesOut(r, Danger.Use.LANDING)
                                 ? "sheet.order.land-airbrake.warned"
                                 : "sheet.order.land-airbrake",
-                        name(r))));
+                        name(r),
+                        rules.never(r))));
         return steps;
     }
 

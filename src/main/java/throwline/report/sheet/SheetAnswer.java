@@ -6,6 +6,7 @@ import throwline.model.Model;
 import throwline.report.data.SheetEntry;
 import throwline.report.data.SheetNumbers;
 import throwline.study.Comparison.PackResult;
+import throwline.study.FirstFlights;
 import throwline.study.Learnt;
 import throwline.words.Words;
 
@@ -16,6 +17,7 @@ import throwline.words.Words;
  * @param pack all set-ups with the pack that the sheets are for
  * @param others the same with the other packs of the model
  * @param earlier numbers of an earlier sheet, to mark what has changed; empty for none
+ * @param rules the model's own rules for its first flights
  * @param learnt what flights told; empty where they put nothing right
  */
 public record SheetAnswer(
@@ -23,6 +25,7 @@ public record SheetAnswer(
         PackResult pack,
         List<PackResult> others,
         Optional<List<SheetEntry>> earlier,
+        FirstFlights rules,
         Optional<Learnt> learnt) {
 
     public SheetAnswer {
@@ -30,9 +33,9 @@ public record SheetAnswer(
         earlier = earlier.map(List::copyOf);
     }
 
-    /** Sheets of a model without flights. */
+    /** Sheets of a model without flights and without rules. */
     public SheetAnswer(Model model, PackResult pack, List<PackResult> others, Optional<List<SheetEntry>> earlier) {
-        this(model, pack, others, earlier, Optional.empty());
+        this(model, pack, others, earlier, FirstFlights.none(), Optional.empty());
     }
 
     /** A line below the title, with what the numbers rest on where flights put them right. */

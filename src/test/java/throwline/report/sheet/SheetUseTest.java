@@ -5,15 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.report.CompareAnswer;
 import throwline.report.Fixture;
 import throwline.report.Page;
+import throwline.report.document.Figures;
 import throwline.report.sheet.SheetDocument.Cells;
 import throwline.report.sheet.SheetDocument.Kind;
+import throwline.study.FirstFlights;
+import throwline.study.Handling;
+import throwline.study.MoveRule;
 import throwline.units.Display;
 import throwline.words.Words;
 
@@ -60,5 +67,44 @@ class SheetUseTest {
         SheetFigures figures = new SheetFigures(METRIC, WORDS);
         assertThat(figures.switchBlank(new SetUp("a", Map.of(), 0, "A up"))).isEqualTo("switch:");
         assertThat(figures.switchBlank(new SetUp("a", Map.of(), 0))).isEqualTo("switch / position");
+    }
+
+    /** Flap time, height and speed for going back are the model's own; the habit stands beside them as such. */
+    @Test
+    void rules_of_the_first_flights_are_the_models_own() {
+        MoveRule rule = new MoveRule(
+                new Handling.Mix(0.5, Math.toRadians(3), false),
+                Optional.of(0.9),
+                0.5,
+                4,
+                13,
+                Handling.Return.BACK,
+                Optional.of(11.2));
+        FirstFlights rules = new FirstFlights(Map.of("airbrake", rule), Map.of("with camber", Optional.of(14.3)));
+        CompareAnswer from = Fixture.orchard();
+        SheetAnswer answer = new SheetAnswer(
+                from.comparison().model(),
+                from.comparison().packs().get(0),
+                List.of(),
+                Optional.empty(),
+                rules,
+                Optional.empty());
+        SheetDocument card =
+                new Sheets(METRIC, WORDS, Size.Paper.A4).documents(answer).get(1);
+        String steps = card.blocks().stream()
+                .filter(SheetDocument.Checks.class::isInstance)
+                .flatMap(checks -> ((SheetDocument.Checks) checks).items().stream())
+                .collect(Collectors.joining("\n"))
+                .replace('\u00a0', ' ');
+        assertThat(steps)
+                .contains("airbrake 0.9 s or slower (habit: 1 to 2 s)")
+                .contains("Close it at no less than 13.0 m/s and above 12 m (habit on first tries: above 30 m")
+                .contains("landing flap only high up");
+        FlightRules told = new FlightRules(rules, new Figures(METRIC, WORDS), WORDS);
+        Stick.Pull camber = new Stick.Pull("with camber", Map.of("flaps", Math.toRadians(8)), -0.2, List.of());
+        assertThat(told.loop(camber).orElseThrow().replace('\u00a0', ' '))
+                .contains("Begin with half of its flaps, flaps 4.0° down, entered no slower than 14.3 m/s");
+        assertThat(told.loop(new Stick.Pull("plain", Map.of(), -0.2, List.of())))
+                .isEmpty();
     }
 }
