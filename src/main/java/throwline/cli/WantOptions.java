@@ -14,12 +14,17 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.report.Sentences;
 import throwline.sizing.MixSearch;
+import throwline.sizing.PoweredWants;
+import throwline.sizing.PoweredWants.As;
+import throwline.sizing.PoweredWants.WantedClimb;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SetUpWants.WantedRoll;
 import throwline.study.FindQuestion;
 import throwline.units.Dimension;
 import throwline.units.Display;
+import throwline.units.QuantityReader;
+import throwline.units.Reading;
 
 /** The wants of a command line, and the question that they make together. */
 final class WantOptions {
@@ -35,6 +40,12 @@ final class WantOptions {
     private static final String ROLL_HELP = "--roll-help";
     private static final String NO_TRIM_CHANGE = "--no-trim-change";
     private static final String TIGHTEST_LOOP = "--tightest-loop";
+    private static final String TAKE_OFF = "--take-off-within";
+    private static final String CLIMB = "--climb-at";
+    private static final double SHORTEST_RUN = 0.5;
+    private static final double LONGEST_RUN = 1000;
+    private static final double SLOWEST_CLIMB = 0.1;
+    private static final double FASTEST_CLIMB = 50;
     private static final List<String> AT_A_SPEED = List.of(COME_DOWN, ROLL, ROLL_HELP, NO_TRIM_CHANGE, TIGHTEST_LOOP);
 
     @Option(names = "--stall-at", paramLabel = "SPEED", order = 1)
@@ -58,7 +69,13 @@ final class WantOptions {
     @Option(names = TIGHTEST_LOOP, order = 7)
     private boolean tightestLoop;
 
-    @Option(names = AT, paramLabel = "SPEED", order = 8)
+    @Option(names = TAKE_OFF, paramLabel = "RUN", order = 8)
+    private @Nullable String takeOffWithin;
+
+    @Option(names = CLIMB, paramLabel = "CLIMB", order = 9)
+    private @Nullable String climbAt;
+
+    @Option(names = AT, paramLabel = "SPEED", order = 10)
     private List<String> at = new ArrayList<>();
 
     /**
@@ -101,7 +118,8 @@ final class WantOptions {
                         : Optional.empty(),
                 tightestLoop
                         ? Optional.of(new FindQuestion.LoopWanted(Optional.ofNullable(speeds.get(TIGHTEST_LOOP))))
-                        : Optional.empty());
+                        : Optional.empty(),
+                powered(context, quantities));
         if (question.isEmpty()) {
             throw new WrongInput(context.words().say("cli.find.nothing"));
         }
@@ -131,6 +149,29 @@ final class WantOptions {
                                 FASTEST_ROLL,
                                 context.words().say("cli.find.roll.allowed")),
                         needed(context, speeds, ROLL)));
+    }
+
+    private PoweredWants powered(Context context, Quantities quantities) {
+        return new PoweredWants(
+                Optional.ofNullable(takeOffWithin)
+                        .map(run -> quantities.between(
+                                TAKE_OFF,
+                                run,
+                                Dimension.LENGTH,
+                                SHORTEST_RUN,
+                                LONGEST_RUN,
+                                context.words().say("cli.find.take-off-within.allowed"))),
+                Optional.ofNullable(climbAt).map(climb -> climb(context, quantities, climb)));
+    }
+
+    /** An angle, where it can be read as one; else a rate. */
+    private static WantedClimb climb(Context context, Quantities quantities, String text) {
+        String allowed = context.words().say("cli.find.climb-at.allowed");
+        return QuantityReader.readDegrees(text) instanceof Reading.Amount
+                ? new WantedClimb(quantities.angleBetween(CLIMB, text, FLATTEST, STEEPEST, allowed), As.ANGLE)
+                : new WantedClimb(
+                        quantities.between(CLIMB, text, Dimension.SPEED, SLOWEST_CLIMB, FASTEST_CLIMB, allowed),
+                        As.RATE);
     }
 
     private static boolean same(String a, String b) {

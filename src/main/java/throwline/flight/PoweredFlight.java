@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import throwline.air.Gravity;
 import throwline.model.Pack;
@@ -120,29 +121,40 @@ public final class PoweredFlight {
 
     /** The climb that gains height fastest at a throttle; empty where nothing was found. */
     public Optional<PoweredPoint> bestClimb(double throttle) {
+        return best(throttle, PoweredPoint::climbRate);
+    }
+
+    /** The steepest climb at a throttle; empty where nothing was found. */
+    public Optional<PoweredPoint> steepestClimb(double throttle) {
+        return best(throttle, PoweredPoint::climbAngle);
+    }
+
+    private Optional<PoweredPoint> best(double throttle, ToDoubleFunction<PoweredPoint> climb) {
         List<PoweredPoint> points = new ArrayList<>();
         for (double over : CLIMBS) {
             steady(throttle, over * stall.speed()).ifPresent(points::add);
         }
         int best = -1;
         for (int i = 0; i < points.size(); i++) {
-            if (best < 0 || points.get(i).climbRate() > points.get(best).climbRate()) {
+            if (best < 0 || climb.applyAsDouble(points.get(i)) > climb.applyAsDouble(points.get(best))) {
                 best = i;
             }
         }
         if (best <= 0 || best == points.size() - 1) {
             return best < 0 ? Optional.empty() : Optional.of(points.get(best));
         }
-        double top = vertex(points.get(best - 1), points.get(best), points.get(best + 1));
-        Optional<PoweredPoint> there = steady(throttle, top);
-        return there.isPresent() && there.get().climbRate() > points.get(best).climbRate()
-                ? there
-                : Optional.of(points.get(best));
+        PoweredPoint middle = points.get(best);
+        double top = vertex(points.get(best - 1), middle, points.get(best + 1), climb);
+        return steady(throttle, top)
+                .filter(there -> climb.applyAsDouble(there) > climb.applyAsDouble(middle))
+                .or(() -> Optional.of(middle));
     }
 
-    private static double vertex(PoweredPoint left, PoweredPoint middle, PoweredPoint right) {
-        double before = (middle.climbRate() - left.climbRate()) / (middle.speed() - left.speed());
-        double after = (right.climbRate() - middle.climbRate()) / (right.speed() - middle.speed());
+    private static double vertex(
+            PoweredPoint left, PoweredPoint middle, PoweredPoint right, ToDoubleFunction<PoweredPoint> climb) {
+        double here = climb.applyAsDouble(middle);
+        double before = (here - climb.applyAsDouble(left)) / (middle.speed() - left.speed());
+        double after = (climb.applyAsDouble(right) - here) / (right.speed() - middle.speed());
         double bend = (after - before) / (right.speed() - left.speed());
         return bend < 0 ? (left.speed() + middle.speed()) / 2 - before / (2 * bend) : middle.speed();
     }
@@ -187,12 +199,13 @@ public final class PoweredFlight {
     }
 
     /**
-     * The take-off at full throttle from the field of the file.
+     * The take-off at full throttle from the field of the file, and on at the approach speed.
      *
      * @param ladder heights at which the model is solved above the ground
-     * @param climb angle of the path after lift-off, rad
      */
-    public TakeOff takeOff(GroundHeights ladder, double climb) {
+    public TakeOff takeOff(GroundHeights ladder) {
+        double climb =
+                steady(1, stall.approachSpeed()).map(PoweredPoint::climbAngle).orElse(0.0);
         Trimmer rolling = closed.near(ladder.matrix(0)).with(new Throttle(drive, 1));
         double liftOff = LIFT_OFF * stall.speed();
         int n = ROLLING.length + 1;

@@ -94,6 +94,11 @@ public record Model(
         return new Model(name, packs, wing, tail, body, wheels, propeller, field, others, sticks, servos, motor);
     }
 
+    /** The same model with other sticks. */
+    public Model withSticks(List<Stick> others) {
+        return new Model(name, packs, wing, tail, body, wheels, propeller, field, setUps, others, servos, motor);
+    }
+
     /** The same model with another tail. */
     public Model with(Tail other) {
         return new Model(name, packs, wing, other, body, wheels, propeller, field, setUps, sticks, servos, motor);

@@ -32,6 +32,10 @@ public enum Limit {
     ELEVATOR_TRAVEL_USED,
     /** Flaps move no further than the elevator they help. */
     ELEVATOR_THROW,
+    /** There are no flaps, and the ailerons go no further down. */
+    NO_FLAPS,
+    /** The throttle is full open. */
+    FULL_THROTTLE,
     /** The flight calculation found no answer there. */
     NO_SOLUTION
 }

@@ -73,7 +73,8 @@ public final class FindAfterFlights {
                 question.roll().map(first::predicted),
                 question.levelTrim(),
                 question.rollHelp(),
-                question.tightestLoop());
+                question.tightestLoop(),
+                question.powered());
         FindResult predicted = study.find(model, airfoils, asked);
         SetUp found = predicted.setUp().map(s -> s.found().trial().setUp()).orElse(model.reference());
         Optional<Learnt> learnt = learn(found, question);
@@ -90,6 +91,8 @@ public final class FindAfterFlights {
                         predicted.levelTrim(),
                         predicted.rollHelp().map(after::after),
                         predicted.loop(),
+                        predicted.takeOff(),
+                        predicted.climb(),
                         predicted.sticks(),
                         predicted
                                 .flown()

@@ -3,6 +3,7 @@ package throwline.study;
 import java.util.Optional;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.sizing.PoweredWants;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedRoll;
 
@@ -16,6 +17,7 @@ import throwline.sizing.SetUpWants.WantedRoll;
  * @param levelTrim elevator mixed to a lever
  * @param rollHelp flaps that move with the ailerons
  * @param tightestLoop flaps that move with the elevator
+ * @param powered what the motor is to do
  */
 public record FindQuestion(
         Pack pack,
@@ -24,11 +26,29 @@ public record FindQuestion(
         Optional<WantedRoll> roll,
         Optional<LevelTrim> levelTrim,
         Optional<RollHelpWanted> rollHelp,
-        Optional<LoopWanted> tightestLoop) {
+        Optional<LoopWanted> tightestLoop,
+        PoweredWants powered) {
+
+    /** A question that wants nothing of the motor. */
+    public FindQuestion(
+            Pack pack,
+            String name,
+            Optional<SetUpWants> setUp,
+            Optional<WantedRoll> roll,
+            Optional<LevelTrim> levelTrim,
+            Optional<RollHelpWanted> rollHelp,
+            Optional<LoopWanted> tightestLoop) {
+        this(pack, name, setUp, roll, levelTrim, rollHelp, tightestLoop, PoweredWants.none());
+    }
 
     /** True where nothing is wanted. */
     public boolean isEmpty() {
-        return setUp.isEmpty() && roll.isEmpty() && levelTrim.isEmpty() && rollHelp.isEmpty() && tightestLoop.isEmpty();
+        return setUp.isEmpty()
+                && roll.isEmpty()
+                && levelTrim.isEmpty()
+                && rollHelp.isEmpty()
+                && tightestLoop.isEmpty()
+                && powered.isEmpty();
     }
 
     /**

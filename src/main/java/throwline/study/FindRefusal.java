@@ -32,6 +32,9 @@ public final class FindRefusal {
         if (rolls && groups.ailerons().isEmpty()) {
             return Optional.of(Message.of("note.find.no-ailerons", model.name(), "{does: roll, ailerons: 12 deg}"));
         }
+        if (!question.powered().isEmpty() && !model.isPowered(question.pack())) {
+            return Optional.of(Message.of("note.find.no-motor", model.name()));
+        }
         if (question.rollHelp().isPresent() && groups.flaps().isEmpty()) {
             return Optional.of(Message.of("note.find.no-flaps", model.name()));
         }

@@ -9,7 +9,9 @@ import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
+import throwline.sizing.FoundClimb;
 import throwline.sizing.FoundSetUp;
+import throwline.sizing.FoundTakeOff;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
@@ -27,6 +29,8 @@ import throwline.words.Message;
  * @param levelTrim elevator mix; empty where none was asked for
  * @param rollHelp flaps with the ailerons; empty where they were not asked for
  * @param loop flaps with the elevator; empty where no loop was asked for
+ * @param takeOff flap for a take-off; empty where none was asked for
+ * @param climb throttle and flap for a climb; empty where none was asked for
  * @param sticks the sticks that were found
  * @param flown the reference set-up and the one that was found, as a comparison of set-ups flies them; empty where
  *     neither a set-up nor a stick was found
@@ -41,6 +45,8 @@ public record FindResult(
         Optional<TrimFound> levelTrim,
         Optional<HelpFound> rollHelp,
         Optional<LoopFound> loop,
+        Optional<TakeOffFound> takeOff,
+        Optional<ClimbFound> climb,
         List<Stick> sticks,
         Optional<Comparison> flown,
         List<Message> notes) {
@@ -50,11 +56,42 @@ public record FindResult(
         notes = List.copyOf(notes);
     }
 
+    /** A result in which nothing was wanted of the motor. */
+    public FindResult(
+            FindQuestion question,
+            Model model,
+            Pack pack,
+            Optional<SetUpFound> setUp,
+            Optional<RollFound> roll,
+            Optional<TrimFound> levelTrim,
+            Optional<HelpFound> rollHelp,
+            Optional<LoopFound> loop,
+            List<Stick> sticks,
+            Optional<Comparison> flown,
+            List<Message> notes) {
+        this(
+                question,
+                model,
+                pack,
+                setUp,
+                roll,
+                levelTrim,
+                rollHelp,
+                loop,
+                Optional.empty(),
+                Optional.empty(),
+                sticks,
+                flown,
+                notes);
+    }
+
     /** What to tell where flaps of the answer go further down than any were measured. */
     public List<Message> beyondMeasured() {
-        Stream<SetUp> setUps = Stream.concat(
-                setUp.stream().map(s -> s.found().trial().setUp()),
-                levelTrim.stream().map(TrimFound::to));
+        Stream<SetUp> setUps = Stream.of(
+                        setUp.stream().map(s -> s.found().trial().setUp()),
+                        levelTrim.stream().map(TrimFound::to),
+                        takeOff.flatMap(TakeOffFound::proposed).stream())
+                .flatMap(s -> s);
         Stream<Double> pulled = sticks.stream()
                 .filter(Stick.Pull.class::isInstance)
                 .flatMap(stick -> ((Stick.Pull) stick).deflections().values().stream());
@@ -83,6 +120,7 @@ public record FindResult(
                         new SetUp(trimmed || found.isEmpty() ? name : name + " trimmed", t.to().deflections(), half));
             }
         });
+        takeOff.flatMap(TakeOffFound::proposed).ifPresent(setUps::add);
         return setUps;
     }
 
@@ -99,7 +137,10 @@ public record FindResult(
                         .map(t -> t.curve().isPresent() && t.shortOf().isEmpty())
                         .orElse(true)
                 && rollHelp.map(h -> h.help().isPresent()).orElse(true)
-                && loop.map(l -> l.help().isPresent()).orElse(true);
+                && loop.map(l -> l.help().isPresent()).orElse(true)
+                && takeOff.map(t -> t.found().map(FoundTakeOff::met).orElse(false))
+                        .orElse(true)
+                && climb.map(c -> c.found().met()).orElse(true);
     }
 
     /**
@@ -175,4 +216,38 @@ public record FindResult(
      * @param radius with the best flaps, m
      */
     public record LoopFound(SetUp in, Optional<LoopHelp> help, Headline without, Headline radius) {}
+
+    /**
+     * Flap for a take-off.
+     *
+     * @param found the answer, or the nearest; empty where the model does not fly
+     * @param run distance rolled, m
+     * @param distance from standing still to over the obstacle, m
+     * @param clean distance rolled without flap, m
+     * @param throwBand between which angles of the flaps the true answer lies; empty where no flap is needed either way
+     */
+    public record TakeOffFound(
+            Optional<FoundTakeOff> found,
+            Headline run,
+            Headline distance,
+            Headline clean,
+            Optional<ThrowBand> throwBand) {
+
+        /** The set-up that was found; empty where it moves nothing or nothing takes off. */
+        public Optional<SetUp> proposed() {
+            return found.map(FoundTakeOff::found)
+                    .filter(FoundTakeOff.Trial::flies)
+                    .map(FoundTakeOff.Trial::setUp)
+                    .filter(s -> !s.isClean());
+        }
+    }
+
+    /**
+     * Throttle and flap for a climb.
+     *
+     * @param found the answer, or the nearest
+     * @param rate height gained a second at full throttle, m/s
+     * @param angle of that path, rad
+     */
+    public record ClimbFound(FoundClimb found, Headline rate, Headline angle) {}
 }

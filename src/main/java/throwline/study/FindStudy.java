@@ -31,10 +31,12 @@ import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SetUpWants.WantedRoll;
 import throwline.sizing.SurfaceGroups;
+import throwline.study.FindResult.ClimbFound;
 import throwline.study.FindResult.HelpFound;
 import throwline.study.FindResult.LoopFound;
 import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
+import throwline.study.FindResult.TakeOffFound;
 import throwline.study.FindResult.TrimFound;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
@@ -102,17 +104,34 @@ public final class FindStudy {
             List<Stick> sticks = new ArrayList<>();
             roll.flatMap(RollFound::found).map(FoundThrow::stick).ifPresent(sticks::add);
             help.flatMap(this::helpingStick).ifPresent(sticks::add);
-            boolean flies = setUp.isPresent() || !sticks.isEmpty();
+            PoweredFind power = new PoweredFind(airframe, bands, question);
+            Optional<TakeOffFound> takeOff = question.powered().takeOffWithin().map(power::takeOff);
+            Optional<SetUp> takingOff = takeOff.flatMap(TakeOffFound::proposed);
+            Optional<ClimbFound> climb = question.powered().climb().map(c -> power.climb(c, takingOff.orElse(rolling)));
+            boolean flies = setUp.isPresent() || !sticks.isEmpty() || takingOff.isPresent();
             Optional<LoopFound> loop = question.tightestLoop().map(l -> loop(l, rolling));
             loop.flatMap(l -> l.help().map(h -> loops(l.in()).stick(h.best(), loopName(flies))))
                     .ifPresent(sticks::add);
-            Model changed = with(setUp.map(s -> s.found().trial().setUp()), sticks);
+            Stream<SetUp> found = setUp.stream().map(s -> s.found().trial().setUp());
+            Model changed = with(Stream.concat(found, takingOff.stream()), sticks);
             Optional<Comparison> flown = flies
                     ? Optional.of(
                             new ComparisonStudy(sections, bands).compare(changed, airfoils, List.of(question.pack())))
                     : Optional.empty();
             return new FindResult(
-                    question, changed, question.pack(), setUp, roll, trim, help, loop, sticks, flown, notes);
+                    question,
+                    changed,
+                    question.pack(),
+                    setUp,
+                    roll,
+                    trim,
+                    help,
+                    loop,
+                    takeOff,
+                    climb,
+                    sticks,
+                    flown,
+                    notes);
         }
 
         private PitchBalance balance(Stall stall) {
@@ -120,19 +139,11 @@ public final class FindStudy {
             return PitchBalance.of(reference, question.pack(), stall, reference.descent(question.pack(), stall, speed));
         }
 
-        private Model with(Optional<SetUp> found, List<Stick> sticks) {
-            return new Model(
-                    model.name(),
-                    model.packs(),
-                    model.wing(),
-                    model.tail(),
-                    model.body(),
-                    model.wheels(),
-                    model.propeller(),
-                    model.field(),
-                    Stream.concat(Stream.of(model.reference()), found.stream()).toList(),
-                    Stream.concat(model.sticks().stream(), sticks.stream()).toList(),
-                    model.servos());
+        private Model with(Stream<SetUp> found, List<Stick> sticks) {
+            return model.withSetUps(
+                            Stream.concat(Stream.of(model.reference()), found).toList())
+                    .withSticks(Stream.concat(model.sticks().stream(), sticks.stream())
+                            .toList());
         }
 
         private SetUpFound setUp(SetUpWants wants) {

@@ -22,7 +22,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import throwline.air.Gravity;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
@@ -37,7 +36,6 @@ import throwline.model.Battery;
 import throwline.model.Motor;
 import throwline.model.Pack;
 import throwline.model.SetUp;
-import throwline.power.DriveBasis;
 import throwline.power.FittedDrive;
 import throwline.words.Message;
 
@@ -74,34 +72,27 @@ final class PoweredAnswer {
         }
         drive.ifPresent(fitted -> {
             PoweredFlight powered = new PoweredFlight(flight.airframe(), setUp, pack, fitted.drive(), stall);
-            boolean bench = fitted.basis() == DriveBasis.BENCH || fitted.basis() == DriveBasis.THRUST;
-            climbing(numbers, powered, pack, stall, bench);
+            ClimbBands climb = new ClimbBands(bands, fitted, pack);
+            climbing(numbers, powered, climb);
             double cruise = flight.airframe().model().motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
-            level(numbers, powered, pack, cruise, bench);
+            level(numbers, powered, pack, cruise, climb);
             slowest(numbers, powered, stall);
-            approach.steady().ifPresent(attitude -> goingAround(numbers, powered, attitude, bench));
+            approach.steady().ifPresent(attitude -> goingAround(numbers, powered, attitude, climb));
         });
         return numbers;
     }
 
-    private void climbing(
-            Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Pack pack, Stall stall, boolean bench) {
-        Optional<PoweredPoint> climb = powered.bestClimb(1);
-        climb.ifPresent(best -> {
-            double pull = pullOverWeight(best, pack);
-            numbers.put(CLIMB_RATE, pulled(best.climbRate(), best.speed() * pull, bench));
-            numbers.put(CLIMB_ANGLE, pulled(best.climbAngle(), pull, bench));
-            numbers.put(CLIMB_SPEED, bands.around("climb.bench", best.speed()));
+    private void climbing(Map<FlightQuantity, Headline> numbers, PoweredFlight powered, ClimbBands climb) {
+        powered.bestClimb(1).ifPresent(best -> {
+            numbers.put(CLIMB_RATE, climb.rate(best));
+            numbers.put(CLIMB_ANGLE, climb.angle(best));
+            numbers.put(CLIMB_SPEED, climb.speed(best.speed()));
         });
-        double angle = powered.steady(1, stall.approachSpeed())
-                .map(PoweredPoint::climbAngle)
-                .orElse(0.0);
-        TakeOff takeOff = powered.takeOff(ladder, angle);
-        if (takeOff.outcome() != TakeOff.Outcome.FLIES) {
-            Headline why = new Headline.Unknown(
-                    takeOff.outcome() == TakeOff.Outcome.WILL_NOT_ROLL ? "why.no-roll-out" : "why.no-take-off");
-            numbers.put(TAKE_OFF_RUN, why);
-            numbers.put(TAKE_OFF_DISTANCE, why);
+        TakeOff takeOff = powered.takeOff(ladder);
+        Optional<Headline.Unknown> why = whyNot(takeOff);
+        if (why.isPresent()) {
+            numbers.put(TAKE_OFF_RUN, why.get());
+            numbers.put(TAKE_OFF_DISTANCE, why.get());
             return;
         }
         numbers.put(TAKE_OFF_RUN, positive(bands.around("takeOffRun", takeOff.run())));
@@ -110,25 +101,22 @@ final class PoweredAnswer {
         }
     }
 
-    /** Pull over weight: what the band of a climb is a share of. */
-    private static double pullOverWeight(PoweredPoint point, Pack pack) {
-        return point.drive().thrust() / (pack.mass() * Gravity.STANDARD);
+    /** Why it does not leave the ground; empty where it does. */
+    static Optional<Headline.Unknown> whyNot(TakeOff takeOff) {
+        return switch (takeOff.outcome()) {
+            case FLIES -> Optional.empty();
+            case WILL_NOT_ROLL -> Optional.of(new Headline.Unknown("why.no-roll-out"));
+            case TOO_LITTLE_THRUST -> Optional.of(new Headline.Unknown("why.no-take-off"));
+        };
     }
 
-    /** A number that goes with pull over weight. */
-    private Headline.Known pulled(double value, double pull, boolean bench) {
-        double half =
-                bands.around(bench ? "climb.bench" : "climb", Math.abs(pull)).high() - Math.abs(pull);
-        Headline.Known plain = bands.around("climb.bench", value);
-        return new Headline.Known(value, value - half, value + half, plain.basis(), plain.shared());
-    }
-
-    private static Headline.Known positive(Headline.Known known) {
+    /** A length, which does not reach below zero. */
+    static Headline.Known positive(Headline.Known known) {
         return new Headline.Known(known.value(), Math.max(0, known.low()), known.high(), known.basis(), known.shared());
     }
 
     private void level(
-            Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Pack pack, double share, boolean bench) {
+            Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Pack pack, double share, ClimbBands likely) {
         numbers.put(
                 TOP_SPEED,
                 powered.fastest(1)
@@ -140,13 +128,11 @@ final class PoweredAnswer {
         }
         cruise.ifPresent(point -> {
             double amps = point.drive().current();
-            String band = bench ? "current.bench" : "current";
             numbers.put(CRUISE_SPEED, bands.around("topSpeed", point.speed()));
-            numbers.put(CRUISE_CURRENT, bands.around(band, amps));
+            numbers.put(CRUISE_CURRENT, likely.current(amps));
             numbers.put(
                     CRUISE_TIME,
-                    bands.around(
-                            band, Battery.USABLE * pack.battery().orElseThrow().capacity() / amps));
+                    likely.current(Battery.USABLE * pack.battery().orElseThrow().capacity() / amps));
             numbers.put(
                     CRUISE_ELEVATOR, bands.around("elevator", point.attitude().elevator()));
         });
@@ -173,11 +159,11 @@ final class PoweredAnswer {
     }
 
     private void goingAround(
-            Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Attitude approach, boolean bench) {
+            Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Attitude approach, ClimbBands climb) {
         Optional<GoAround> found = powered.goAround(approach);
         found.ifPresent(around -> {
             double pull = around.climbAngle() + approach.descentAngle();
-            numbers.put(GO_AROUND, pulled(around.climbAngle(), pull, bench));
+            numbers.put(GO_AROUND, climb.pulled(around.climbAngle(), pull));
             numbers.put(THROTTLE_TRIM, bands.around("throttleTrim", around.elevatorChange()));
             numbers.put(
                     GO_AROUND_LOSS,

@@ -1,16 +1,13 @@
 package throwline.study;
 
 import java.util.Optional;
-import throwline.air.Gravity;
 import throwline.flight.Attitude;
 import throwline.flight.Flight;
 import throwline.flight.PoweredFlight;
-import throwline.flight.PoweredPoint;
 import throwline.flight.Stall;
 import throwline.model.Battery;
 import throwline.model.Pack;
 import throwline.model.SetUp;
-import throwline.power.DriveBasis;
 import throwline.power.FittedDrive;
 
 /**
@@ -42,29 +39,15 @@ public record ThrottleAnswer(
         PoweredFlight powered =
                 new PoweredFlight(flight.airframe(), setUp, pack, drive.get().drive(), stall.get());
         Optional<Attitude> closed = flight.descent(pack, stall.get(), speed).steady();
-        boolean bench = drive.get().basis() == DriveBasis.BENCH || drive.get().basis() == DriveBasis.THRUST;
+        ClimbBands likely = new ClimbBands(bands, drive.get(), pack);
+        double charge = pack.battery().orElseThrow().capacity();
         return closed.flatMap(before -> powered.steady(throttle, speed)
-                .map(point -> of(point, before, new Rest(pack, bands, bench), throttle)));
-    }
-
-    private record Rest(Pack pack, Bands bands, boolean bench) {}
-
-    private static ThrottleAnswer of(PoweredPoint point, Attitude closed, Rest rest, double throttle) {
-        Bands bands = rest.bands();
-        double pull = point.drive().thrust() / (rest.pack().mass() * Gravity.STANDARD);
-        Headline.Known likely = bands.around(rest.bench() ? "climb.bench" : "climb", Math.abs(pull));
-        double half = (likely.high() - Math.abs(pull)) * point.speed();
-        Headline.Known climb = new Headline.Known(
-                point.climbRate(), point.climbRate() - half, point.climbRate() + half, likely.basis(), likely.shared());
-        String current = rest.bench() ? "current.bench" : "current";
-        double amps = point.drive().current();
-        double charge = rest.pack().battery().orElseThrow().capacity();
-        return new ThrottleAnswer(
-                throttle,
-                point.speed(),
-                climb,
-                bands.around("throttleTrim", point.attitude().elevator() - closed.elevator()),
-                bands.around(current, amps),
-                bands.around(current, Battery.USABLE * charge / amps));
+                .map(point -> new ThrottleAnswer(
+                        throttle,
+                        point.speed(),
+                        likely.rate(point),
+                        bands.around("throttleTrim", point.attitude().elevator() - before.elevator()),
+                        likely.current(point.drive().current()),
+                        likely.current(Battery.USABLE * charge / point.drive().current()))));
     }
 }

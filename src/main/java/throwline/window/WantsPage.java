@@ -50,6 +50,8 @@ final class WantsPage implements Page {
     private final JTextField downAt = field("down-at");
     private final JTextField roll = field("roll");
     private final JTextField rollAt = field("roll-at");
+    private final JTextField takeOff = field("take-off");
+    private final JTextField climb = field("climb");
     private final JTextField name = field("name");
     private final JCheckBox help = new JCheckBox();
     private final JCheckBox loop = new JCheckBox();
@@ -101,6 +103,8 @@ final class WantsPage implements Page {
                 .named("window.wants.roll", roll)
                 .named("window.wants.at", rollAt)
                 .far());
+        column.add(new Line(desk).named("window.wants.take-off", takeOff).far());
+        column.add(new Line(desk).named("window.wants.climb", climb).far());
         column.add(new Line(desk).named("window.wants.trim", trim).far());
         help.setText(desk.say("window.wants.help"));
         help.setName("want.help");
@@ -155,6 +159,8 @@ final class WantsPage implements Page {
                 String.valueOf(trim.getSelectedItem()),
                 help.isSelected(),
                 loop.isSelected(),
+                takeOff.getText(),
+                climb.getText(),
                 name.getText());
         TypedWants.Outcome read = typed.read(session.model(), session.pack());
         if (read instanceof TypedWants.Wrong wrong) {

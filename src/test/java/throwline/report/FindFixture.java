@@ -3,15 +3,21 @@ package throwline.report;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.flight.TakeOff;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.sizing.CandidateFlight;
+import throwline.sizing.FoundClimb;
 import throwline.sizing.FoundSetUp;
+import throwline.sizing.FoundTakeOff;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
+import throwline.sizing.PoweredWants;
+import throwline.sizing.PoweredWants.As;
+import throwline.sizing.PoweredWants.WantedClimb;
 import throwline.sizing.RollHelp;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
@@ -19,10 +25,12 @@ import throwline.sizing.SetUpWants.WantedRoll;
 import throwline.study.Comparison;
 import throwline.study.FindQuestion;
 import throwline.study.FindResult;
+import throwline.study.FindResult.ClimbFound;
 import throwline.study.FindResult.HelpFound;
 import throwline.study.FindResult.LoopFound;
 import throwline.study.FindResult.RollFound;
 import throwline.study.FindResult.SetUpFound;
+import throwline.study.FindResult.TakeOffFound;
 import throwline.study.FindResult.ThrowBand;
 import throwline.study.FindResult.TrimFound;
 import throwline.study.Headline;
@@ -73,7 +81,8 @@ public final class FindFixture {
                 Optional.of(new WantedRoll(60 * DEG, 12)),
                 Optional.of(new FindQuestion.LevelTrim(Optional.empty(), Optional.of(12.0), Optional.empty())),
                 Optional.of(new FindQuestion.RollHelpWanted(Optional.of(12.0))),
-                Optional.of(new FindQuestion.LoopWanted(Optional.of(19.0))));
+                Optional.of(new FindQuestion.LoopWanted(Optional.of(19.0))),
+                new PoweredWants(Optional.of(10.5), Optional.of(new WantedClimb(12 * DEG, As.ANGLE))));
         Comparison flown =
                 new Comparison(MODEL, ORCHARD.density(), List.of(ORCHARD.packs().get(0)), List.of());
         return new FindResult(
@@ -85,6 +94,18 @@ public final class FindFixture {
                 Optional.of(trim(7, 2.8, Optional.empty())),
                 Optional.of(help()),
                 Optional.of(loop()),
+                Optional.of(takeOff()),
+                Optional.of(new ClimbFound(
+                        new FoundClimb(
+                                CLEAN,
+                                Optional.of(climb(1, 20)),
+                                Optional.of(climb(0.78, 12)),
+                                Optional.of(41 * DEG),
+                                false,
+                                Optional.of(new FoundClimb.Trial(0, CLEAN, climb(1, 20))),
+                                List.of()),
+                        around(4.1, 1.2),
+                        around(20 * DEG, 9 * DEG))),
                 List.of(stick()),
                 Optional.of(flown),
                 List.of(Message.of("note.find.near-stall", speed(11), new Quantity(1.21, Dimension.NUMBER))));
@@ -117,7 +138,14 @@ public final class FindFixture {
         SetUpWants wants =
                 new SetUpWants(Optional.empty(), Optional.of(new WantedDescent(15 * DEG, speed)), Optional.empty());
         FindQuestion other = new FindQuestion(
-                q.pack(), q.name(), Optional.of(wants), q.roll(), q.levelTrim(), q.rollHelp(), q.tightestLoop());
+                q.pack(),
+                q.name(),
+                Optional.of(wants),
+                q.roll(),
+                q.levelTrim(),
+                q.rollHelp(),
+                q.tightestLoop(),
+                q.powered());
         return new FindResult(
                 other,
                 all.model(),
@@ -127,6 +155,8 @@ public final class FindFixture {
                 all.levelTrim(),
                 all.rollHelp(),
                 all.loop(),
+                all.takeOff(),
+                all.climb(),
                 all.sticks(),
                 all.flown(),
                 all.notes());
@@ -157,7 +187,8 @@ public final class FindFixture {
                 Optional.of(new FindQuestion.LevelTrim(
                         Optional.of(MODEL.setUps().get(1)), Optional.of(9.0), Optional.empty())),
                 Optional.of(new FindQuestion.RollHelpWanted(Optional.empty())),
-                Optional.of(new FindQuestion.LoopWanted(Optional.empty())));
+                Optional.of(new FindQuestion.LoopWanted(Optional.empty())),
+                new PoweredWants(Optional.of(2.0), Optional.of(new WantedClimb(8, As.RATE))));
         return new FindResult(
                 question,
                 MODEL,
@@ -177,9 +208,60 @@ public final class FindFixture {
                         Optional.empty(),
                         new Headline.Unknown("why.no-loop"),
                         new Headline.Unknown("why.no-loop"))),
+                Optional.of(grounded()),
+                Optional.of(tooWeak()),
                 List.of(),
                 Optional.empty(),
                 List.of());
+    }
+
+    private static TakeOffFound grounded() {
+        return new TakeOffFound(
+                Optional.of(new FoundTakeOff(
+                        List.of(run(0, TakeOff.Outcome.WILL_NOT_ROLL, 0), run(30, TakeOff.Outcome.WILL_NOT_ROLL, 0)),
+                        run(0, TakeOff.Outcome.WILL_NOT_ROLL, 0),
+                        false,
+                        List.of(Limit.FULL_THROTTLE))),
+                new Headline.Unknown("why.no-roll-out"),
+                new Headline.Unknown("why.no-roll-out"),
+                new Headline.Unknown("why.no-roll-out"),
+                Optional.empty());
+    }
+
+    private static ClimbFound tooWeak() {
+        return new ClimbFound(
+                new FoundClimb(
+                        CLEAN,
+                        Optional.of(climb(1, 20)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        false,
+                        Optional.of(new FoundClimb.Trial(10 * DEG, CLEAN, climb(1, 21))),
+                        List.of(Limit.FULL_THROTTLE)),
+                around(4.1, 1.2),
+                around(20 * DEG, 9 * DEG));
+    }
+
+    private static TakeOffFound takeOff() {
+        FoundTakeOff.Trial found = run(12, TakeOff.Outcome.FLIES, 10.4);
+        return new TakeOffFound(
+                Optional.of(
+                        new FoundTakeOff(List.of(run(0, TakeOff.Outcome.FLIES, 11.7), found), found, true, List.of())),
+                around(10.4, 3.1),
+                around(38, 11),
+                around(11.7, 3.5),
+                Optional.of(new ThrowBand(0, 60 * DEG, false, true)));
+    }
+
+    private static FoundTakeOff.Trial run(double flap, TakeOff.Outcome outcome, double run) {
+        return new FoundTakeOff.Trial(
+                flap * DEG,
+                new SetUp("airbrake take-off", Map.of("flaps", flap * DEG), 0),
+                new TakeOff(outcome, 10.3, run, 1.9, 38));
+    }
+
+    private static FoundClimb.Climb climb(double throttle, double angle) {
+        return new FoundClimb.Climb(throttle, 12, angle * DEG, 14);
     }
 
     private static Quantity speed(double speed) {

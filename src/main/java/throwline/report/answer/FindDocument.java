@@ -46,6 +46,13 @@ public final class FindDocument {
                 .ifPresent(answer ->
                         found.add(rolls.roll(answer, result.question().roll().orElseThrow())));
         result.rollHelp().ifPresent(answer -> found.add(rolls.help(answer)));
+        FoundPowerSection power = new FoundPowerSection(result.model());
+        result.takeOff()
+                .ifPresent(answer -> found.add(power.takeOff(
+                        answer, result.question().powered().takeOffWithin().orElseThrow())));
+        result.climb()
+                .ifPresent(answer -> found.add(
+                        power.climb(answer, result.question().powered().climb().orElseThrow())));
         result.loop().ifPresent(answer -> found.add(new FoundLoopSection(result.model()).section(answer)));
         result.levelTrim().ifPresent(answer -> found.add(new FoundMixSection(result.model(), answer).section()));
         List<Block> blocks = new ArrayList<>();
@@ -63,7 +70,9 @@ public final class FindDocument {
         Sections.add(blocks, "row.section.notes", notes(result));
         blocks.addAll(Sections.closing());
         blocks.add(file);
-        List<Text> under = new ArrayList<>(List.of(Flown.packLine(result.pack()), Text.say("find.air")));
+        List<Text> under = new ArrayList<>(List.of(
+                Flown.packLine(result.pack()),
+                Text.say(result.question().powered().isEmpty() ? "find.air" : "find.air.power")));
         learnt.ifPresent(l -> {
             under.add(LearntNotes.onTop(l));
             under.add(Text.say("find.learnt"));

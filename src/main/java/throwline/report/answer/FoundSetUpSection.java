@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
+import throwline.model.SetUp;
 import throwline.model.Surface;
 import throwline.report.BenchThrow;
 import throwline.report.Headlines;
@@ -51,7 +52,7 @@ final class FoundSetUpSection {
         if (!found.met()) {
             blocks.add(Paragraph.say("find.stopped", FindDocument.limits(found.why())));
         }
-        blocks.add(bench());
+        blocks.add(bench(model, found.trial().setUp()));
         answer.descentAngle()
                 .ifPresent(angle -> blocks.add(
                         angle instanceof Headline.Unknown unknown
@@ -100,12 +101,12 @@ final class FoundSetUpSection {
     }
 
     /** A row a surface: degrees, distance, share of its travel. */
-    private Table bench() {
+    static Table bench(Model model, SetUp setUp) {
         SurfaceTexts surfaces = new SurfaceTexts(model);
         List<Column> columns = new ArrayList<>(List.of(Column.left(Text.none())));
         columns.addAll(Tables.words("find.column.angle", "find.column.distance", "find.column.travel"));
         return Tables.listing(columns, movable(model), surface -> {
-            BenchThrow row = BenchThrow.of(model, surface, found.trial().setUp().deflection(surface.name()));
+            BenchThrow row = BenchThrow.of(model, surface, setUp.deflection(surface.name()));
             boolean neutral = row.angle() == 0;
             return Table.Cells.of(
                     Text.name(surface.name()),
@@ -156,13 +157,15 @@ final class FoundSetUpSection {
 
     private Paragraph sure(ThrowBand band) {
         SurfaceGroups groups = SurfaceGroups.of(model);
-        String which = (found.lineIsFlaps() ? groups.flaps() : groups.ailerons())
-                .get(0)
-                .name();
+        return sure((found.lineIsFlaps() ? groups.flaps() : groups.ailerons()).get(0), band);
+    }
+
+    /** How sure the throw of a surface is. */
+    static Paragraph sure(Surface surface, ThrowBand band) {
         String key = band.lowOpen() && band.highOpen()
                 ? "find.sure.nothing"
                 : band.lowOpen() || band.highOpen() ? "find.sure.open" : "find.sure";
-        return Paragraph.say(key, which, Value.deflection(band.low()), Value.deflection(band.high()));
+        return Paragraph.say(key, surface.name(), Value.deflection(band.low()), Value.deflection(band.high()));
     }
 
     private double reached(CandidateFlight trial) {

@@ -66,6 +66,7 @@ public final class FindJson {
         result.rollHelp().ifPresentOrElse(h -> help(json, h), json::nothing);
         json.key("tightestLoop");
         result.loop().ifPresentOrElse(l -> loop(json, l), json::nothing);
+        new FoundPowerJson(json, sentences).write(result);
         json.key("levelTrim");
         result.levelTrim().ifPresentOrElse(t -> trim(json, result.model(), t), json::nothing);
         json.key("flown").array();

@@ -148,7 +148,7 @@ public final class Figures {
             case RATE -> band(number, degrees, 0);
             case HEIGHT -> band(number, 1, number.value() < TEN ? 1 : 0);
             case DISTANCE -> band(number, 1, 0);
-            case RATIO -> band(number, 1, 1);
+            case RADIUS, RATIO -> band(number, 1, 1);
             default -> throw new IllegalArgumentException("no band of " + kind);
         };
     }

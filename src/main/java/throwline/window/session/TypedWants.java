@@ -6,6 +6,9 @@ import throwline.input.GivenName;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.sizing.PoweredWants;
+import throwline.sizing.PoweredWants.As;
+import throwline.sizing.PoweredWants.WantedClimb;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SetUpWants.WantedRoll;
@@ -27,6 +30,8 @@ import throwline.words.Message;
  * @param trim set-up that is to need no other elevator
  * @param help flaps that help the ailerons
  * @param loop flaps that help the elevator
+ * @param takeOff longest take-off run
+ * @param climb angle or rate of a climb
  * @param name of what is found
  */
 public record TypedWants(
@@ -38,6 +43,8 @@ public record TypedWants(
         String trim,
         boolean help,
         boolean loop,
+        String takeOff,
+        String climb,
         String name) {
 
     /** What came of reading them. */
@@ -99,7 +106,15 @@ public record TypedWants(
                 rolling,
                 mixed.map(s -> new FindQuestion.LevelTrim(Optional.of(s), Optional.empty(), Optional.empty())),
                 help ? Optional.of(new FindQuestion.RollHelpWanted(amount(rollAt, Dimension.SPEED))) : Optional.empty(),
-                loop ? Optional.of(new FindQuestion.LoopWanted(Optional.empty())) : Optional.empty());
+                loop ? Optional.of(new FindQuestion.LoopWanted(Optional.empty())) : Optional.empty(),
+                new PoweredWants(amount(takeOff, Dimension.LENGTH), climbing()));
+    }
+
+    /** A climb as an angle, where it can be read as one; else as a rate. */
+    private Optional<WantedClimb> climbing() throws Unread {
+        return QuantityReader.read(climb.strip().toLowerCase(Locale.ROOT), Dimension.ANGLE) instanceof Reading.Amount
+                ? amount(climb, Dimension.ANGLE).map(angle -> new WantedClimb(angle, As.ANGLE))
+                : amount(climb, Dimension.SPEED).map(rate -> new WantedClimb(rate, As.RATE));
     }
 
     private static double needed(String typed) throws Unread {
