@@ -9,19 +9,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import throwline.model.AirfoilName;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.AirfoilShape;
+import throwline.section.NumberedOutline;
 import throwline.section.SurrogateAirfoil;
 import throwline.section.computed.ComputedAirfoil;
 import throwline.section.computed.LearnedAirfoils;
 
 /**
- * Airfoils by whatever a person wrote: a name of the library, words, a folder of polar files or a coordinate file. An
+ * Airfoils by whatever a person wrote: a name of the library, words, a folder of polar files, a
+ * coordinate file or a NACA number of four or five digits. An
  * airfoil without measurements of its own is stood in for by the nearest of the library. Safe for several threads.
  */
 public final class NamedAirfoils implements AirfoilLibrary {
+
+    private static final Pattern NUMBER = Pattern.compile("naca[ -]?([0-9]{4,5})", Pattern.CASE_INSENSITIVE);
 
     private final AirfoilLibrary library;
     private final Path base;
@@ -87,7 +93,21 @@ public final class NamedAirfoils implements AirfoilLibrary {
             return new Found(packed, List.of());
         }
         Optional<SurrogateAirfoil> said = words.read(name.text());
-        return said.isPresent() ? standIn(said.get(), name.text()) : onDisk(name.text());
+        if (said.isPresent()) {
+            return standIn(said.get(), name.text());
+        }
+        Found onDisk = onDisk(name.text());
+        return onDisk.equals(Found.NOTHING) ? numbered(name.text()) : onDisk;
+    }
+
+    /** By the number of a family whose shape is a formula. */
+    private Found numbered(String text) {
+        Matcher number = NUMBER.matcher(text.strip());
+        return number.matches()
+                ? NumberedOutline.of(number.group(1))
+                        .map(shape -> outline(shape, text))
+                        .orElse(Found.NOTHING)
+                : Found.NOTHING;
     }
 
     private Found onDisk(String text) {
@@ -111,11 +131,15 @@ public final class NamedAirfoils implements AirfoilLibrary {
         try {
             CoordinateFile.Reading reading = CoordinateFile.read(path.toString(), SourceText.read(path));
             return reading.shape()
-                    .map(shape -> computed(shape, text).orElseGet(() -> standIn(SurrogateAirfoil.of(shape), text)))
+                    .map(shape -> outline(shape, text))
                     .orElseGet(() -> new Found(Optional.empty(), reading.problems()));
         } catch (UnreadableFile e) {
             return new Found(Optional.empty(), List.of(e.problem(path.toString())));
         }
+    }
+
+    private Found outline(AirfoilShape shape, String text) {
+        return computed(shape, text).orElseGet(() -> standIn(SurrogateAirfoil.of(shape), text));
     }
 
     private Optional<Found> computed(AirfoilShape shape, String text) {

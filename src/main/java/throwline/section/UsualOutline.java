@@ -20,12 +20,14 @@ final class UsualOutline {
 
     /** The four-digit family's thickness (NACA Report 460, edge closed) on its mean line with the top at 40 %. */
     static AirfoilShape of(double thickness, double camber) {
-        double top = 0.4;
-        return around(
-                thickness,
-                x -> x < top
-                        ? camber / (top * top) * (2 * top * x - x * x)
-                        : camber / ((1 - top) * (1 - top)) * (1 - 2 * top + 2 * top * x - x * x));
+        return around(thickness, fourDigitLine(camber, 0.4));
+    }
+
+    /** Mean line of the four-digit family: height over x, both in chords (NACA Report 460). */
+    static DoubleUnaryOperator fourDigitLine(double camber, double top) {
+        return x -> x < top
+                ? camber / (top * top) * (2 * top * x - x * x)
+                : camber / ((1 - top) * (1 - top)) * (1 - 2 * top + 2 * top * x - x * x);
     }
 
     /** The same thickness on the cubic mean line of this camber whose thin-section moment is nearest to one given. */
@@ -52,7 +54,8 @@ final class UsualOutline {
         return around(thickness, x -> camber / highest * x * (1 - x) * (1 + factor * x));
     }
 
-    private static AirfoilShape around(double thickness, DoubleUnaryOperator line) {
+    /** The four-digit family's thickness around a mean line. */
+    static AirfoilShape around(double thickness, DoubleUnaryOperator line) {
         return new AirfoilShape(side(line, 0.5 * thickness), side(line, -0.5 * thickness));
     }
 

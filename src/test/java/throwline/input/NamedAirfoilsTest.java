@@ -68,6 +68,18 @@ class NamedAirfoilsTest {
         assertThat(reflexed.nominalMoment()).isBetween(-0.02, 0.0);
     }
 
+    /** However the trade writes the number; one that the library measured stays measured. */
+    @ParameterizedTest
+    @CsvSource({"naca2412, 0.12, 0.02", "NACA 2412, 0.12, 0.02", "naca-23012, 0.12, 0.0184", "Naca0012, 0.12, 0"})
+    void numbersAreOutlines(String name, double thickness, double camber) {
+        Airfoil airfoil = airfoils().find(new AirfoilName(name)).orElseThrow();
+        assertThat(airfoil.thickness()).isCloseTo(thickness, within(5e-4));
+        assertThat(airfoil.camber()).isCloseTo(camber, within(5e-4));
+        assertThat(curve(airfoil, 150_000).basis(0)).isEqualTo(Basis.COMPUTED);
+        assertThat(airfoils().find(new AirfoilName("naca 2414")).orElseThrow().likeness())
+                .isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "purple 12 %", "flat bottom 80 %", "flat", "12 %", "\u0000", "no/such/folder"})
     void otherWordsFindNothing(String words) {
