@@ -1,5 +1,6 @@
 package throwline.window;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -160,6 +161,8 @@ final class FileActions {
     boolean saveAs() {
         Optional<Session> session = program.session();
         JFileChooser chooser = chooser();
+        session.ifPresent(open -> chooser.setSelectedFile(
+                new File(chooser.getCurrentDirectory(), open.document().fileName())));
         if (session.isEmpty() || chooser.showSaveDialog(frame) != JFileChooser.APPROVE_OPTION) {
             return false;
         }

@@ -19,17 +19,14 @@ import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import throwline.input.FlightInterview;
 import throwline.input.Interview;
-import throwline.input.Question;
 import throwline.model.Model;
-import throwline.report.Sentences;
-import throwline.units.Display;
-import throwline.words.Message;
+import throwline.window.session.Wizard;
 
 /** Questions about an own model or about a flight, a page each, with a way back. */
 final class InterviewDialog {
 
     private final Desk desk;
-    private final Questions questions;
+    private final Wizard wizard;
     private final String counted;
     private final JDialog dialog;
     private final JPanel place = new JPanel(new BorderLayout());
@@ -39,20 +36,17 @@ final class InterviewDialog {
     private final JTextField typed = new JTextField(24);
     private Optional<ButtonGroup> choices = Optional.empty();
     private boolean complete;
-    private int answered;
 
     /**
      * @param stem of the words: the title and what stands above a question
-     * @param answered how many questions were answered at an earlier time
      */
-    private InterviewDialog(Desk desk, JFrame over, Questions questions, String stem, int answered) {
+    private InterviewDialog(Desk desk, JFrame over, Wizard wizard, String stem) {
         this.desk = desk;
-        this.questions = questions;
-        this.answered = answered;
+        this.wizard = wizard;
         counted = stem + ".count";
         dialog = new JDialog(over, desk.say(stem + ".title"), true);
-        back = Line.button(desk, "window.new.back", e -> take(Interview.BACK));
-        JButton next = Line.button(desk, "window.new.next", e -> take(answer()));
+        back = Line.button(desk, "window.new.back", e -> after(wizard.back()));
+        JButton next = Line.button(desk, "window.new.next", e -> after(wizard.answer(answer())));
         JPanel content = new JPanel(new BorderLayout(0, 10));
         content.setBorder(BorderFactory.createEmptyBorder(16, 18, 14, 18));
         count.setForeground(Look.quiet());
@@ -87,21 +81,7 @@ final class InterviewDialog {
     static Interview ask(Desk desk, JFrame over, Map<String, String> earlier, Consumer<Map<String, String>> keeper) {
         Interview interview = new Interview();
         interview.resume(earlier);
-        Questions questions = new Questions() {
-            @Override
-            public Optional<Asked> next() {
-                return interview.next().map(question -> new Asked(desk.say(question.sentence()), question));
-            }
-
-            @Override
-            public Optional<Message> answer(String text) {
-                Optional<Message> refused = interview.answer(text);
-                keeper.accept(interview.answers());
-                return refused;
-            }
-        };
-        open(new InterviewDialog(
-                desk, over, questions, "window.new", interview.answers().size()));
+        open(new InterviewDialog(desk, over, Wizard.ofModel(desk.words(), interview, keeper), "window.new"));
         return interview;
     }
 
@@ -113,20 +93,7 @@ final class InterviewDialog {
      */
     static FlightInterview note(Desk desk, JFrame over, Model model, String today) {
         FlightInterview interview = new FlightInterview(model, today);
-        Questions questions = new Questions() {
-            @Override
-            public Optional<Asked> next() {
-                return interview
-                        .next()
-                        .map(asked -> new Asked(desk.say(asked.sentence(), asked.about()), asked.question()));
-            }
-
-            @Override
-            public Optional<Message> answer(String text) {
-                return interview.answer(text);
-            }
-        };
-        open(new InterviewDialog(desk, over, questions, "window.flights", 0));
+        open(new InterviewDialog(desk, over, Wizard.ofFlight(desk.words(), interview), "window.flights"));
         return interview;
     }
 
@@ -142,41 +109,34 @@ final class InterviewDialog {
                 .orElseGet(typed::getText);
     }
 
-    private void take(String answer) {
-        Optional<Message> refused = questions.answer(answer);
-        if (refused.isPresent()) {
-            String why = refused.get().code().equals("input.new.needed")
-                    ? desk.say("window.new.needed")
-                    : new Sentences(desk.words(), Display.metric()).say(refused.get());
-            wrong.setText(Sentence.broken(why));
-            return;
+    private void after(Optional<String> refused) {
+        wrong.setText(refused.map(Sentence::broken).orElse(" "));
+        if (refused.isEmpty()) {
+            show();
         }
-        wrong.setText(" ");
-        answered += answer.equals(Interview.BACK) ? -1 : 1;
-        show();
     }
 
     private void show() {
-        Optional<Questions.Asked> next = questions.next();
-        if (next.isEmpty()) {
+        Optional<Wizard.Page> open = wizard.page();
+        if (open.isEmpty()) {
             complete = true;
             dialog.dispose();
             return;
         }
-        Question question = next.get().question();
-        count.setText(desk.say(counted, answered + 1));
-        back.setEnabled(answered > 0);
+        Wizard.Page page = open.get();
+        count.setText(desk.say(counted, page.number()));
+        back.setEnabled(page.mayGoBack());
         place.removeAll();
         Column column = new Column(8);
-        JLabel asked = new JLabel(Sentence.broken(next.get().sentence()));
+        JLabel asked = new JLabel(Sentence.broken(page.sentence()));
+        asked.setName("question");
         column.add(asked);
         asked.setLabelFor(typed);
-        answers(column, question);
-        typed.getAccessibleContext().setAccessibleName(next.get().sentence());
+        answers(column, page);
+        typed.getAccessibleContext().setAccessibleName(page.sentence());
         column.add(wrong);
-        if (!question.fallback().isEmpty()) {
-            JLabel empty = new JLabel(
-                    Sentence.broken(desk.say("window.new.empty", desk.say(question.fallback(), question.usual()))));
+        if (!page.empty().isEmpty()) {
+            JLabel empty = new JLabel(Sentence.broken(page.empty()));
             empty.setForeground(Look.quiet());
             column.add(empty);
         }
@@ -185,9 +145,10 @@ final class InterviewDialog {
         place.repaint();
     }
 
-    private void answers(Column column, Question question) {
-        List<String> all = question.choices();
-        typed.setText("");
+    private void answers(Column column, Wizard.Page page) {
+        List<Wizard.Choice> all = page.choices();
+        typed.setText(page.proposal());
+        typed.selectAll();
         if (all.isEmpty()) {
             choices = Optional.empty();
             column.add(new Line(desk).with(typed).far());
@@ -195,28 +156,16 @@ final class InterviewDialog {
             return;
         }
         ButtonGroup group = new ButtonGroup();
-        boolean usual = !question.fallback().isEmpty() && all.contains(question.usual());
-        boolean optional = !question.fallback().isEmpty() && !usual;
-        if (optional) {
-            radio(column, group, desk.say("window.new.none"), "", true);
-        }
-        for (int i = 0; i < all.size(); i++) {
-            radio(
-                    column,
-                    group,
-                    all.get(i),
-                    all.get(i),
-                    !optional && all.get(i).equals(usual ? question.usual() : all.get(0)));
-        }
+        all.forEach(choice -> radio(column, group, choice));
         choices = Optional.of(group);
     }
 
-    private static void radio(Column column, ButtonGroup group, String text, String command, boolean chosen) {
-        JRadioButton button = new JRadioButton(text, chosen);
-        button.setActionCommand(command);
+    private static void radio(Column column, ButtonGroup group, Wizard.Choice choice) {
+        JRadioButton button = new JRadioButton(choice.text(), choice.chosen());
+        button.setActionCommand(choice.answer());
         group.add(button);
         column.add(button);
-        if (chosen) {
+        if (choice.chosen()) {
             SwingUtilities.invokeLater(button::requestFocusInWindow);
         }
     }

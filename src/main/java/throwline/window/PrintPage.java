@@ -18,13 +18,7 @@ import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import throwline.report.ReportFile;
-import throwline.report.chart.Charts;
-import throwline.report.chart.PictureFormats;
-import throwline.report.html.PageView;
-import throwline.report.sheet.SheetAnswer;
-import throwline.report.sheet.Sheets;
 import throwline.report.sheet.Size;
-import throwline.study.Comparison.PackResult;
 import throwline.window.session.BinaryFiles;
 import throwline.window.session.Session;
 
@@ -93,11 +87,15 @@ final class PrintPage implements Page {
     private void ask(String what) {
         JFileChooser chooser = new JFileChooser();
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        chooser.setName("folder");
         chooser.setDialogTitle(desk.say("window.print.folder"));
         String last = desk.settings().get("folder");
-        if (!last.isEmpty()) {
-            chooser.setSelectedFile(Path.of(last).toFile());
-        }
+        Optional<Path> proposed = session.document()
+                .place()
+                .map(Path::getParent)
+                .filter(folder -> last.isEmpty())
+                .or(() -> last.isEmpty() ? Optional.empty() : Optional.of(Path.of(last)));
+        proposed.ifPresent(folder -> chooser.setSelectedFile(folder.toFile()));
         if (chooser.showDialog(page, desk.say("window.print.here")) == JFileChooser.APPROVE_OPTION) {
             write(what, chooser.getSelectedFile().toPath());
         }
@@ -108,34 +106,13 @@ final class PrintPage implements Page {
         desk.settings().put("folder", folder.toString());
         Compared.Task task = Compared.Task.of(desk.words(), session, flights.of(session.model()), true);
         Size.Paper on = "Letter".equals(paper.getSelectedItem()) ? Size.Paper.LETTER : Size.Paper.A4;
-        Callable<List<ReportFile>> files = () -> files(what, task, on);
+        Callable<List<ReportFile>> files = () -> new PrintedFiles(task, desk.words()).of(what, on);
         controls.busy(true);
         state.setText(desk.say("window.working"));
         work.begin(files, made -> put(folder, made), fault -> {
             controls.busy(false);
             state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
         });
-    }
-
-    private List<ReportFile> files(String what, Compared.Task task, Size.Paper on) {
-        Compared compared = task.run();
-        List<PackResult> packs = compared.comparison().packs();
-        if (what.equals("sheets")) {
-            SheetAnswer answer = new SheetAnswer(
-                    compared.comparison().model(),
-                    packs.get(0),
-                    packs.subList(1, packs.size()),
-                    Optional.empty(),
-                    task.rules(),
-                    compared.learnt());
-            return new Sheets(compared.page(), desk.words(), on).files(answer);
-        }
-        if (what.equals("page")) {
-            return List.of(
-                    ReportFile.of("set-ups.html", PageView.html(compared.document(), compared.page(), desk.words())));
-        }
-        return new Charts(desk.words(), compared.page().besideSpeed())
-                .draw(compared.comparison(), packs.get(0), PictureFormats.PNG_AND_SVG);
     }
 
     private void put(Path folder, List<ReportFile> files) {

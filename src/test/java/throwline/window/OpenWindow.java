@@ -8,6 +8,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.Toolkit;
+import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
@@ -17,6 +18,7 @@ import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -26,6 +28,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import throwline.window.session.Disk;
@@ -43,12 +46,17 @@ final class OpenWindow {
     private final Program program;
 
     OpenWindow(Path folder, Path model) {
+        this(folder, Optional.of(model));
+    }
+
+    /** The window as it starts with a model, or without one. */
+    OpenWindow(Path folder, Optional<Path> model) {
         Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> faults.add(fault));
         Disk disk = new Disk();
         program = on(() -> new Program(Screen.desk(folder, disk), disk, folder, closed::countDown));
         on(() -> {
             program.window().onShown(shown::add);
-            program.start(Optional.of(model));
+            program.start(model);
             return true;
         });
         try {
@@ -108,6 +116,42 @@ final class OpenWindow {
                 .filter(each -> name.equals(each.getName()) && each.isShowing())
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("nothing is called " + name)));
+    }
+
+    /** A component of any window by its name, once it is there. */
+    static JComponent await(String name) {
+        until(() -> named(name).isPresent());
+        return on(() -> named(name).orElseThrow());
+    }
+
+    /** A component of any window that can be seen, by its name. */
+    static Optional<JComponent> named(String name) {
+        return Arrays.stream(Window.getWindows())
+                .filter(Window::isShowing)
+                .flatMap(window -> all(window).stream())
+                .filter(each -> name.equals(each.getName()) && each.isShowing())
+                .findFirst();
+    }
+
+    /** Presses a button of any window, by its name or what stands on it. */
+    void press(String name) {
+        until(() -> button(name).isPresent());
+        AbstractButton button = on(() -> button(name).orElseThrow());
+        Point corner = on(button::getLocationOnScreen);
+        robot.mouseMove(corner.x + button.getWidth() / 2, corner.y + button.getHeight() / 2);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+    }
+
+    private static Optional<AbstractButton> button(String name) {
+        return Arrays.stream(Window.getWindows())
+                .filter(Window::isShowing)
+                .flatMap(window -> all(window).stream())
+                .filter(each -> each.isShowing() && each instanceof AbstractButton)
+                .map(AbstractButton.class::cast)
+                .filter(each -> name.equals(each.getName()) || name.equals(each.getText()))
+                .findFirst();
     }
 
     static List<JComponent> all(Container container) {

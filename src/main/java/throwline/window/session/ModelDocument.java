@@ -79,6 +79,13 @@ public final class ModelDocument {
         return place;
     }
 
+    /** The name of its file; where it has none yet, one that is made of the model's name. */
+    public String fileName() {
+        return place.flatMap(file -> Optional.ofNullable(file.getFileName()))
+                .map(Path::toString)
+                .orElseGet(() -> new FileName(good.model().name()).proposal());
+    }
+
     /** Its text as it stands. */
     public ModelText text() {
         if (!text.text().equals(history.text())) {
