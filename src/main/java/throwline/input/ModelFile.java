@@ -86,6 +86,7 @@ public final class ModelFile {
 
     private static ReadModel parse(String text, String shownAs, AirfoilLibrary library, List<Unit> shown)
             throws UnreadableFile {
+        new CommentedGroups(TABLE).check(text);
         Problems problems = new Problems(shownAs);
         KeyCheck keys = new KeyCheck(TABLE, problems);
         Branch root = keys.check(YamlTree.parse(text));
