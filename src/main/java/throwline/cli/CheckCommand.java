@@ -3,16 +3,21 @@ package throwline.cli;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import throwline.input.ModelFile;
+import throwline.input.NamedAirfoils;
 import throwline.input.ReadModel;
 import throwline.model.Assumption;
 import throwline.report.CheckAnswer;
 import throwline.report.ReportFile;
 import throwline.report.answer.CheckDocument;
 import throwline.report.chart.Charts;
+import throwline.report.chart.FlowCharts;
 import throwline.study.ModelReview;
+import throwline.study.OutlineAir;
+import throwline.study.OutlineReview;
 
 /** Is this model file my aeroplane? */
 @Command(name = "check")
@@ -32,15 +37,23 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ReadModel.Project project = model.read(context, model.airfoils());
-        folder.write(context, () -> plan(project));
+        NamedAirfoils airfoils = model.airfoils();
+        ReadModel.Project project = model.read(context, airfoils);
+        List<OutlineAir> outlines = OutlineReview.of(project.model(), airfoils);
+        folder.write(
+                context,
+                () -> Stream.concat(
+                                plan(project).stream(),
+                                new FlowCharts(context.words()).draw(outlines, folder.formats()).stream())
+                        .toList());
         CheckAnswer answer = new CheckAnswer(
                 project.model(),
                 project.assumed().stream()
                         .map(a -> new CheckAnswer.Assumed(a.path(), a.value(), ModelFile.reason(a)))
                         .toList(),
                 ModelReview.of(project.model()),
-                project.notes());
+                project.notes(),
+                outlines);
         context.terminal().answer(context.shown(CheckDocument.of(answer), context.page(project.display())));
         return ExitCode.DONE.number();
     }

@@ -14,8 +14,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import throwline.input.Interview;
 import throwline.input.ModelFile;
+import throwline.input.NamedAirfoils;
 import throwline.input.NewModelFile;
-import throwline.input.PackedAirfoils;
 import throwline.input.Question;
 import throwline.input.ReadModel;
 import throwline.report.Sentences;
@@ -44,11 +44,12 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() {
         Optional<Path> wanted = Optional.ofNullable(file);
         wanted.map(this::newFile).ifPresent(NewFile::refuseExisting);
-        AirfoilLibrary library = new PackedAirfoils();
+        NamedAirfoils library =
+                wanted.map(place -> new Airfoils().besides(place.toString())).orElseGet(() -> new Airfoils().here());
         NewModelFile writer = new NewModelFile(context.words(), library);
         if (context.terminal().interactive()) {
             SavedAnswers saved = new SavedAnswers(wanted.orElse(Path.of("throwline-new")));
-            Interview interview = interview(saved);
+            Interview interview = interview(saved, library);
             Path place = wanted.orElseGet(() -> free(interview.name()));
             newFile(place).write(full ? writer.full(interview) : writer.from(interview));
             saved.drop();
@@ -79,11 +80,11 @@ final class NewCommand implements Callable<Integer> {
         return (text.isEmpty() ? "" : say("cli.new.again", place) + text) + say("cli.new.next", place);
     }
 
-    private Interview interview(SavedAnswers saved) {
+    private Interview interview(SavedAnswers saved, NamedAirfoils library) {
         Terminal terminal = context.terminal();
         Sentences sentences = new Sentences(context.words(), Display.metric());
         terminal.answer(say("cli.new.intro"));
-        Interview interview = new Interview();
+        Interview interview = new Interview(library);
         resume(interview, saved);
         boolean kept = false;
         for (Optional<Question> question = interview.next(); question.isPresent(); question = interview.next()) {

@@ -19,6 +19,8 @@ import throwline.report.data.SectionJson;
 import throwline.section.Airfoil;
 import throwline.section.MeasuredSections;
 import throwline.section.SurfaceState;
+import throwline.study.FlowStudy;
+import throwline.study.SectionFlow;
 import throwline.study.SectionStudy;
 import throwline.study.SectionSweep;
 import throwline.units.Dimension;
@@ -87,14 +89,16 @@ final class SectionCommand implements Callable<Integer> {
         SurfaceState surface = surface(quantities);
         SectionStudy study = new SectionStudy(new MeasuredSections());
         SectionSweep sweep = study.sweep(chosen, surface, number);
+        List<SectionFlow> flows = new FlowStudy(new MeasuredSections()).flows(chosen, surface, number);
         folder.write(
                 context,
-                () -> new SectionCharts(context.words()).draw(study.family(chosen, surface, number), folder.formats()));
+                () -> new SectionCharts(context.words())
+                        .draw(study.family(chosen, surface, number), flows, folder.formats()));
         form.answer(
                 context,
                 Display.metric(),
-                () -> new SectionJson(new Sentences(context.words(), Display.metric())).write(sweep),
-                SectionDocument.of(sweep));
+                () -> new SectionJson(new Sentences(context.words(), Display.metric())).write(sweep, flows),
+                SectionDocument.of(sweep, flows));
         return ExitCode.DONE.number();
     }
 

@@ -1,11 +1,14 @@
 package throwline.input;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.model.AirfoilName;
 import throwline.units.Dimension;
 import throwline.words.Message;
+import throwline.words.Words;
 
 /**
  * The answers of {@code throwline new}: what the owner of a model can tell with a ruler and a scale. Answers are checked by
@@ -21,6 +24,22 @@ public final class Interview {
     private final KeyTable table = KeyTable.load();
     private final Map<String, String> answers = new LinkedHashMap<>();
     private final List<InterviewStep> steps = InterviewSteps.all();
+
+    private final NamedAirfoils airfoils;
+
+    /** An interview whose files are meant from the current folder. */
+    public Interview() {
+        this(new NamedAirfoils(new PackedAirfoils(), Path.of("")));
+    }
+
+    /**
+     * An interview.
+     *
+     * @param airfoils those that the model may name
+     */
+    public Interview(NamedAirfoils airfoils) {
+        this.airfoils = airfoils;
+    }
 
     /** The next question; empty when all are answered. */
     public Optional<Question> next() {
@@ -160,6 +179,10 @@ public final class Interview {
         return !text("kv").isEmpty();
     }
 
+    boolean hasCoordinates() {
+        return text("shape").equals(InterviewSteps.COORDINATES);
+    }
+
     boolean isRiggedAsPlanned() {
         return text("rigging").equals(InterviewSteps.AS_PLANNED);
     }
@@ -237,6 +260,20 @@ public final class Interview {
         if (ValueReader.read(key(step).orElseThrow(), said) instanceof ValueReader.Wrong wrong) {
             return Optional.of(wrong.note());
         }
+        if (step.id().equals("coordinates")) {
+            return wrongFile(new AirfoilName(said));
+        }
         return relations.wrong(step.id(), said);
+    }
+
+    private Optional<Message> wrongFile(AirfoilName file) {
+        List<Problem> problems = airfoils.problems(file);
+        if (!problems.isEmpty()) {
+            return Optional.of(
+                    Message.of("input.new.wrong.coordinates", problems.get(0).say(Words.load())));
+        }
+        return airfoils.find(file).isPresent()
+                ? Optional.empty()
+                : Optional.of(Message.of("input.new.wrong.no-file", file.text()));
     }
 }

@@ -11,11 +11,15 @@ import java.util.stream.Stream;
 /** The questions of {@code throwline new} in their order. */
 final class InterviewSteps {
 
+    /** Answer to what the wing looks like of somebody who has the airfoil in a file. */
+    static final String COORDINATES = "I have its coordinates in a file";
+
     private static final List<String> SHAPES = List.of(
             "flat underneath",
             "semi-symmetrical, slightly curved",
             "symmetrical, same both sides",
-            "thin and cambered");
+            "thin and cambered",
+            COORDINATES);
     private static final List<String> EDGES =
             List.of("neither, both slant alike", "the leading edge", "the trailing edge");
 
@@ -50,7 +54,8 @@ final class InterviewSteps {
                 choice("edge", EDGES, "input.new.d.edge")
                         .when(a -> !a.text("tip").isEmpty()),
                 choice("shape", SHAPES, ""),
-                needed("thickness", "wing.sections.[].chord"),
+                needed("coordinates", "wing.sections.[].airfoil").when(Interview::hasCoordinates),
+                needed("thickness", "wing.sections.[].chord").when(a -> !a.hasCoordinates()),
                 needed("position", "wing.position"),
                 needed("weight", "packs.*.weight"),
                 needed("balance", "packs.*.balance"),

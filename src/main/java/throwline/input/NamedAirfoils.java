@@ -139,11 +139,17 @@ public final class NamedAirfoils implements AirfoilLibrary {
     }
 
     private Found outline(AirfoilShape shape, String text) {
-        return computed(shape, text).orElseGet(() -> standIn(SurrogateAirfoil.of(shape), text));
-    }
-
-    private Optional<Found> computed(AirfoilShape shape, String text) {
-        return method().of(shape, candidates(), text).map(airfoil -> new Found(Optional.of(airfoil), List.of()));
+        ComputedAirfoil method = method();
+        Optional<Airfoil> computed = method.of(shape, candidates(), text);
+        return new Found(
+                computed.isPresent()
+                        ? computed
+                        : method.standIn(SurrogateAirfoil.of(shape), candidates(), text)
+                                .map(airfoil -> airfoil.with(shape))
+                                .map(airfoil -> method.whyNot(shape)
+                                        .map(airfoil::notComputed)
+                                        .orElse(airfoil)),
+                List.of());
     }
 
     private Found standIn(SurrogateAirfoil likeness, String text) {

@@ -164,7 +164,13 @@ public final class NewModelFile {
         give(draft, interview, "position", "wing", "position");
         draft.at(MIDDLE).at("at").give(imperial ? "0 in" : "0 mm");
         draft.at(MIDDLE).at("chord").give(interview.text("chord"));
-        draft.at(MIDDLE).at("airfoil").guess(airfoil(interview.text("shape"), interview.metres("thickness") / middle));
+        if (interview.hasCoordinates()) {
+            draft.at(MIDDLE).at("airfoil").give(interview.text("coordinates"));
+        } else {
+            draft.at(MIDDLE)
+                    .at("airfoil")
+                    .guess(airfoil(interview.text("shape"), interview.metres("thickness") / middle));
+        }
         draft.at(TIP).at("at").give(Answers.length(interview.metres("span") / 2, imperial));
         draft.at(TIP)
                 .at("chord")

@@ -140,12 +140,12 @@ final class Outline {
         double chord = edge.distance(nose);
         double cos = (edge.x() - nose.x()) / chord;
         double sin = (edge.y() - nose.y()) / chord;
-        List<Corner> surface = new ArrayList<>();
+        List<OutlinePoint> surface = new ArrayList<>();
         double reached = -1;
         for (OutlinePoint point : way) {
             double dx = (point.x() - nose.x()) / chord;
             double dy = (point.y() - nose.y()) / chord;
-            Corner corner = new Corner(dx * cos + dy * sin, dy * cos - dx * sin);
+            OutlinePoint corner = new OutlinePoint(dx * cos + dy * sin, dy * cos - dx * sin, point.line());
             if (corner.x() < reached - SLACK) {
                 problems.add(new Place(point.line(), 1), "", Message.of("input.outline.back"));
                 return Optional.empty();
@@ -155,7 +155,12 @@ final class Outline {
                 reached = corner.x();
             }
         }
-        return Optional.of(surface);
+        Optional<OutlinePoint> odd = new OddPoint(surface).find();
+        if (odd.isPresent()) {
+            problems.add(new Place(odd.get().line(), 1), "", Message.of("input.outline.odd"));
+            return Optional.empty();
+        }
+        return Optional.of(surface.stream().map(p -> new Corner(p.x(), p.y())).toList());
     }
 
     private Optional<AirfoilShape> checked(List<Corner> a, List<Corner> b, OutlinePoint nose) {

@@ -2,6 +2,7 @@ package throwline.report;
 
 import java.util.List;
 import throwline.model.Model;
+import throwline.study.OutlineAir;
 import throwline.words.Message;
 
 /**
@@ -11,10 +12,13 @@ import throwline.words.Message;
  * @param assumed values that the file did not give
  * @param unusual what its owner should look at again
  * @param notes what else is worth knowing
+ * @param outlines airfoils that the file gives by coordinates
  */
-public record CheckAnswer(Model model, List<Assumed> assumed, List<Message> unusual, List<Message> notes) {
+public record CheckAnswer(
+        Model model, List<Assumed> assumed, List<Message> unusual, List<Message> notes, List<OutlineAir> outlines) {
 
     public CheckAnswer {
+        outlines = List.copyOf(outlines);
         assumed = List.copyOf(assumed);
         unusual = List.copyOf(unusual);
         notes = List.copyOf(notes);

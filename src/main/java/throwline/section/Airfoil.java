@@ -74,6 +74,19 @@ public record Airfoil(
                 shape);
     }
 
+    /** This airfoil with the reason why its outline was not put to use. */
+    public Airfoil notComputed(NotComputed reason) {
+        return new Airfoil(
+                name,
+                description,
+                thickness,
+                camber,
+                nominalMoment,
+                runs,
+                likeness.map(like -> like.because(reason)),
+                shape);
+    }
+
     /** This airfoil with its outline known. */
     public Airfoil with(AirfoilShape outline) {
         return new Airfoil(name, description, thickness, camber, nominalMoment, runs, likeness, Optional.of(outline));

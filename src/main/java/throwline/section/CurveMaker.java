@@ -172,11 +172,13 @@ final class CurveMaker implements CurveNodes.Source {
         MeasuredReach reach = lift.reach();
         double half = reach.past() + TO_PLATE / 2;
         Basis attached = byMethod ? clean.basis().weaker(Basis.METHOD) : clean.basis();
+        // Past the most lift the section method says nothing: what follows is another airfoil's.
+        double past = attached == Basis.COMPUTED || reach.before() > 0 ? 0 : reach.past();
         return new BasisMap(
                 attached,
                 grid.lowerStallAngle() - half,
                 grid.lowerStallAngle() + reach.low(),
-                grid.stallAngle() - reach.before() + (reach.before() > 0 ? 0 : reach.past()),
+                grid.stallAngle() - reach.before() + past,
                 grid.stallAngle() + half);
     }
 }

@@ -13,6 +13,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import throwline.input.FlightInterview;
 import throwline.input.Interview;
+import throwline.input.NamedAirfoils;
 import throwline.input.NewModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.input.Problem;
@@ -59,7 +60,8 @@ final class FileActions {
         Interview interview = InterviewDialog.ask(
                 desk, frame, earlier(kept), answers -> program.background().execute(() -> kept.keep(answers)));
         if (interview.next().isEmpty()) {
-            String text = new NewModelFile(desk.words(), new PackedAirfoils()).from(interview);
+            String text = new NewModelFile(desk.words(), new NamedAirfoils(new PackedAirfoils(), Path.of("")))
+                    .from(interview);
             if (program.openNew(interview.name(), text)) {
                 program.background().execute(() -> kept.keep(Map.of()));
             }

@@ -98,7 +98,7 @@ final class Program {
         boolean known = lost.place().map(place -> open(place, false)).orElse(false);
         if (!known) {
             String title = lost.place().map(Path::toString).orElse(desk.say("window.lost.new"));
-            if (!opened(opening().text(title, lost.text(), new PackedAirfoils()))) {
+            if (!opened(opening().text(title, lost.text(), airfoils(Path.of(""))))) {
                 return false;
             }
         }
@@ -112,6 +112,11 @@ final class Program {
         return new Opening(disk);
     }
 
+    /** Airfoils of the library, and by files meant from a folder. */
+    private static NamedAirfoils airfoils(Path folder) {
+        return new NamedAirfoils(new PackedAirfoils(), folder);
+    }
+
     /**
      * Opens a file.
      *
@@ -119,7 +124,7 @@ final class Program {
      */
     boolean open(Path file, boolean loudly) {
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of(""));
-        AirfoilLibrary airfoils = new NamedAirfoils(new PackedAirfoils(), folder);
+        AirfoilLibrary airfoils = airfoils(folder);
         Opening.Outcome outcome = opening().file(file.toAbsolutePath().normalize(), airfoils);
         if (outcome instanceof Opening.Unread unread) {
             if (loudly) {
@@ -158,7 +163,7 @@ final class Program {
 
     /** Opens a text that has no file yet. */
     boolean openNew(String title, String text) {
-        return opened(opening().text(title, text, new PackedAirfoils()));
+        return opened(opening().text(title, text, airfoils(Path.of(""))));
     }
 
     private static String example(String name) {

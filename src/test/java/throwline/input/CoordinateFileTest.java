@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import throwline.section.AirfoilShape;
 import throwline.words.Words;
 
@@ -109,7 +110,13 @@ class CoordinateFileTest {
         hooked.add(21, new double[] {loop.get(20)[0] + 0.05, loop.get(20)[1] + 0.03});
         List<double[]> sunk = new ArrayList<>(loop);
         sunk.set(60, new double[] {sunk.get(60)[0], 0.2});
+        List<double[]> slipped = new ArrayList<>(loop);
+        slipped.set(15, new double[] {loop.get(15)[0], loop.get(15)[1] + 0.005});
+        List<double[]> dropped = new ArrayList<>(loop);
+        dropped.set(60, new double[] {loop.get(60)[0], loop.get(60)[1] / 10});
         return Stream.of(
+                Arguments.of("a digit slipped", FourDigit.lines(slipped, 1), "input.outline.odd", 16),
+                Arguments.of("a zero too many", FourDigit.lines(dropped, 1), "input.outline.odd", 61),
                 Arguments.of("decimal commas", plain.replace('.', ','), "input.outline.comma", 1),
                 Arguments.of("words between", withLine(plain, 9, "and below"), "input.outline.pair", 10),
                 Arguments.of("three columns", plain.replace("\n", " 0.0\n"), "input.outline.pair", 1),
@@ -141,6 +148,18 @@ class CoordinateFileTest {
         assertThat(problem.note().code()).isEqualTo(code);
         assertThat(problem.line()).isEqualTo(line);
         assertThat(Words.load().say(code, problem.note().arguments().toArray())).doesNotContain("{0}");
+    }
+
+    /** A plank with a straight tail has corners, a foam section a step: neither is a slip. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1 0;0.7 0.04;0.5 0.04;0.3 0.04;0.1 0.03;0.03 0.015;0 0;0.03 -0.015;0.1 -0.03;0.3 -0.04;0.5 -0.04;0.7 -0.04;1 0",
+                "1 0;0.75 0.02;0.5 0.03;0.49 0.06;0.3 0.07;0.1 0.05;0.03 0.03;0 0;0.03 -0.015;0.1 -0.02;0.5 -0.02;0.8 -0.01;1 0"
+            })
+    void cornersAreNoSlips(String points) {
+        CoordinateFile.Reading reading = CoordinateFile.read("foam.dat", points.replace(';', '\n'));
+        assertThat(reading.problems()).isEmpty();
     }
 
     @Test

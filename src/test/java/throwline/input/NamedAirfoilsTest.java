@@ -100,6 +100,29 @@ class NamedAirfoilsTest {
         assertThat(Math.toDegrees(curve(airfoil, 300_000).zeroLiftAngle())).isCloseTo(-0.87 * 2.08, within(0.3));
     }
 
+    /** Where the section method is not meant for an outline, another airfoil stands in and the note says why. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.02, 0.12, 1, COMPUTED",
+        "0.02, 0.04, 1, THIN",
+        "0.02, 0.22, 1, THICK",
+        "0.03, 0.12, -1, HANGING",
+        "0.12, 0.12, 1, CAMBERED",
+        "0.095, 0.065, 1, NOSE"
+    })
+    void standInsSayWhy(double camber, double thickness, double up, String why) throws IOException {
+        List<double[]> loop = new FourDigit(camber, 0.4, thickness)
+                .loop().stream().map(p -> new double[] {p[0], up * p[1]}).toList();
+        Files.writeString(folder.resolve("own.dat"), FourDigit.lines(loop, 1));
+        Likeness likeness = airfoils()
+                .find(new AirfoilName("own.dat"))
+                .flatMap(Airfoil::likeness)
+                .orElseThrow();
+        assertThat(likeness.notComputed().map(Enum::name).orElse("COMPUTED")).isEqualTo(why);
+        assertThat(Words.load().say(likeness.note(), "own.dat", likeness.donor()))
+                .contains("\"own.dat\"", likeness.donor());
+    }
+
     @Test
     void coordinatesThatCannotBeReadAreTold() throws IOException {
         Files.writeString(folder.resolve("own.dat"), "0,0 0,1\n");

@@ -3,6 +3,9 @@ package throwline.input;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import throwline.model.Model;
 import throwline.model.Propeller;
 import throwline.model.SetUp;
@@ -210,6 +214,25 @@ class NewModelFileTest {
         assertThat(interview.answer("2 mm")).map(Message::code).contains("input.new.wrong.thickness");
     }
 
+    /** A coordinate file is read as it is named: a bad one is told with its line, a good one stands in the file. */
+    @Test
+    void coordinatesInAFile(@TempDir Path folder) throws IOException {
+        String outline = FourDigit.lines(new FourDigit(0.02, 0.4, 0.12).loop(), 1);
+        Files.writeString(folder.resolve("own foil.dat"), outline);
+        Files.writeString(folder.resolve("bad.dat"), outline.replaceFirst("\n", "\nand\n"));
+        Interview interview = new Interview(new NamedAirfoils(new PackedAirfoils(), folder));
+        List.of("Plum", "1.8 m", "28 cm", "").forEach(interview::answer);
+        assertThat(interview.answer("I have its coordinates in a file")).isEmpty();
+        assertThat(interview.next()).map(Question::id).contains("coordinates");
+        assertThat(interview.answer("no-such.dat")).map(Message::code).contains("input.new.wrong.no-file");
+        assertThat(interview.answer("bad.dat"))
+                .hasValueSatisfying(wrong ->
+                        assertThat(String.valueOf(wrong.arguments().get(0))).contains("bad.dat:2:"));
+        assertThat(interview.answer("own foil.dat")).isEmpty();
+        assertThat(interview.next()).map(Question::id).contains("position");
+        assertThat(file.from(interview)).contains("airfoil: own foil.dat");
+    }
+
     /** Whatever is answered within the limits of the questions, a file comes of it that can be read. */
     @Test
     void anyAnswersThatAreTakenMakeAFileThatCanBeRead() {
@@ -246,6 +269,7 @@ class NewModelFileTest {
                 random.nextInt(1, 50) + (random.nextBoolean() ? " deg" : " mm");
             case "wing.incidence", "tail.incidence" -> random.nextInt(-9, 10) + " deg";
             case "flaps.chord", "ailerons.chord", "elevator.chord" -> random.nextInt(8, 50) + " %";
+            case "coordinates" -> "clark-y";
             case "kv" -> String.valueOf(random.nextInt(30, 11000));
             case "cells", "cells2" -> String.valueOf(random.nextInt(16));
             case "capacity", "capacity2" -> random.nextInt(50, 50000) + " mAh";

@@ -9,6 +9,8 @@ import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Document;
 import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Column;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
 import throwline.units.Dimension;
@@ -37,6 +39,9 @@ public final class CheckDocument {
         blocks.addAll(
                 new SurfaceTexts(model).sections(Text.say("row.section.surfaces"), Text.say("row.section.sticks")));
         Sections.add(blocks, "row.section.notes", said(answer.notes()));
+        if (!answer.outlines().isEmpty()) {
+            Sections.add(blocks, "check.outlines", List.of(outlines(answer), Paragraph.say("check.outlines.meaning")));
+        }
         List<CheckAnswer.Assumed> assumed = answer.assumed();
         if (assumed.isEmpty()) {
             blocks.add(Paragraph.say("check.complete"));
@@ -63,6 +68,28 @@ public final class CheckDocument {
                 length(pack.balance()),
                 Value.measure(share, Dimension.FRACTION),
                 Value.measure(pack.mass() / model.wing().area(), Dimension.WING_LOADING));
+    }
+
+    private static Table outlines(CheckAnswer answer) {
+        List<Column> columns = new ArrayList<>(Tables.words("row.airfoil.name"));
+        columns.addAll(Tables.numbers(
+                "row.airfoil.thick",
+                "row.airfoil.camber",
+                "check.outlines.re",
+                "check.outlines.zero",
+                "check.outlines.lift",
+                "check.outlines.stall"));
+        return Tables.listing(
+                columns,
+                answer.outlines(),
+                air -> Table.Cells.of(
+                        Text.name(air.airfoil()),
+                        Value.of(air.thickness(), Value.Kind.SHARE_TENTHS),
+                        Value.of(air.camber(), Value.Kind.SHARE_TENTHS),
+                        new Value.Plain(air.reynolds(), 0),
+                        Value.of(air.zeroLiftAngle(), Value.Kind.ANGLE_TENTHS),
+                        new Value.Plain(air.maxLift(), 2),
+                        Value.of(air.stallAngle(), Value.Kind.ANGLE_TENTHS)));
     }
 
     private static List<Paragraph> said(List<Message> notes) {

@@ -3,12 +3,15 @@ package throwline.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Document;
 import throwline.report.document.Table;
 import throwline.report.document.Table.Column;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
+import throwline.study.SectionFlow;
 import throwline.study.SectionSweep;
 
 /** One section over the angles of ordinary flight as a table of coefficients. */
@@ -22,8 +25,13 @@ public final class SectionDocument {
 
     private SectionDocument() {}
 
-    /** The document of one sweep. */
-    public static Document of(SectionSweep sweep) {
+    /**
+     * The document of one sweep.
+     *
+     * @param sweep the section over angle
+     * @param flows air along its outline; none where not known
+     */
+    public static Document of(SectionSweep sweep, List<SectionFlow> flows) {
         List<Column> columns = new ArrayList<>(Tables.numbers(
                 "row.section.angle",
                 "row.section.lift",
@@ -53,7 +61,43 @@ public final class SectionDocument {
                         new Value.Plain(sweep.maxLift(), 2),
                         Value.of(sweep.stallAngle(), Value.Kind.ANGLE_TENTHS),
                         new Value.Plain(sweep.minLift(), 2))),
-                List.of(table, Paragraph.say("row.section.meaning"), Paragraph.say("row.estimate")));
+                blocks(table, flows));
+    }
+
+    private static List<Block> blocks(Table table, List<SectionFlow> flows) {
+        List<Block> blocks = new ArrayList<>(List.of(table, Paragraph.say("row.section.meaning")));
+        if (flows.isEmpty()) {
+            blocks.add(Paragraph.say("row.flow.none"));
+        } else {
+            Sections.add(blocks, Text.say("row.flow.title"), List.of(air(flows), Paragraph.say("row.flow.meaning")));
+        }
+        blocks.add(Paragraph.say("row.estimate"));
+        return blocks;
+    }
+
+    private static Table air(List<SectionFlow> flows) {
+        return Tables.listing(
+                Tables.numbers(
+                        "row.section.angle",
+                        "row.flow.top.laminar",
+                        "row.flow.top.bubble",
+                        "row.flow.top.off",
+                        "row.flow.bottom.laminar",
+                        "row.flow.bottom.bubble",
+                        "row.flow.bottom.off"),
+                flows,
+                flow -> Table.Cells.of(
+                        new Value.Plain(Math.toDegrees(flow.angle()), 0),
+                        share(OptionalDouble.of(flow.top().laminarTo())),
+                        share(flow.top().bubbleTo()),
+                        share(flow.top().offFrom()),
+                        share(OptionalDouble.of(flow.bottom().laminarTo())),
+                        share(flow.bottom().bubbleTo()),
+                        share(flow.bottom().offFrom())));
+    }
+
+    private static Text share(OptionalDouble share) {
+        return share.isPresent() ? new Value.Plain(100 * share.getAsDouble(), 0) : Text.name("-");
     }
 
     private static boolean isShown(SectionSweep.Point point) {

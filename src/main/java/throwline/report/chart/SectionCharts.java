@@ -2,13 +2,13 @@ package throwline.report.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import throwline.report.ReportFile;
 import throwline.section.PolarRun;
 import throwline.study.SectionFamily;
+import throwline.study.SectionFlow;
 import throwline.study.SectionSweep;
 import throwline.words.Words;
 
@@ -28,10 +28,12 @@ public final class SectionCharts {
     private static final double SAME_SPEED = 0.08;
 
     private final Words words;
+    private final FlowCharts air;
 
     /** Charts with these words. */
     public SectionCharts(Words words) {
         this.words = words;
+        this.air = new FlowCharts(words);
     }
 
     /** What is drawn over the angle. */
@@ -42,9 +44,23 @@ public final class SectionCharts {
             ToDoubleFunction<SectionSweep.Point> value,
             ToDoubleFunction<PolarRun.Point> measured) {}
 
-    /** All charts as files. */
-    public List<ReportFile> draw(SectionFamily family, PictureFormats formats) {
-        return PictureFiles.ofReady(pictures(family), formats);
+    /**
+     * All charts as files.
+     *
+     * @param family curves
+     * @param flows air along the outline at the Reynolds number asked for; none where not known
+     * @param formats of the files
+     */
+    public List<ReportFile> draw(SectionFamily family, List<SectionFlow> flows, PictureFormats formats) {
+        List<Picture> pictures = pictures(family);
+        air.picture(
+                        "section-air",
+                        family.airfoil().name(),
+                        family.byDeflection().get(0).reynolds(),
+                        family.byReynolds().get(0).flap(),
+                        flows)
+                .ifPresent(pictures::add);
+        return PictureFiles.ofReady(pictures, formats);
     }
 
     List<Picture> pictures(SectionFamily family) {
@@ -78,12 +94,11 @@ public final class SectionCharts {
     }
 
     private static String byReynolds(SectionSweep sweep) {
-        return String.format(Locale.ROOT, "Re %,.0f", sweep.reynolds()).replace(',', ' ');
+        return "Re " + FlowCharts.number(sweep.reynolds());
     }
 
     private String byDeflection(SectionSweep sweep) {
-        String degrees = String.format(Locale.ROOT, "%.0f\u00b0", Math.abs(Math.toDegrees(sweep.flap())));
-        return degrees.equals("0\u00b0") ? degrees : words.say(sweep.flap() < 0 ? "row.up" : "row.down", degrees);
+        return air.angle(sweep.flap());
     }
 
     private Picture picture(

@@ -1,6 +1,8 @@
 package throwline.report.data;
 
+import java.util.List;
 import throwline.report.Sentences;
+import throwline.study.SectionFlow;
 import throwline.study.SectionSweep;
 
 /** One section over angle of attack as JSON, format {@code section/1}: angles in degrees, coefficients. */
@@ -13,12 +15,19 @@ public final class SectionJson {
         this.sentences = sentences;
     }
 
-    /** The document. */
-    public String write(SectionSweep sweep) {
+    /**
+     * The document.
+     *
+     * @param sweep the section over angle
+     * @param flows air along its outline; none where not known
+     */
+    public String write(SectionSweep sweep, List<SectionFlow> flows) {
         JsonWriter json = new JsonWriter();
         json.object();
         json.key("format").value("section/1");
-        new RecordWriter(json, sentences).components(sweep);
+        RecordWriter records = new RecordWriter(json, sentences);
+        records.components(sweep);
+        records.write("computedFlows", flows);
         json.end();
         return json.toString();
     }

@@ -1,6 +1,5 @@
 package throwline.section.boundary;
 
-import java.util.ArrayList;
 import java.util.List;
 import throwline.section.contour.PanelFlow;
 import throwline.section.contour.PanelNodes;
@@ -10,8 +9,16 @@ import throwline.section.contour.PanelNodes;
  *
  * @param upper over the top
  * @param lower along the bottom
+ * @param overTop kinds of layer over the top along the chord
+ * @param alongBottom likewise along the bottom
  */
-public record ProfileLayers(LayerPath upper, LayerPath lower) {
+public record ProfileLayers(
+        LayerPath upper, LayerPath lower, List<LayerStretch> overTop, List<LayerStretch> alongBottom) {
+
+    public ProfileLayers {
+        overTop = List.copyOf(overTop);
+        alongBottom = List.copyOf(alongBottom);
+    }
 
     /** Maker of layers; keeps its tables. Immutable. */
     public static final class Method {
@@ -39,27 +46,11 @@ public record ProfileLayers(LayerPath upper, LayerPath lower) {
         }
         double share = -speed[first - 1] / (speed[first] - speed[first - 1]);
         double toUpper = (1 - share) * nodes.length(first - 1);
-        return new ProfileLayers(
-                layer.march(speeds(nodes, speed, first, 1, toUpper), reynolds),
-                layer.march(speeds(nodes, speed, first - 1, -1, nodes.length(first - 1) - toUpper), reynolds));
-    }
-
-    private static SurfaceSpeed speeds(PanelNodes nodes, double[] speed, int first, int way, double distance) {
-        List<Double> s = new ArrayList<>(List.of(0.0));
-        List<Double> u = new ArrayList<>(List.of(0.0));
-        double at = distance;
-        for (int i = first; i >= 0 && i < speed.length; i += way) {
-            if (at > 1e-5) {
-                s.add(at);
-                u.add(Math.abs(speed[i]));
-            }
-            if (i + way >= 0 && i + way < speed.length) {
-                at += nodes.length(way > 0 ? i : i - 1);
-            }
-        }
-        return new SurfaceSpeed(
-                s.stream().mapToDouble(Double::doubleValue).toArray(),
-                u.stream().mapToDouble(Double::doubleValue).toArray());
+        SurfaceWay over = SurfaceWay.of(nodes, speed, first, 1, toUpper);
+        SurfaceWay under = SurfaceWay.of(nodes, speed, first - 1, -1, nodes.length(first - 1) - toUpper);
+        LayerPath upper = layer.march(over.speed(), reynolds);
+        LayerPath lower = layer.march(under.speed(), reynolds);
+        return new ProfileLayers(upper, lower, over.stretches(upper), under.stretches(lower));
     }
 
     /** Profile drag coefficient. */

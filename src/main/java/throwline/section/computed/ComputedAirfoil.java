@@ -9,6 +9,7 @@ import throwline.section.Airfoil;
 import throwline.section.AirfoilShape;
 import throwline.section.Likeness;
 import throwline.section.MeasuredSections;
+import throwline.section.NotComputed;
 import throwline.section.PolarRun;
 import throwline.section.PolarRun.Point;
 import throwline.section.SectionAerodynamics;
@@ -83,10 +84,18 @@ public final class ComputedAirfoil {
                         .map(donor -> of(traits.get(), donor, name).asStandInFor(said));
     }
 
+    /** Why an outline is outside what the method is meant for; empty where it is not. */
+    public Optional<NotComputed> whyNot(AirfoilShape shape) {
+        return SectionRange.outside(shape.thickness(), shape.camber())
+                .or(() -> SectionTraits.of(shape).map(this::outside).orElse(Optional.of(NotComputed.UNEVEN)));
+    }
+
+    private Optional<NotComputed> outside(SectionTraits traits) {
+        return SectionRange.outside(traits, learned.nearest(traits).get(0));
+    }
+
     private Optional<SectionTraits> traits(AirfoilShape shape) {
-        return SectionTraits.of(shape)
-                .filter(traits ->
-                        SectionRange.holds(traits, learned.nearest(traits).get(0)));
+        return SectionTraits.of(shape).filter(traits -> outside(traits).isEmpty());
     }
 
     private Airfoil of(SectionTraits traits, Airfoil donor, String name) {
@@ -101,7 +110,7 @@ public final class ComputedAirfoil {
                 traits.camber(),
                 MOMENT_SHARE * traits.moment(),
                 runs,
-                Optional.of(new Likeness(donor.name(), SectionRange.from(traits))),
+                Optional.of(Likeness.computed(donor.name(), SectionRange.from(traits))),
                 Optional.empty());
     }
 

@@ -1,7 +1,10 @@
 package throwline.section.computed;
 
+import java.util.Optional;
+import throwline.section.NotComputed;
+
 /** Outlines and Reynolds numbers for which the section method is meant (methods manual 3.12). */
-final class SectionRange {
+public final class SectionRange {
 
     /** Sections of more camber than this collapse at and below this Reynolds number: no rule holds there. */
     private static final double MOST_CAMBER = 0.07;
@@ -9,6 +12,7 @@ final class SectionRange {
     private static final double COLLAPSE = 150_000;
 
     private static final double SLOWEST = 60_000;
+    private static final double FASTEST = 500_000;
 
     /** Thinner ones are plates; thicker ones, and those that hang down, are unlike all that were measured. */
     private static final double THINNEST = 0.06;
@@ -28,16 +32,45 @@ final class SectionRange {
         return traits.camber() <= MOST_CAMBER ? SLOWEST : COLLAPSE;
     }
 
-    static boolean holds(SectionTraits traits, LearnedAirfoil nearest) {
-        return holds(traits) && traits.distance(nearest.traits()) <= FARTHEST;
+    /** True where the method is meant for an outline at a Reynolds number. */
+    public static boolean holds(SectionTraits traits, double reynolds) {
+        return holds(traits) && reynolds >= from(traits) && reynolds <= FASTEST;
     }
 
     static boolean holds(SectionTraits traits) {
-        return traits.thickness() >= THINNEST
-                && traits.thickness() <= THICKEST
-                && traits.camber() >= LEAST_CAMBER
-                && traits.camber() <= HIGHEST_CAMBER
-                && traits.peakLift() >= LEAST_PEAK_LIFT
-                && traits.drag().finite();
+        return outside(traits).isEmpty();
+    }
+
+    /** Why the method is not meant for an outline; empty where it is. */
+    static Optional<NotComputed> outside(SectionTraits traits, LearnedAirfoil nearest) {
+        return outside(traits)
+                .or(() -> traits.distance(nearest.traits()) <= FARTHEST
+                        ? Optional.empty()
+                        : Optional.of(NotComputed.UNLIKE));
+    }
+
+    private static Optional<NotComputed> outside(SectionTraits traits) {
+        Optional<NotComputed> plain = outside(traits.thickness(), traits.camber());
+        if (plain.isPresent()) {
+            return plain;
+        }
+        if (!(traits.peakLift() >= LEAST_PEAK_LIFT)) {
+            return Optional.of(NotComputed.NOSE);
+        }
+        return traits.drag().finite() ? Optional.empty() : Optional.of(NotComputed.LAYER);
+    }
+
+    /** The same of thickness and camber alone. */
+    static Optional<NotComputed> outside(double thickness, double camber) {
+        if (!(thickness >= THINNEST)) {
+            return Optional.of(NotComputed.THIN);
+        }
+        if (!(thickness <= THICKEST)) {
+            return Optional.of(NotComputed.THICK);
+        }
+        if (!(camber >= LEAST_CAMBER)) {
+            return Optional.of(NotComputed.HANGING);
+        }
+        return camber <= HIGHEST_CAMBER ? Optional.empty() : Optional.of(NotComputed.CAMBERED);
     }
 }

@@ -9,6 +9,7 @@ import throwline.model.Model;
 import throwline.report.CheckAnswer;
 import throwline.report.Fixture;
 import throwline.report.Page;
+import throwline.study.OutlineAir;
 import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.Quantity;
@@ -27,13 +28,22 @@ class CheckDocumentTest {
                         new CheckAnswer.Assumed("wing.incidence", "0 deg", "Most builders measure from the wing."),
                         new CheckAnswer.Assumed("propeller.blades", "2", "Usual.")),
                 List.of(Message.of("note.unusual.balance", share(0.41), share(0.25), share(0.33), "small")),
-                List.of(Message.of("note.airfoil.likeness", "NX-8", "NACA 2412")));
+                List.of(Message.of("note.airfoil.likeness", "NX-8", "NACA 2412")),
+                List.of(new OutlineAir(
+                        "heron.dat",
+                        0.145,
+                        0.018,
+                        180_000,
+                        Math.toRadians(-1.7),
+                        1.21,
+                        Math.toRadians(13.4),
+                        List.of())));
         Golden.check("check.txt", table(answer));
     }
 
     @Test
     void with_nothing_to_say() {
-        String text = table(new CheckAnswer(MODEL, List.of(), List.of(), List.of()));
+        String text = table(new CheckAnswer(MODEL, List.of(), List.of(), List.of(), List.of()));
         assertThat(text)
                 .contains("Nothing is unusual for a model of this kind.\n")
                 .endsWith("Nothing is assumed: the file gives every value.\n");
@@ -45,6 +55,7 @@ class CheckDocumentTest {
                 MODEL,
                 List.of(new CheckAnswer.Assumed("wing.height", "62 mm", "From position and body height.")),
                 List.of(Message.of("note.unusual.surface-width", "flaps", new Quantity(0.05, Dimension.LENGTH))),
+                List.of(),
                 List.of());
         assertThat(table(answer).lines()).allMatch(line -> line.length() <= 80);
     }

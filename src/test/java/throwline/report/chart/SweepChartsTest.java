@@ -16,8 +16,11 @@ import throwline.input.ReadModel;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
 import throwline.model.SetUp;
+import throwline.section.Airfoil;
 import throwline.section.MeasuredSections;
 import throwline.section.SurfaceState;
+import throwline.study.FlowStudy;
+import throwline.study.SectionFlow;
 import throwline.study.SectionStudy;
 import throwline.study.WingQuestion;
 import throwline.study.WingStudy;
@@ -39,6 +42,18 @@ class SweepChartsTest {
                                     AIRFOILS.find(new AirfoilName(airfoil)).orElseThrow(),
                                     new SurfaceState(Math.toRadians(flap), 0.25, Hinge.TAPED),
                                     150_000)));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"clark-y-b", "e214c", "naca0009", "mh45", "s1223"})
+    void airAlongTheOutline(String name) {
+        Airfoil airfoil = AIRFOILS.find(new AirfoilName(name)).orElseThrow();
+        for (double flap : new double[] {-8, 0, 8}) {
+            SurfaceState surface = new SurfaceState(Math.toRadians(flap), 0.25, Hinge.TAPED);
+            List<SectionFlow> flows = new FlowStudy(new MeasuredSections()).flows(airfoil, surface, 200_000);
+            assertThat(flows).isNotEmpty();
+            assertDrawn(List.of(new FlowChart(name, "Re 200 000", flows, Words.load()).draw("section-air")));
         }
     }
 

@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import throwline.Parsed;
 import throwline.report.Sentences;
 import throwline.section.Basis;
+import throwline.section.boundary.LayerStretch;
+import throwline.study.SectionFlow;
 import throwline.study.SectionSweep;
 import throwline.study.WingSweep;
 import throwline.units.Display;
@@ -67,10 +69,30 @@ class SweepJsonTest {
                 -0.8,
                 Math.toRadians(11.5),
                 List.of(new SectionSweep.Point(Math.toRadians(-90), -0.1, 1.9, 0.2, 0.3, Basis.PLATE)));
-        Parsed json = Parsed.of(new SectionJson(new Sentences(Words.load(), Display.metric())).write(sweep));
+        SectionFlow.Side side = new SectionFlow.Side(
+                List.of(new LayerStretch(LayerStretch.Kind.LAMINAR, 0, 0.4)),
+                List.of(new SectionFlow.Station(0, 0.01, -1.5)));
+        SectionFlow flow = new SectionFlow(Math.toRadians(4), 0.7, side, side);
+        Parsed json =
+                Parsed.of(new SectionJson(new Sentences(Words.load(), Display.metric())).write(sweep, List.of(flow)));
         assertThat(json.keys())
                 .containsExactly(
-                        "format", "airfoil", "re", "flap", "flapChord", "maxLift", "minLift", "stallAngle", "points");
+                        "format",
+                        "airfoil",
+                        "re",
+                        "flap",
+                        "flapChord",
+                        "maxLift",
+                        "minLift",
+                        "stallAngle",
+                        "points",
+                        "computedFlows");
+        Parsed written = json.at("computedFlows").at(0);
+        assertThat(written.keys()).containsExactly("angle", "lift", "top", "bottom");
+        assertThat(written.at("angle").number()).isEqualTo(4);
+        assertThat(written.at("top").at("layers").at(0).at("layer").text()).isEqualTo("laminar");
+        assertThat(written.at("top").at("pressures").at(0).at("pressure").number())
+                .isEqualTo(-1.5);
         assertThat(json.at("format").text()).isEqualTo("section/1");
         assertThat(json.at("re").number()).isEqualTo(150_000);
         assertThat(json.at("flap").number()).isEqualTo(-6);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
@@ -139,6 +140,27 @@ class BoundaryLayerTest {
                 }
             }
         });
+    }
+
+    /** Kinds of layer follow each other without a gap from the nose to the trailing edge. */
+    @Test
+    void stretchesFillTheChord() {
+        ProfileLayers.Method method = new ProfileLayers.Method();
+        for (String name : new String[] {"naca0009", "s1223", "mh45"}) {
+            PanelFlow flow = flow(name);
+            for (int degrees = -4; degrees <= 12; degrees += 4) {
+                ProfileLayers layers = method.of(flow, Math.toRadians(degrees), 120_000);
+                for (List<LayerStretch> side : List.of(layers.overTop(), layers.alongBottom())) {
+                    double at = 0;
+                    for (LayerStretch stretch : side) {
+                        assertThat(stretch.from()).isCloseTo(at, within(1e-9));
+                        assertThat(stretch.to()).isGreaterThan(stretch.from());
+                        at = stretch.to();
+                    }
+                    assertThat(at).isCloseTo(1, within(1e-6));
+                }
+            }
+        }
     }
 
     private static PanelFlow flow(String name) {

@@ -88,6 +88,27 @@ class ComputedAirfoilTest {
         assertThat(curve(airfoil, 600_000).basis(0.05)).isEqualTo(Basis.LIKENESS);
     }
 
+    /** Past the most lift either way nothing is computed: what follows belongs to another airfoil. */
+    @Test
+    void nothingPastTheMostLift() {
+        for (double camber : new double[] {0, 0.02, 0.04}) {
+            Airfoil airfoil = new ComputedAirfoil(LEARNED)
+                    .of(SurrogateAirfoil.ordinary(0.12, camber).outline(), ALL, "x")
+                    .orElseThrow();
+            for (double reynolds : new double[] {60_000, 100_000, 200_000, 400_000}) {
+                SectionCurve curve = curve(airfoil, reynolds);
+                for (int half = -40; half <= 60; half++) {
+                    double alpha = Math.toRadians(0.5 * half);
+                    if (alpha > curve.stallAngle() || alpha < curve.negativeStallAngle()) {
+                        assertThat(curve.basis(alpha))
+                                .as("%f at %f", alpha, reynolds)
+                                .isEqualTo(Basis.LIKENESS);
+                    }
+                }
+            }
+        }
+    }
+
     /** More camber lifts more and earlier, at equal thickness (textbooks). */
     @Test
     void camberLifts() {
