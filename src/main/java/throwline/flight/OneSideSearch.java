@@ -10,6 +10,7 @@ import throwline.liftingline.LiftingLineProblem;
 import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
+import throwline.liftingline.SpeedCurves;
 import throwline.liftingline.StripForces;
 import throwline.model.SetUp;
 import throwline.model.Stick;
@@ -26,7 +27,10 @@ final class OneSideSearch {
     private static final double STEP = Math.toRadians(2);
     private static final int MOST_POINTS = 20;
 
-    /** The walk begins so far below the angle of steady flight: some 1.5 times its speed. */
+    /** The walk begins so far below the angle of steady flight where the side is held, as it mostly is. */
+    private static final double SHORT_START = Math.toRadians(1);
+
+    /** And so far where it is not: some 1.5 times the speed. */
     private static final double HEAD_START = Math.toRadians(5);
 
     private static final double SHARE_TOLERANCE = 1e-3;
@@ -37,6 +41,7 @@ final class OneSideSearch {
     private final LiftingLineSolver solver;
     private final Attitude steady;
     private final double wanted;
+    private final SpeedCurves curves;
 
     /**
      * @param airframe the model
@@ -46,6 +51,7 @@ final class OneSideSearch {
         this.airframe = airframe;
         this.steady = steady;
         solver = airframe.wingSolver();
+        curves = new SpeedCurves(airframe.strips(), airframe.reynoldsPerMetre(steady.speed()));
         wanted = StripForces.of(steady.wing()).liftCoefficient();
     }
 
@@ -63,27 +69,40 @@ final class OneSideSearch {
      */
     OneSide against(SetUp setUp, Surface surface, double stays, Stick.Roll stick) {
         // The side that stays is the one against which the stick goes to the right.
-        double alpha = steady.alpha();
         int side = side(setUp, surface, stays, stick);
         List<SectionCurve> full = curves(deflections(setUp, surface, side, stays, stick, 1));
-        AngleWalk<Point> walk = AngleWalk.up(
-                alpha - HEAD_START,
-                STEP,
-                MOST_POINTS,
-                (a, before) -> Point.of(a, solve(full, a, before.latest().map(Point::solution))),
-                w -> w.top() < w.size() - 2);
-        OptionalDouble place = walk.top() < 1 || walk.get(0).lift() >= wanted
-                ? OptionalDouble.empty()
-                : walk.firstFall(point -> wanted - point.lift(), 0, walk.top());
+        AngleWalk<Point> walk = walk(full, SHORT_START);
+        OptionalDouble place = place(walk);
+        if (place.isEmpty() || walk.value(place.getAsDouble(), Point::rolling) < 0) {
+            walk = walk(full, HEAD_START);
+            place = place(walk);
+        }
         if (place.isEmpty()) {
             return new OneSide(stick.name(), Optional.empty(), Optional.empty());
         }
-        double there = walk.value(place.getAsDouble(), Point::alpha);
         double left = walk.value(place.getAsDouble(), Point::rolling);
         return new OneSide(
                 stick.name(),
-                share(setUp, surface, side, stays, stick, there),
+                share(setUp, surface, side, stays, stick, walk, place.getAsDouble()),
                 slowest(walk, place.getAsDouble(), left));
+    }
+
+    /** Up to where no more is asked: the lift's top, or more than the wanted lift against a side that is not held. */
+    private AngleWalk<Point> walk(List<SectionCurve> full, double start) {
+        return AngleWalk.up(
+                steady.alpha() - start,
+                STEP,
+                MOST_POINTS,
+                (a, before) -> Point.of(a, solve(full, a, before.latest().map(Point::solution))),
+                w -> w.top() < w.size() - 2
+                        || (w.last().lift() > wanted && w.last().rolling() < 0));
+    }
+
+    /** Where the wing carries what it has to; empty where it does so from the first point on, or nowhere. */
+    private OptionalDouble place(AngleWalk<Point> walk) {
+        return walk.top() < 1 || walk.get(0).lift() >= wanted
+                ? OptionalDouble.empty()
+                : walk.firstFall(point -> wanted - point.lift(), 0, walk.top());
     }
 
     /** The stick of these, one at least, that rolls most against the side that stays, at the angle of steady flight. */
@@ -93,18 +112,30 @@ final class OneSideSearch {
         }
         int side = side(setUp, surface, stays, sticks.get(0));
         double[] moments = sticks.stream()
-                .mapToDouble(stick -> rolling(deflections(setUp, surface, side, stays, stick, 1), steady.alpha()))
+                .mapToDouble(stick ->
+                        rolling(deflections(setUp, surface, side, stays, stick, 1), steady.alpha(), steady.wing()))
                 .toArray();
         return sticks.get(new ArrayRealVector(moments, false).getMaxIndex());
     }
 
     private int side(SetUp setUp, Surface surface, double stays, Stick.Roll stick) {
-        return rolling(deflections(setUp, surface, LEFT, stays, stick, 0), steady.alpha()) < 0 ? LEFT : RIGHT;
+        return rolling(deflections(setUp, surface, LEFT, stays, stick, 0), steady.alpha(), steady.wing()) < 0
+                ? LEFT
+                : RIGHT;
     }
 
     private Optional<Double> share(
-            SetUp setUp, Surface surface, int side, double stays, Stick.Roll stick, double alpha) {
-        UnivariateFunction rolling = part -> rolling(deflections(setUp, surface, side, stays, stick, part), alpha);
+            SetUp setUp,
+            Surface surface,
+            int side,
+            double stays,
+            Stick.Roll stick,
+            AngleWalk<Point> walk,
+            double place) {
+        double alpha = walk.value(place, Point::alpha);
+        LiftingLineSolution near = walk.get((int) Math.floor(place)).solution();
+        UnivariateFunction rolling =
+                part -> rolling(deflections(setUp, surface, side, stays, stick, part), alpha, near);
         double alone = rolling.value(0);
         double authority = rolling.value(1) - alone;
         if (authority <= 0) {
@@ -145,11 +176,11 @@ final class OneSideSearch {
     }
 
     private List<SectionCurve> curves(Deflections deflections) {
-        return airframe.strips().curves(deflections::on, airframe.reynoldsPerMetre(steady.speed()));
+        return curves.at(deflections::on);
     }
 
-    private double rolling(Deflections deflections, double alpha) {
-        return StripForces.rollingCoefficient(solve(curves(deflections), alpha, Optional.of(steady.wing())));
+    private double rolling(Deflections deflections, double alpha, LiftingLineSolution near) {
+        return StripForces.rollingCoefficient(solve(curves(deflections), alpha, Optional.of(near)));
     }
 
     private LiftingLineSolution solve(List<SectionCurve> curves, double alpha, Optional<LiftingLineSolution> near) {

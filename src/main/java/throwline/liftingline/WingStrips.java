@@ -125,11 +125,13 @@ public final class WingStrips {
      * @return one curve a strip, maximum lift blended across the surfaces' ends; strips that are alike share one object
      */
     public List<SectionCurve> curves(ToDoubleBiFunction<Surface, Integer> deflection, double reynoldsPerMetre) {
-        return curves(
-                        deflection,
-                        section -> reynolds -> sections.curve(section.place, section.state, reynolds),
-                        Map.of())
+        return curves(deflection, section -> reynolds -> curve(section, reynolds), Map.of())
                 .at(reynoldsPerMetre);
+    }
+
+    /** The curve of a section at a Reynolds number, made anew. */
+    SectionCurve curve(Section section, double reynolds) {
+        return sections.curve(section.place, section.state, reynolds);
     }
 
     /**
@@ -159,7 +161,8 @@ public final class WingStrips {
                 made);
     }
 
-    private WingCurves curves(
+    /** Curves of families that another keeps. */
+    WingCurves curves(
             ToDoubleBiFunction<Surface, Integer> deflection,
             Function<Section, CurveFamily> families,
             Map<Section, CurveFamily> made) {
