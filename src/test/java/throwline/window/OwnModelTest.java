@@ -136,8 +136,7 @@ class OwnModelTest {
         assertThat(session.saveAs(file, false)).isInstanceOf(SafeFile.Saved.class);
         assertThat(Files.readString(file)).contains("name: Quince", "850 mm");
 
-        List<ReportFile> sheets = new PrintedFiles(
-                        Compared.Task.of(words, session, Optional.empty(), true), words)
+        List<ReportFile> sheets = new PrintedFiles(Compared.Task.of(words, session, Optional.empty(), true), words)
                 .of("sheets", Size.Paper.A4);
         Path paper = folder.resolve("paper");
         assertThat(BinaryFiles.write(
