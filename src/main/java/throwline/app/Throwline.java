@@ -3,6 +3,7 @@ package throwline.app;
 import java.nio.file.Path;
 import java.util.Optional;
 import throwline.cli.CommandLineProgram;
+import throwline.cli.LoneFile;
 import throwline.cli.Terminal;
 import throwline.window.Screen;
 
@@ -17,7 +18,9 @@ public final class Throwline {
      * @param arguments the command line
      */
     public static void main(String[] arguments) {
-        boolean mayOpen = arguments.length == 0 || arguments[0].equals("open");
+        boolean mayOpen = arguments.length == 0
+                || arguments[0].equals("open")
+                || LoneFile.of(arguments).isPresent();
         if (!mayOpen) {
             // Drawing without a window is quicker to begin, and works where there is no screen.
             System.setProperty("java.awt.headless", "true");

@@ -90,9 +90,13 @@ public final class CommandLineProgram {
             String[] given = FormerOptions.replaced(arguments);
             CommandLine line = commandLine(given, new PrintWriter(help));
             int code;
+            Optional<LoneFile> alone = LoneFile.of(arguments);
             if (arguments.length == 0 && screen.isThere()) {
                 screen.open(Optional.empty());
                 return ExitCode.DONE.number();
+            }
+            if (alone.isPresent()) {
+                return open(alone.get());
             }
             if (arguments.length == 0) {
                 context.terminal().message(line.getUsageMessage());
@@ -109,6 +113,18 @@ public final class CommandLineProgram {
         } catch (Error e) {
             return failed(e);
         }
+    }
+
+    /** A file that is dropped on the program opens; without a screen, a sentence names the commands. */
+    private int open(LoneFile file) {
+        if (!file.isThere()) {
+            throw new WrongInput(context.words().say("cli.alone.missing", file.path()));
+        }
+        if (!screen.isThere()) {
+            throw new WrongInput(context.words().say("cli.alone.no-screen", file.path()));
+        }
+        screen.open(Optional.of(file.path()));
+        return ExitCode.DONE.number();
     }
 
     /** All commands with their options and help, for what an installed program says about itself. */

@@ -59,4 +59,42 @@ class OpenCommandTest {
         assertThat(run(false)).isEqualTo(2);
         assertThat(err.toString(StandardCharsets.UTF_8)).startsWith("Usage:").contains("open");
     }
+
+    /** A file that is dropped on the program, or opened with it, comes without a command. */
+    @Test
+    void a_file_alone_opens_in_the_window() {
+        assertThat(run(true, "examples/orchard.yaml")).isZero();
+        assertThat(run(true, "README.md")).isZero();
+        assertThat(opened)
+                .containsExactly(Optional.of(Path.of("examples", "orchard.yaml")), Optional.of(Path.of("README.md")));
+        assertThat(out.size() + err.size()).isZero();
+    }
+
+    @Test
+    void a_file_alone_without_a_screen_is_told_the_commands() {
+        assertThat(run(false, "examples/orchard.yaml")).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains("examples/orchard.yaml", "throwline compare examples/orchard.yaml", "sheet")
+                .hasLineCount(1);
+        assertThat(opened).isEmpty();
+    }
+
+    @Test
+    void a_file_alone_that_is_not_there_is_no_command() {
+        assertThat(run(true, "my-model.yaml")).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("my-model.yaml").hasLineCount(1);
+        assertThat(opened).isEmpty();
+    }
+
+    /** A word that is no file stays a command that is not known; so does a file among more words. */
+    @Test
+    void what_is_no_file_stays_a_command() {
+        assertThat(run(true, "compar")).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("compare");
+        assertThat(run(true, "examples/orchard.yaml", "examples/ridgeline.yaml"))
+                .isEqualTo(2);
+        assertThat(run(true, "--version")).isZero();
+        assertThat(run(true, "examples")).isEqualTo(2);
+        assertThat(opened).isEmpty();
+    }
 }
