@@ -91,7 +91,7 @@ class LayersTest {
             .whereLayer("study")
             .mayOnlyBeAccessedByLayers("cli", "window", "report", "validation")
             .whereLayer("validation")
-            .mayOnlyBeAccessedByLayers("cli", "report")
+            .mayOnlyBeAccessedByLayers("cli", "window", "report")
             .whereLayer("input")
             .mayOnlyBeAccessedByLayers("cli", "window", "validation")
             .whereLayer("sizing")

@@ -79,6 +79,11 @@ final class ComparePage implements Page {
     }
 
     @Override
+    public void close() {
+        work.stop();
+    }
+
+    @Override
     public void entered() {
         Optional<Asked> wanted = Optional.of(Asked.of(session, flights));
         if (!session.isHeld() && !wanted.equals(shown)) {
@@ -91,8 +96,8 @@ final class ComparePage implements Page {
         Asked asked = Asked.of(session, flights);
         Compared.Task task = Compared.Task.of(desk.words(), session, asked.learnt(), false);
         work.begin(
-                () -> {
-                    Compared compared = task.run();
+                sections -> {
+                    Compared compared = task.run(sections);
                     List<HandView.Shot> shots = new Charts(
                                     desk.words(), compared.page().besideSpeed())
                                     .onScreen(

@@ -9,7 +9,7 @@ import throwline.report.answer.CompareDocument;
 import throwline.report.chart.Charts;
 import throwline.report.document.Document;
 import throwline.report.document.Figures;
-import throwline.section.MeasuredSections;
+import throwline.section.SectionAerodynamics;
 import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
@@ -53,14 +53,14 @@ record Compared(Comparison comparison, Document document, Page page, Optional<Le
         }
 
         /** Without flights. */
-        Comparison compared() {
-            return new ComparisonStudy(new MeasuredSections(), Bands.load())
+        Comparison compared(SectionAerodynamics sections) {
+            return new ComparisonStudy(sections, Bands.load())
                     .compare(open.project().model(), open.airfoils(), packs);
         }
 
         /** The model's own rules for the first flights with the pack that is looked at. */
-        FirstFlights rules() {
-            return new FirstFlightStudy(new MeasuredSections())
+        FirstFlights rules(SectionAerodynamics sections) {
+            return new FirstFlightStudy(sections)
                     .rules(open.project().model(), open.airfoils(), packs.get(0));
         }
 
@@ -74,8 +74,8 @@ record Compared(Comparison comparison, Document document, Page page, Optional<Le
             return new Comparison(all.model(), all.density(), wanted, all.warnings());
         }
 
-        Compared run() {
-            Comparison found = learnt.map(this::after).orElseGet(this::compared);
+        Compared run(SectionAerodynamics sections) {
+            Comparison found = learnt.map(this::after).orElseGet(() -> compared(sections));
             Page page = Page.of(COLUMNS, true, false, open.project().display());
             CompareAnswer answer = new CompareAnswer(
                     found, open.project().assumed(), open.project().notes(), learnt);

@@ -6,11 +6,9 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import throwline.input.ReadFlights;
 import throwline.model.Model;
 import throwline.report.chart.LearntCharts;
-import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.LearnStudy;
@@ -134,17 +132,17 @@ final class Flights {
     /** What came of it: what they told, or the sentence that says why there is nothing. */
     private record Outcome(Optional<Told> told, String why) {}
 
-    private Callable<Outcome> learning(Session session, FlightNotebook book, Ink ink) {
+    private Work.Task<Outcome> learning(Session session, FlightNotebook book, Ink ink) {
         Compared.Task task = Compared.Task.of(desk.words(), session, Optional.empty(), true);
         var airfoils = session.document().airfoils();
         Model model = session.model();
-        return () -> {
+        return sections -> {
             if (!(book.read(model) instanceof ReadFlights.Notes notes)) {
                 ReadFlights.Faulty faulty = (ReadFlights.Faulty) book.read(model);
                 return new Outcome(Optional.empty(), faulty.problems().get(0).say(desk.words()));
             }
-            Comparison plain = task.compared();
-            Optional<Learnt> learnt = new LearnStudy(new MeasuredSections(), Bands.load())
+            Comparison plain = task.compared(sections);
+            Optional<Learnt> learnt = new LearnStudy(sections, Bands.load())
                     .learn(plain, airfoils, notes.notes(), notes.logs())
                     .map(Lessons::learnt);
             return new Outcome(

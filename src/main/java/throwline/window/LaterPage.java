@@ -44,6 +44,11 @@ final class LaterPage implements Page {
     }
 
     @Override
+    public void close() {
+        made.ifPresent(Page::close);
+    }
+
+    @Override
     public void entered() {
         if (made.isEmpty()) {
             Page page = maker.get();

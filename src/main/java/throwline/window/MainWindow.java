@@ -32,7 +32,7 @@ final class MainWindow {
     private static final Dimension USUAL = new Dimension(1280, 800);
 
     /** Keys of the pages, in order. */
-    static final List<String> PAGES = List.of("hand", "compare", "wants", "sticks", "model", "flights", "print");
+    static final List<String> PAGES = List.of("hand", "compare", "wants", "sticks", "model", "flights", "print", "trust");
 
     private final Desk desk;
     private final Program program;
@@ -135,6 +135,7 @@ final class MainWindow {
                         COLUMNS, true, false, session.document().good().display()),
                 desk.words());
         int chosen = Math.max(0, tabs.getSelectedIndex());
+        pages.forEach(Page::close);
         pages = pages(session, figures);
         tabs.removeAll();
         for (int i = 0; i < pages.size(); i++) {
@@ -157,7 +158,8 @@ final class MainWindow {
                 () -> new SticksPage(desk, session, figures),
                 () -> new ModelPage(desk, session),
                 () -> new FlightsPage(desk, session, figures, program),
-                () -> new PrintPage(desk, session, program.flights()));
+                () -> new PrintPage(desk, session, program.flights()),
+                () -> new TrustPage(desk, figures));
         for (int i = 0; i < later.size(); i++) {
             all.add(new LaterPage(PAGES.get(i + 1), later.get(i)));
         }

@@ -23,4 +23,7 @@ interface Page {
 
     /** It is looked at now. */
     default void entered() {}
+
+    /** It is not shown any more; what it still works out ends. */
+    default void close() {}
 }

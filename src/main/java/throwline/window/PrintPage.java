@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -82,6 +81,11 @@ final class PrintPage implements Page {
     }
 
     @Override
+    public void close() {
+        work.stop();
+    }
+
+    @Override
     public void changed() {}
 
     private void ask(String what) {
@@ -106,7 +110,7 @@ final class PrintPage implements Page {
         desk.settings().put("folder", folder.toString());
         Compared.Task task = Compared.Task.of(desk.words(), session, flights.of(session.model()), true);
         Size.Paper on = "Letter".equals(paper.getSelectedItem()) ? Size.Paper.LETTER : Size.Paper.A4;
-        Callable<List<ReportFile>> files = () -> new PrintedFiles(task, desk.words()).of(what, on);
+        Work.Task<List<ReportFile>> files = sections -> new PrintedFiles(task, desk.words()).of(what, on, sections);
         controls.busy(true);
         state.setText(desk.say("window.working"));
         work.begin(files, made -> put(folder, made), fault -> {

@@ -9,6 +9,7 @@ import throwline.report.html.PageView;
 import throwline.report.sheet.SheetAnswer;
 import throwline.report.sheet.Sheets;
 import throwline.report.sheet.Size;
+import throwline.section.SectionAerodynamics;
 import throwline.study.Comparison.PackResult;
 import throwline.words.Words;
 
@@ -25,9 +26,10 @@ record PrintedFiles(Compared.Task task, Words words) {
      *
      * @param what sheets, page or charts
      * @param paper of the sheets
+     * @param sections makes section curves
      */
-    List<ReportFile> of(String what, Size.Paper paper) {
-        Compared compared = task.run();
+    List<ReportFile> of(String what, Size.Paper paper, SectionAerodynamics sections) {
+        Compared compared = task.run(sections);
         List<PackResult> packs = compared.comparison().packs();
         return switch (what) {
             case "sheets" ->
@@ -37,7 +39,7 @@ record PrintedFiles(Compared.Task task, Words words) {
                                 packs.get(0),
                                 packs.subList(1, packs.size()),
                                 Optional.empty(),
-                                task.rules(),
+                                task.rules(sections),
                                 compared.learnt()));
             case "page" ->
                 List.of(ReportFile.of("set-ups.html", PageView.html(compared.document(), compared.page(), words)));

@@ -25,7 +25,7 @@ import throwline.report.answer.FindDocument;
 import throwline.report.chart.FindCharts;
 import throwline.report.document.Block;
 import throwline.report.document.Figures;
-import throwline.section.MeasuredSections;
+import throwline.section.SectionAerodynamics;
 import throwline.study.Bands;
 import throwline.study.FindAfterFlights;
 import throwline.study.FindQuestion;
@@ -136,6 +136,11 @@ final class WantsPage implements Page {
     }
 
     @Override
+    public void close() {
+        work.stop();
+    }
+
+    @Override
     public void changed() {
         List<String> names = new ArrayList<>(List.of(""));
         session.model().setUps().stream()
@@ -172,17 +177,18 @@ final class WantsPage implements Page {
         Compared.Open open = Compared.Open.of(session);
         controls.busy(true);
         state.setText(desk.say("window.working"));
-        work.begin(() -> found(open, question, notes), answered -> show(answered, open), fault -> {
+        work.begin(sections -> found(sections, open, question, notes), answered -> show(answered, open), fault -> {
             controls.busy(false);
             state.setText(desk.say("window.fault", fault.getClass().getSimpleName()));
         });
     }
 
     private static FindAfterFlights.Found found(
+            SectionAerodynamics sections,
             Compared.Open open, FindQuestion question, Optional<ReadFlights.Notes> notes) {
         Model model = open.project().model();
         return notes.map(flown -> new FindAfterFlights(
-                                new MeasuredSections(),
+                                sections,
                                 Bands.load(),
                                 model,
                                 open.airfoils(),
@@ -190,7 +196,7 @@ final class WantsPage implements Page {
                                 flown.logs())
                         .find(question))
                 .orElseGet(() -> new FindAfterFlights.Found(
-                        new FindStudy(new MeasuredSections(), Bands.load()).find(model, open.airfoils(), question),
+                        new FindStudy(sections, Bands.load()).find(model, open.airfoils(), question),
                         Optional.empty()));
     }
 

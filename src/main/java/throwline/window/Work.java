@@ -1,34 +1,60 @@
 package throwline.window;
 
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
+import throwline.section.MeasuredSections;
+import throwline.section.SectionAerodynamics;
+import throwline.section.StoppableSections;
 
-/** Long work beside the window: the newest is shown, what was stopped or came too late is dropped. For the screen's thread. */
+/**
+ * Long work beside the window: the newest is shown; what is stopped ends soon, and nothing of it is shown. For the screen's
+ * thread.
+ */
 final class Work {
 
-    private Optional<Thread> running = Optional.empty();
+    private Optional<Running> running = Optional.empty();
 
     /**
-     * Begins work; what ran before is dropped.
+     * Long work.
+     *
+     * @param <T> what it gives
+     */
+    interface Task<T> {
+        /**
+         * Does it.
+         *
+         * @param sections of which no more are made once it is stopped, which ends it
+         */
+        T run(SectionAerodynamics sections) throws Exception;
+    }
+
+    /** Work that goes on. */
+    private record Running(Thread thread, AtomicBoolean stopped) {}
+
+    /**
+     * Begins work; what ran before is stopped.
      *
      * @param work done on a thread of its own
      * @param done takes what it gives, on the screen's thread
      * @param failed takes a fault, on the screen's thread
      */
-    <T> void begin(Callable<T> work, Consumer<T> done, Consumer<Throwable> failed) {
+    <T> void begin(Task<T> work, Consumer<T> done, Consumer<Throwable> failed) {
         stop();
-        Thread thread = new Thread(() -> run(work, done, failed), "long work");
+        AtomicBoolean stopped = new AtomicBoolean();
+        SectionAerodynamics sections = new StoppableSections(new MeasuredSections(), stopped::get);
+        Thread thread = new Thread(() -> run(work, sections, done, failed), "long work");
         thread.setDaemon(true);
-        running = Optional.of(thread);
+        running = Optional.of(new Running(thread, stopped));
         thread.start();
     }
 
-    private <T> void run(Callable<T> work, Consumer<T> done, Consumer<Throwable> failed) {
+    private <T> void run(
+            Task<T> work, SectionAerodynamics sections, Consumer<T> done, Consumer<Throwable> failed) {
         Thread own = Thread.currentThread();
         try {
-            T found = work.call();
+            T found = work.run(sections);
             SwingUtilities.invokeLater(() -> ifNewest(own, () -> done.accept(found)));
         } catch (Exception | LinkageError | OutOfMemoryError fault) {
             SwingUtilities.invokeLater(() -> ifNewest(own, () -> failed.accept(fault)));
@@ -36,15 +62,18 @@ final class Work {
     }
 
     private void ifNewest(Thread own, Runnable show) {
-        if (running.filter(thread -> thread.equals(own)).isPresent()) {
+        if (running.filter(each -> each.thread().equals(own)).isPresent()) {
             running = Optional.empty();
             show.run();
         }
     }
 
-    /** Drops what runs; its answer is not shown. */
+    /** Ends what runs; nothing of it is shown. */
     void stop() {
-        running.ifPresent(Thread::interrupt);
+        running.ifPresent(each -> {
+            each.stopped().set(true);
+            each.thread().interrupt();
+        });
         running = Optional.empty();
     }
 

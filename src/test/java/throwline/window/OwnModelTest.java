@@ -21,6 +21,7 @@ import throwline.input.NewModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.report.ReportFile;
 import throwline.report.sheet.Size;
+import throwline.section.MeasuredSections;
 import throwline.window.session.BinaryFiles;
 import throwline.window.session.Disk;
 import throwline.window.session.Journal;
@@ -137,7 +138,7 @@ class OwnModelTest {
         assertThat(Files.readString(file)).contains("name: Quince", "850 mm");
 
         List<ReportFile> sheets = new PrintedFiles(Compared.Task.of(words, session, Optional.empty(), true), words)
-                .of("sheets", Size.Paper.A4);
+                .of("sheets", Size.Paper.A4, new MeasuredSections());
         Path paper = folder.resolve("paper");
         assertThat(BinaryFiles.write(
                         paper, sheets.stream().collect(Collectors.toMap(ReportFile::name, ReportFile::content))))

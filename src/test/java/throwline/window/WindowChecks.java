@@ -96,7 +96,7 @@ class WindowChecks {
         window.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
         assertThat(OpenWindow.on(() -> window.session().setUp().deflection("flaps")))
                 .isEqualTo(before);
-        for (int page = 2; page <= 7; page++) {
+        for (int page = 2; page <= 8; page++) {
             window.key(KeyEvent.VK_0 + page, KeyEvent.VK_CONTROL);
             window.picture(PICTURES.resolve("page-" + page + ".png"));
         }

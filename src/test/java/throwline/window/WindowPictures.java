@@ -46,7 +46,7 @@ class WindowPictures {
         });
         OpenWindow.until(() -> window.shown.get(window.shown.size() - 1).finished());
         window.picture(file("page-1"));
-        for (int page = 2; page <= 7; page++) {
+        for (int page = 2; page <= 8; page++) {
             window.key(KeyEvent.VK_0 + page, KeyEvent.VK_CONTROL);
             OpenWindow.sleep(page == 2 || page == 6 ? 6000 : 400);
             window.picture(file("page-" + page));
