@@ -17,9 +17,7 @@ public record LoneFile(Path path, boolean isThere) {
 
     /** The file of a command line that is nothing else; one that is not there only where it is called as model files are. */
     public static Optional<LoneFile> of(String... arguments) {
-        if (arguments.length != 1
-                || arguments[0].startsWith("-")
-                || !arguments[0].matches("(?s).*[./\\\\].*")) {
+        if (arguments.length != 1 || arguments[0].startsWith("-") || !arguments[0].matches("(?s).*[./\\\\].*")) {
             return Optional.empty();
         }
         try {

@@ -38,17 +38,21 @@ public final class ListEntries {
         }
 
         boolean hasOwnLines() {
-            return tree.text().substring(tree.lineStart(start()), start()).strip().equals("-");
+            return tree.text()
+                    .substring(tree.lineStart(start()), start())
+                    .strip()
+                    .equals("-");
         }
     }
 
     private Optional<Place> place(int entry) {
-        return TextTree.of(text.text()).flatMap(tree -> tree.find(path)
-                .filter(SequenceNode.class::isInstance)
-                .map(SequenceNode.class::cast)
-                .filter(list -> entry >= 1 && entry <= list.getValue().size())
-                .map(list -> new Place(tree, list, entry - 1))
-                .filter(place -> TextTree.isFlow(place.list()) || place.hasOwnLines()));
+        return TextTree.of(text.text())
+                .flatMap(tree -> tree.find(path)
+                        .filter(SequenceNode.class::isInstance)
+                        .map(SequenceNode.class::cast)
+                        .filter(list -> entry >= 1 && entry <= list.getValue().size())
+                        .map(list -> new Place(tree, list, entry - 1))
+                        .filter(place -> TextTree.isFlow(place.list()) || place.hasOwnLines()));
     }
 
     /**

@@ -60,8 +60,7 @@ record Compared(Comparison comparison, Document document, Page page, Optional<Le
 
         /** The model's own rules for the first flights with the pack that is looked at. */
         FirstFlights rules(SectionAerodynamics sections) {
-            return new FirstFlightStudy(sections)
-                    .rules(open.project().model(), open.airfoils(), packs.get(0));
+            return new FirstFlightStudy(sections).rules(open.project().model(), open.airfoils(), packs.get(0));
         }
 
         /** The numbers after the flights, of the packs that are wanted. */

@@ -32,7 +32,8 @@ final class MainWindow {
     private static final Dimension USUAL = new Dimension(1280, 800);
 
     /** Keys of the pages, in order. */
-    static final List<String> PAGES = List.of("hand", "compare", "wants", "sticks", "model", "flights", "print", "trust");
+    static final List<String> PAGES =
+            List.of("hand", "compare", "wants", "sticks", "model", "flights", "print", "trust");
 
     private final Desk desk;
     private final Program program;

@@ -1,5 +1,6 @@
 package throwline.window;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
@@ -90,6 +91,11 @@ final class WantsPage implements Page {
         return field;
     }
 
+    /** An example in a field that is empty. */
+    private void hint(JTextField field, String key) {
+        field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, desk.say(key));
+    }
+
     private Column wants() {
         Column column = new Column(8);
         column.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
@@ -106,6 +112,11 @@ final class WantsPage implements Page {
         column.add(new Line(desk).named("window.wants.take-off", takeOff).far());
         column.add(new Line(desk).named("window.wants.climb", climb).far());
         column.add(new Line(desk).named("window.wants.trim", trim).far());
+        hint(stall, "window.wants.stall.hint");
+        hint(down, "window.wants.down.hint");
+        hint(roll, "window.wants.roll.hint");
+        hint(downAt, "window.wants.at.hint");
+        hint(rollAt, "window.wants.at.hint");
         help.setText(desk.say("window.wants.help"));
         help.setName("want.help");
         loop.setText(desk.say("window.wants.loop"));
@@ -185,15 +196,12 @@ final class WantsPage implements Page {
 
     private static FindAfterFlights.Found found(
             SectionAerodynamics sections,
-            Compared.Open open, FindQuestion question, Optional<ReadFlights.Notes> notes) {
+            Compared.Open open,
+            FindQuestion question,
+            Optional<ReadFlights.Notes> notes) {
         Model model = open.project().model();
         return notes.map(flown -> new FindAfterFlights(
-                                sections,
-                                Bands.load(),
-                                model,
-                                open.airfoils(),
-                                flown.notes(),
-                                flown.logs())
+                                sections, Bands.load(), model, open.airfoils(), flown.notes(), flown.logs())
                         .find(question))
                 .orElseGet(() -> new FindAfterFlights.Found(
                         new FindStudy(sections, Bands.load()).find(model, open.airfoils(), question),

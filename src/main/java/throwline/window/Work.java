@@ -50,8 +50,7 @@ final class Work {
         thread.start();
     }
 
-    private <T> void run(
-            Task<T> work, SectionAerodynamics sections, Consumer<T> done, Consumer<Throwable> failed) {
+    private <T> void run(Task<T> work, SectionAerodynamics sections, Consumer<T> done, Consumer<Throwable> failed) {
         Thread own = Thread.currentThread();
         try {
             T found = work.run(sections);

@@ -82,7 +82,9 @@ class OpenCommandTest {
     @Test
     void a_file_alone_that_is_not_there_is_no_command() {
         assertThat(run(true, "my-model.yaml")).isEqualTo(2);
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains("my-model.yaml").hasLineCount(1);
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .contains("my-model.yaml")
+                .hasLineCount(1);
         assertThat(opened).isEmpty();
     }
 

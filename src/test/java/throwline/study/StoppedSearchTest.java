@@ -85,8 +85,7 @@ class StoppedSearchTest {
     @Test
     void the_check_against_measured_cases_ends() {
         Validation validation = new Validation(stoppedAfter(100), new PackedAirfoils());
-        assertThatThrownBy(() -> validation.run(CaseFolder.packed()))
-                .isInstanceOf(CancellationException.class);
+        assertThatThrownBy(() -> validation.run(CaseFolder.packed())).isInstanceOf(CancellationException.class);
         assertThat(late.get()).isLessThanOrEqualTo(Runtime.getRuntime().availableProcessors());
     }
 
@@ -94,8 +93,8 @@ class StoppedSearchTest {
     @Test
     void what_is_not_stopped_is_not_changed() {
         Model model = Examples.read("orchard");
-        FindResult plain = new FindStudy(new MeasuredSections(), Bands.load())
-                .find(model, Examples.AIRFOILS, question(model));
+        FindResult plain =
+                new FindStudy(new MeasuredSections(), Bands.load()).find(model, Examples.AIRFOILS, question(model));
         FindResult stoppable = new FindStudy(stoppedAfter(Integer.MAX_VALUE), Bands.load())
                 .find(model, Examples.AIRFOILS, question(model));
         assertThat(stoppable.setUp().orElseThrow().found().trial().setUp())

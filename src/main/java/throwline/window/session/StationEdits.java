@@ -30,8 +30,11 @@ public final class StationEdits {
 
     /** The station that a value of the file belongs to, from 1; empty where it belongs to none. */
     public static OptionalInt stationOf(List<String> path) {
-        return path.size() > 2 && path.subList(0, 2).equals(SECTIONS) && path.get(2).matches("\\[\\d{1,4}\\]")
-                ? OptionalInt.of(Integer.parseInt(path.get(2).substring(1, path.get(2).length() - 1)))
+        return path.size() > 2
+                        && path.subList(0, 2).equals(SECTIONS)
+                        && path.get(2).matches("\\[\\d{1,4}\\]")
+                ? OptionalInt.of(
+                        Integer.parseInt(path.get(2).substring(1, path.get(2).length() - 1)))
                 : OptionalInt.empty();
     }
 
@@ -93,7 +96,9 @@ public final class StationEdits {
         List<String> airfoil = List.of("wing", "sections", "[" + (station + 1) + "]", "airfoil");
         if (station < sections.size()
                 && session.document().text().at(airfoil).isEmpty()
-                && !sections.get(station).airfoil().equals(sections.get(station - 2).airfoil())) {
+                && !sections.get(station)
+                        .airfoil()
+                        .equals(sections.get(station - 2).airfoil())) {
             // The next one has the airfoil of this one, and keeps it.
             String name = sections.get(station).airfoil().text();
             text = text.flatMap(t -> t.with(airfoil, ModelText.value(name)));

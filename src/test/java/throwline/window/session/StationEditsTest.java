@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import throwline.model.Wing;
-import throwline.model.WingSection;
 
 /** Stations of the wing come and go; a new one changes nothing by itself. */
 class StationEditsTest {
@@ -102,7 +101,9 @@ class StationEditsTest {
     @Test
     void the_station_further_out_keeps_its_airfoil() {
         String text = example("ridgeline")
-                .replace("{at: 700 mm,  chord: 215 mm, airfoil: sd7037", "{at: 700 mm,  chord: 215 mm, airfoil: clark-y-b")
+                .replace(
+                        "{at: 700 mm,  chord: 215 mm, airfoil: sd7037",
+                        "{at: 700 mm,  chord: 215 mm, airfoil: clark-y-b")
                 .replace("chord: 140 mm, airfoil: sd7037", "chord: 140 mm");
         Session session = open(text);
         assertThat(new StationEdits(session).remove(2)).isEmpty();
@@ -134,8 +135,10 @@ class StationEditsTest {
 
     @Test
     void a_value_of_the_file_belongs_to_a_station_or_to_none() {
-        assertThat(StationEdits.stationOf(List.of("wing", "sections", "[2]", "chord"))).hasValue(2);
-        assertThat(StationEdits.stationOf(List.of("wing", "surfaces", "flaps", "from"))).isEmpty();
+        assertThat(StationEdits.stationOf(List.of("wing", "sections", "[2]", "chord")))
+                .hasValue(2);
+        assertThat(StationEdits.stationOf(List.of("wing", "surfaces", "flaps", "from")))
+                .isEmpty();
         assertThat(StationEdits.stationOf(List.of("wing", "position"))).isEmpty();
     }
 }
