@@ -1,13 +1,23 @@
 package throwline.flight;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
  * Going around from the approach at full throttle.
  *
- * @param climbAngle of the steady path at the approach speed then, rad above the horizon
+ * @param climbAngle of the steady path at the approach speed then, rad above the horizon; straight up where it pulls more
+ *     than its weight
  * @param heightLost from the decision to the lowest point, m; infinite where it goes on sinking
- * @param elevatorChange of the elevator that holds the nose, rad, trailing edge down positive
+ * @param way seen from the side, from the decision at height 0 on, six seconds of it
+ * @param elevatorChange of the elevator that holds the nose, rad, trailing edge down positive; empty where nothing
+ *     but the propeller holds it
  */
-public record GoAround(double climbAngle, double heightLost, double elevatorChange) {
+public record GoAround(double climbAngle, double heightLost, List<PathPoint> way, Optional<Double> elevatorChange) {
+
+    public GoAround {
+        way = List.copyOf(way);
+    }
 
     /** Angles that the words begin at, rad (PRACTICE, methods manual 20.15). */
     private static final double CLIMBS_AWAY = Math.toRadians(8);

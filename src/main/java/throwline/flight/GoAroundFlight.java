@@ -1,5 +1,7 @@
 package throwline.flight;
 
+import java.util.ArrayList;
+import java.util.List;
 import throwline.air.Gravity;
 import throwline.numerics.Interpolation;
 
@@ -18,6 +20,11 @@ record GoAroundFlight(double speed, double descent, double closed, double open, 
     private static final double STEP = 0.01;
     private static final double LONGEST = 10;
 
+    /** A path is shown so long, s, a point every so many steps. */
+    private static final double SHOWN = 6;
+
+    private static final int EACH = 10;
+
     /** Until the throttle is open, and the time in which a motor speeds up, s (PRACTICE). */
     private static final double REACTION = 0.5;
 
@@ -34,22 +41,41 @@ record GoAroundFlight(double speed, double descent, double closed, double open, 
 
     /** Height lost to the lowest point, m; infinite where there is none within ten seconds. */
     double heightLost() {
-        double target = Math.min(TARGET, Math.asin(Interpolation.clamp(-open, -1, 1)));
-        if (target <= 0) {
-            return Double.POSITIVE_INFINITY;
-        }
+        return target() <= 0 ? Double.POSITIVE_INFINITY : fly(LONGEST, true, new ArrayList<>());
+    }
+
+    /** The path of the first seconds, the decision at its beginning. */
+    List<PathPoint> way() {
+        List<PathPoint> way = new ArrayList<>(List.of(new PathPoint(0, 0)));
+        fly(SHOWN, false, way);
+        return way;
+    }
+
+    private double target() {
+        return Math.min(TARGET, Math.asin(Interpolation.clamp(-open, -1, 1)));
+    }
+
+    /** Flies it for a time, s, or to its lowest point; height lost there, m, infinite where that is not reached. */
+    private double fly(double until, boolean toTheLowest, List<PathPoint> way) {
+        double target = target();
         double v = speed;
         double path = -descent;
         double height = 0;
-        for (double t = 0; t < LONGEST; t += STEP) {
+        double along = 0;
+        for (int step = 0; step * STEP < until; step++) {
+            double t = step * STEP;
             double power = t < REACTION ? 0 : 1 - Math.exp(-(t - REACTION) / SPEEDS_UP);
             double more = t < REACTION ? 0 : Interpolation.clamp(FIRMNESS * (target - path), MOST_LESS, MOST_MORE);
             double drag = Interpolation.between(closed, open, power) + perLoad * more;
             v += STEP * Gravity.STANDARD * (-drag - Math.sin(path));
             path += STEP * Gravity.STANDARD / v * more;
             height += STEP * v * Math.sin(path);
-            if (path >= 0) {
+            along += STEP * v * Math.cos(path);
+            if (toTheLowest && path >= 0) {
                 return -height;
+            }
+            if (step % EACH == EACH - 1) {
+                way.add(new PathPoint(along, height));
             }
         }
         return Double.POSITIVE_INFINITY;

@@ -39,6 +39,7 @@ public final class PoweredFlight {
     private static final double JET_DRAG = 0.15;
 
     private static final double FASTEST = 6;
+    private static final double STRAIGHT_UP = Math.PI / 2;
 
     private final Airframe airframe;
     private final Trimmer closed;
@@ -182,20 +183,59 @@ public final class PoweredFlight {
      */
     public Optional<GoAround> goAround(Attitude approach) {
         double speed = approach.speed();
-        return steady(1, speed).map(open -> {
-            double resultant = airframe.balance(pack).resultantFor(speed);
-            double up = approach.alpha() + PULLED;
-            Attitude pulled = closed.fresh().at(pack, speed, up);
-            double perLoad = (pulled.drag() - approach.drag()) / (pulled.lift() - approach.lift());
-            GoAroundFlight flight = new GoAroundFlight(
-                    speed,
-                    approach.descentAngle(),
-                    approach.drag() / resultant,
-                    open.attitude().drag() / resultant,
-                    Math.max(0, perLoad));
-            return new GoAround(
-                    open.climbAngle(), flight.heightLost(), open.attitude().elevator() - approach.elevator());
-        });
+        Optional<PoweredPoint> open = steady(1, speed);
+        boolean up = open.isEmpty() && pullsUp(speed);
+        if (open.isEmpty() && !up) {
+            return Optional.empty();
+        }
+        double resultant = airframe.balance(pack).resultantFor(speed);
+        double shut = approach.drag() / resultant;
+        double pulled = open.map(point -> point.attitude().drag() / resultant)
+                .orElseGet(() -> shut - pull(speed));
+        Attitude raised = closed.fresh().at(pack, speed, approach.alpha() + PULLED);
+        double perLoad = (raised.drag() - approach.drag()) / (raised.lift() - approach.lift());
+        GoAroundFlight flown =
+                new GoAroundFlight(speed, approach.descentAngle(), shut, pulled, Math.max(0, perLoad));
+        return Optional.of(new GoAround(
+                open.map(PoweredPoint::climbAngle).orElse(STRAIGHT_UP),
+                flown.heightLost(),
+                flown.way(),
+                open.map(point -> point.attitude().elevator() - approach.elevator())));
+    }
+
+    /** True where full throttle pulls more than the weight at a speed, m/s. */
+    public boolean pullsUp(double speed) {
+        return pull(speed) > 1;
+    }
+
+    /** Pull at full throttle over the weight, at a speed, m/s. */
+    public double pull(double speed) {
+        return thrust(speed) / (pack.mass() * Gravity.STANDARD);
+    }
+
+    /** The model. */
+    public Airframe airframe() {
+        return airframe;
+    }
+
+    /** Pull at full throttle, N. */
+    private double thrust(double speed) {
+        return drive.at(speed, 1, airframe.air().density()).thrust();
+    }
+
+    /**
+     * Speed straight up at full throttle, where the pull holds weight and drag: the latter goes with the square of the speed
+     * and is the weight at the speed of a dive straight down.
+     *
+     * @param dive speed straight down, m/s
+     * @return m/s; empty where the pull does not hold the weight
+     */
+    public OptionalDouble straightUp(double dive) {
+        UnivariateFunction missing =
+                v -> pack.mass() * Gravity.STANDARD * (1 + v * v / (dive * dive)) - thrust(v);
+        return missing.value(0) >= 0
+                ? OptionalDouble.empty()
+                : new WarmStartSecant(1e-3, 0.3 * dive, pack.mass() * Gravity.STANDARD / dive).solve(missing, 0, dive);
     }
 
     /**
@@ -204,8 +244,10 @@ public final class PoweredFlight {
      * @param ladder heights at which the model is solved above the ground
      */
     public TakeOff takeOff(GroundHeights ladder) {
-        double climb =
-                steady(1, stall.approachSpeed()).map(PoweredPoint::climbAngle).orElse(0.0);
+        double speed = stall.approachSpeed();
+        double climb = steady(1, speed)
+                .map(PoweredPoint::climbAngle)
+                .orElseGet(() -> pullsUp(speed) ? STRAIGHT_UP : 0);
         Trimmer rolling = closed.near(ladder.matrix(0)).with(new Throttle(drive, 1));
         double liftOff = LIFT_OFF * stall.speed();
         int n = ROLLING.length + 1;
@@ -227,11 +269,7 @@ public final class PoweredFlight {
         lift[0] = lift[1];
         double friction = GroundRoll.friction(airframe.model());
         return new TakeOffRun(pack.mass(), friction, speeds, pull, lift)
-                .fly(
-                        liftOff,
-                        airframe.model().field().wind(),
-                        climb,
-                        airframe.model().field().obstacle());
+                .fly(liftOff, airframe.model().field().wind(), climb);
     }
 
     private static Optional<Double> optional(OptionalDouble value) {

@@ -18,9 +18,6 @@ final class TakeOffRun {
     /** Pull at rest over friction below which it may not roll at all (PRACTICE). */
     private static final double STARTS = 1.1;
 
-    /** Load over one g on the arc after lift-off (PRACTICE). */
-    private static final double ARC = 0.15;
-
     private final double mass;
     private final double friction;
     private final double[] squares;
@@ -56,11 +53,10 @@ final class TakeOffRun {
      * @param liftOff airspeed, m/s
      * @param wind on the nose, m/s
      * @param climb angle of the path after it, rad
-     * @param obstacle height, m
      */
-    TakeOff fly(double liftOff, double wind, double climb, double obstacle) {
+    TakeOff fly(double liftOff, double wind, double climb) {
         if (pull[0] < STARTS * friction * mass * Gravity.STANDARD) {
-            return new TakeOff(TakeOff.Outcome.WILL_NOT_ROLL, liftOff, 0, 0, Double.POSITIVE_INFINITY);
+            return new TakeOff(TakeOff.Outcome.WILL_NOT_ROLL, liftOff, 0, 0, wind, climb);
         }
         double from = Math.min(wind, liftOff);
         double step = (liftOff - from) / STEPS;
@@ -70,21 +66,11 @@ final class TakeOffRun {
             double speed = from + (k + 0.5) * step;
             double gain = gain(speed);
             if (gain < LEAST_GAIN * Gravity.STANDARD) {
-                return new TakeOff(TakeOff.Outcome.TOO_LITTLE_THRUST, liftOff, 0, 0, Double.POSITIVE_INFINITY);
+                return new TakeOff(TakeOff.Outcome.TOO_LITTLE_THRUST, liftOff, 0, 0, wind, climb);
             }
             run += (speed - wind) * step / gain;
             seconds += step / gain;
         }
-        double over = climb > 0 ? run + air(liftOff, wind, climb, obstacle) : Double.POSITIVE_INFINITY;
-        return new TakeOff(TakeOff.Outcome.FLIES, liftOff, run, seconds, over);
-    }
-
-    private static double air(double speed, double wind, double climb, double obstacle) {
-        double radius = speed * speed / (ARC * Gravity.STANDARD);
-        double arc = radius * (1 - Math.cos(climb));
-        double through = obstacle < arc
-                ? radius * Math.sin(Math.acos(1 - obstacle / radius))
-                : radius * Math.sin(climb) + (obstacle - arc) / Math.tan(climb);
-        return through * Math.max(0, 1 - wind / speed);
+        return new TakeOff(TakeOff.Outcome.FLIES, liftOff, run, seconds, wind, climb);
     }
 }

@@ -36,7 +36,18 @@ final class ClimbBands {
 
     /** Path above the horizon, rad, with a pull, N. */
     Headline.Known angle(double angle, double thrust) {
-        return pulled(angle, thrust / weight);
+        return angle(pulled(angle, thrust / weight));
+    }
+
+    /** An angle that nothing is steeper than. */
+    static Headline.Known angle(Headline.Known known) {
+        double most = Math.PI / 2;
+        return new Headline.Known(
+                Math.min(most, known.value()),
+                Math.min(most, known.low()),
+                Math.min(most, known.high()),
+                known.basis(),
+                known.shared());
     }
 
     /** A number that goes with pull over weight. */

@@ -58,6 +58,7 @@ public final class ComparisonStudy {
         if (model.propeller().isPresent() && packs.stream().noneMatch(model::isPowered)) {
             warnings.add(Message.of("note.no-motor"));
         }
+        warnings.addAll(DriveReview.of(model, packs, airframe.air().density(), airframe::drive));
         return new Comparison(model, airframe.air().density(), results, warnings);
     }
 

@@ -109,6 +109,15 @@ public enum FlightQuantity {
     CLIMB_ANGLE("climbAngle", Dimension.ANGLE, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Airspeed of that climb. */
     CLIMB_SPEED("climbSpeed", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    /** Height ten seconds after lift-off at full throttle. */
+    CLIMB_HEIGHT(
+            "heightAfterTenSeconds",
+            Dimension.LENGTH,
+            "climb",
+            Part.POWER,
+            "climb",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
     /** Path above the horizon at full throttle at the approach speed. */
     GO_AROUND(
             "goAround",

@@ -160,7 +160,12 @@ public final class FlyStudy {
                     new BlowBackStudy(flight, setUp, pack, stall.get(), bands)
                             .answer(glance.number(FlightQuantity.FLAP_SPEED_LIMIT)),
                     likely.matters(glance),
-                    glance.notes());
+                    Stream.concat(
+                                    glance.notes().stream(),
+                                    DriveReview.of(
+                                            model, List.of(pack), airframe.air().density(), airframe::drive)
+                                            .stream())
+                            .toList());
         }
 
         private Handling handling(

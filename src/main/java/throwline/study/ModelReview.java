@@ -19,8 +19,8 @@ import throwline.units.Quantity;
 import throwline.words.Message;
 
 /**
- * Holds the measures of a model against what is usual for its kind, so that typing mistakes are seen. Knows proportions
- * only, no aerodynamics.
+ * Holds the measures of a model against what is usual for its kind, so that typing mistakes are seen: proportions, and the
+ * load of its motor.
  */
 public final class ModelReview {
 
@@ -52,6 +52,7 @@ public final class ModelReview {
         review.rest();
         review.setUps();
         review.sticks();
+        review.notes.addAll(DriveReview.of(model, model.packs()));
         return List.copyOf(review.notes);
     }
 

@@ -1,6 +1,7 @@
 package throwline.study;
 
 import static throwline.study.FlightQuantity.CLIMB_ANGLE;
+import static throwline.study.FlightQuantity.CLIMB_HEIGHT;
 import static throwline.study.FlightQuantity.CLIMB_RATE;
 import static throwline.study.FlightQuantity.CLIMB_SPEED;
 import static throwline.study.FlightQuantity.CRUISE_CURRENT;
@@ -22,6 +23,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import throwline.air.Gravity;
 import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Flight;
@@ -37,6 +40,8 @@ import throwline.model.Motor;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.power.FittedDrive;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
 import throwline.words.Message;
 
 /** Numbers of one set-up with the motor running, with their bands and notes. */
@@ -47,12 +52,18 @@ final class PoweredAnswer {
 
     private static final double MOST_REDUCTION = 2;
 
+    private static final double TEN_SECONDS = 10;
+
+    /** Pulls are told to a tenth of a kilogram. */
+    private static final double TENTH = 10;
+
     private static final Headline NOT_FOUND = new Headline.Unknown("why.not-found");
     private static final Headline NO_LEVEL = new Headline.Unknown("why.no-level");
 
     private final SetUp setUp;
     private final Bands bands;
     private final GroundHeights ladder;
+    private final List<Message> said = new ArrayList<>();
 
     PoweredAnswer(SetUp setUp, Bands bands, GroundHeights ladder) {
         this.setUp = setUp;
@@ -74,6 +85,9 @@ final class PoweredAnswer {
             PoweredFlight powered = new PoweredFlight(flight.airframe(), setUp, pack, fitted.drive(), stall);
             ClimbBands climb = new ClimbBands(bands, fitted, pack);
             climbing(numbers, powered, climb);
+            if (powered.pullsUp(0)) {
+                straightUp(numbers, flight, pack, stall, powered, climb);
+            }
             double cruise = flight.airframe().model().motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
             level(numbers, powered, pack, cruise, climb);
             slowest(numbers, powered, stall);
@@ -89,6 +103,13 @@ final class PoweredAnswer {
             numbers.put(CLIMB_SPEED, climb.speed(best.speed()));
         });
         TakeOff takeOff = powered.takeOff(ladder);
+        if (takeOff.climb() > 0) {
+            double height = takeOff.heightAfter(TEN_SECONDS);
+            double pull = powered.pull(takeOff.liftOff()) * TEN_SECONDS * takeOff.liftOff();
+            numbers.put(CLIMB_HEIGHT, positive(climb.pulled(height, pull)));
+        } else {
+            numbers.put(CLIMB_HEIGHT, NO_LEVEL);
+        }
         Optional<Headline.Unknown> why = whyNot(takeOff);
         if (why.isPresent()) {
             numbers.put(TAKE_OFF_RUN, why.get());
@@ -96,8 +117,10 @@ final class PoweredAnswer {
             return;
         }
         numbers.put(TAKE_OFF_RUN, positive(bands.around("takeOffRun", takeOff.run())));
-        if (Double.isFinite(takeOff.distance())) {
-            numbers.put(TAKE_OFF_DISTANCE, positive(bands.around("takeOffRun", takeOff.distance())));
+        double distance =
+                takeOff.distance(powered.airframe().model().field().obstacle());
+        if (Double.isFinite(distance)) {
+            numbers.put(TAKE_OFF_DISTANCE, positive(bands.around("takeOffRun", distance)));
         }
     }
 
@@ -113,6 +136,30 @@ final class PoweredAnswer {
     /** A length, which does not reach below zero. */
     static Headline.Known positive(Headline.Known known) {
         return new Headline.Known(known.value(), Math.max(0, known.low()), known.high(), known.basis(), known.shared());
+    }
+
+    /** What changes where it pulls more than its weight standing still. */
+    private void straightUp(
+            Map<FlightQuantity, Headline> numbers,
+            Flight flight,
+            Pack pack,
+            Stall stall,
+            PoweredFlight powered,
+            ClimbBands climb) {
+        OptionalDouble found = flight.noseDownSpeed(pack, stall)
+                .map(powered::straightUp)
+                .orElse(OptionalDouble.empty());
+        boolean better = numbers.get(CLIMB_RATE) instanceof Headline.Known known && known.value() > found.orElse(0);
+        if (found.isPresent() && !better) {
+            double speed = found.getAsDouble();
+            numbers.put(CLIMB_RATE, climb.rate(speed, Math.PI / 2, pack.mass() * Gravity.STANDARD));
+            numbers.put(CLIMB_ANGLE, climb.angle(Math.PI / 2, pack.mass() * Gravity.STANDARD));
+            numbers.put(CLIMB_SPEED, climb.speed(speed));
+        }
+        said.add(Message.of(
+                "note.pulls-its-weight",
+                new Quantity(Math.rint(TENTH * pack.mass() * powered.pull(0)) / TENTH, Dimension.MASS),
+                new Quantity(pack.mass(), Dimension.MASS)));
     }
 
     private void level(
@@ -139,11 +186,14 @@ final class PoweredAnswer {
     }
 
     private void slowest(Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Stall stall) {
-        numbers.put(SLOWEST_HALF_THROTTLE, slowest(powered.slowest(0.5), stall));
-        numbers.put(SLOWEST_FULL_THROTTLE, slowest(powered.slowest(1), stall));
+        numbers.put(SLOWEST_HALF_THROTTLE, slowest(powered.slowest(0.5), stall, false));
+        numbers.put(SLOWEST_FULL_THROTTLE, slowest(powered.slowest(1), stall, powered.pullsUp(0)));
     }
 
-    private Headline slowest(Optional<PoweredStall> found, Stall stall) {
+    private Headline slowest(Optional<PoweredStall> found, Stall stall, boolean hangs) {
+        if (hangs) {
+            return new Headline.Unknown("why.hangs");
+        }
         return found.<Headline>map(open -> {
                     double taken = Math.max(0, stall.speed() - open.speed());
                     double value = stall.speed() - taken;
@@ -163,8 +213,9 @@ final class PoweredAnswer {
         Optional<GoAround> found = powered.goAround(approach);
         found.ifPresent(around -> {
             double pull = around.climbAngle() + approach.descentAngle();
-            numbers.put(GO_AROUND, climb.pulled(around.climbAngle(), pull));
-            numbers.put(THROTTLE_TRIM, bands.around("throttleTrim", around.elevatorChange()));
+            numbers.put(GO_AROUND, ClimbBands.angle(climb.pulled(around.climbAngle(), pull)));
+            around.elevatorChange()
+                    .ifPresent(change -> numbers.put(THROTTLE_TRIM, bands.around("throttleTrim", change)));
             numbers.put(
                     GO_AROUND_LOSS,
                     Double.isFinite(around.heightLost())
@@ -181,7 +232,7 @@ final class PoweredAnswer {
 
     /** What a flyer should know about it. */
     List<Message> notes(Map<FlightQuantity, Headline> numbers) {
-        List<Message> notes = new ArrayList<>();
+        List<Message> notes = new ArrayList<>(said);
         if (numbers.get(GO_AROUND) instanceof Headline.Known around) {
             if (around.value() <= 0) {
                 notes.add(Message.of("note.go-around.sinks"));

@@ -46,7 +46,7 @@ final class PoweredFind {
         return new TakeOffFound(
                 found,
                 ofRun(trial.takeOff(), TakeOff::run),
-                ofRun(trial.takeOff(), TakeOff::distance),
+                ofRun(trial.takeOff(), t -> t.distance(airframe.model().field().obstacle())),
                 ofRun(found.get().clean().takeOff(), TakeOff::run),
                 throwBand(search, line, found.get(), within));
     }

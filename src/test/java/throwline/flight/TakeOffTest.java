@@ -14,7 +14,7 @@ class TakeOffTest {
     /** Mass 1 kg, no friction, no lift: the force is the acceleration. */
     private static TakeOff run(double first, double last, double speed, double wind) {
         return new TakeOffRun(1, 0, new double[] {0, speed}, new double[] {first, last}, new double[] {0, 0})
-                .fly(speed, wind, 0.1, 0);
+                .fly(speed, wind, 0.1);
     }
 
     /** Two-point formula, exact where 1/a is linear in V squared; where a is, the integral is ln(a0/a1)/(2 k). */
@@ -54,12 +54,12 @@ class TakeOffTest {
         double[] speeds = {0, 10};
         double[] none = {0, 0};
         double weight = 3 * Gravity.STANDARD;
-        TakeOff free = new TakeOffRun(3, 0, speeds, new double[] {10, 10}, none).fly(10, 0, 0.2, 0);
-        TakeOff grass = new TakeOffRun(3, 0.1, speeds, new double[] {10, 10}, none).fly(10, 0, 0.2, 0);
+        TakeOff free = new TakeOffRun(3, 0, speeds, new double[] {10, 10}, none).fly(10, 0, 0.2);
+        TakeOff grass = new TakeOffRun(3, 0.1, speeds, new double[] {10, 10}, none).fly(10, 0, 0.2);
         assertThat(grass.run() / free.run()).isCloseTo(10 / (10 - 0.1 * weight), within(1e-6));
-        TakeOff stuck = new TakeOffRun(3, 0.4, speeds, new double[] {10, 10}, none).fly(10, 0, 0.2, 0);
+        TakeOff stuck = new TakeOffRun(3, 0.4, speeds, new double[] {10, 10}, none).fly(10, 0, 0.2);
         assertThat(stuck.outcome()).isEqualTo(TakeOff.Outcome.WILL_NOT_ROLL);
-        TakeOff weak = new TakeOffRun(3, 0.1, speeds, new double[] {10, 3}, none).fly(10, 0, 0.2, 0);
+        TakeOff weak = new TakeOffRun(3, 0.1, speeds, new double[] {10, 3}, none).fly(10, 0, 0.2);
         assertThat(weak.outcome()).isEqualTo(TakeOff.Outcome.TOO_LITTLE_THRUST);
     }
 
@@ -70,11 +70,48 @@ class TakeOffTest {
         TakeOffRun rolls = new TakeOffRun(1, 0, new double[] {0, 10}, new double[] {2, 2}, new double[] {0, 0});
         double climb = 0.3;
         double arc = radius * (1 - Math.cos(climb));
-        double below = rolls.fly(10, 0, climb, arc - 1e-9).distance();
-        double above = rolls.fly(10, 0, climb, arc + 1e-9).distance();
+        double below = rolls.fly(10, 0, climb).distance(arc - 1e-9);
+        double above = rolls.fly(10, 0, climb).distance(arc + 1e-9);
         assertThat(below).isCloseTo(above, within(1e-6));
         assertThat(above).isCloseTo(25 + radius * Math.sin(climb), within(1e-3));
-        assertThat(rolls.fly(10, 0, climb, arc + 1).distance() - above).isCloseTo(1 / Math.tan(climb), within(1e-6));
+        assertThat(rolls.fly(10, 0, climb).distance(arc + 1) - above).isCloseTo(1 / Math.tan(climb), within(1e-6));
+    }
+
+    /** Height over time: what the climb's rate makes of the rest after the arc; none where it sinks. */
+    @Test
+    void heightAfterLiftOff() {
+        double climb = 0.3;
+        TakeOff up = new TakeOff(TakeOff.Outcome.FLIES, 10, 20, 3, 2, climb);
+        double radius = 100 / (0.15 * Gravity.STANDARD);
+        double bending = radius * climb / 10;
+        assertThat(up.heightAfter(bending)).isCloseTo(radius * (1 - Math.cos(climb)), within(1e-9));
+        assertThat(up.heightAfter(bending + 4) - up.heightAfter(bending))
+                .isCloseTo(4 * 10 * Math.sin(climb), within(1e-9));
+        assertThat(new TakeOff(TakeOff.Outcome.FLIES, 10, 20, 3, 2, -0.1).heightAfter(10))
+                .isZero();
+    }
+
+    /** The path ends at the height asked for, over the ground as far as the distance over it, on the arc and above it. */
+    @Test
+    void wayOfATakeOff() {
+        TakeOff up = new TakeOff(TakeOff.Outcome.FLIES, 10, 20, 3, 2, 0.3);
+        for (double height : new double[] {1, 2, 6}) {
+            PathPoint last = up.way(height).get(up.way(height).size() - 1);
+            assertThat(last.height()).isCloseTo(height, within(1e-9));
+            assertThat(last.along()).isCloseTo(up.distance(height), within(1e-9));
+        }
+        assertThat(new TakeOff(TakeOff.Outcome.TOO_LITTLE_THRUST, 10, 0, 0, 2, 0.3).way(6))
+                .isEmpty();
+    }
+
+    /** The path of going around loses what is told, over six seconds. */
+    @Test
+    void wayOfGoingAround() {
+        GoAroundFlight flight = new GoAroundFlight(11, 0.2, 0.2, -0.3, 0);
+        double lowest =
+                flight.way().stream().mapToDouble(PathPoint::height).min().orElseThrow();
+        assertThat(-lowest).isCloseTo(flight.heightLost(), within(0.02));
+        assertThat(flight.way()).hasSize(61);
     }
 
     /**

@@ -257,7 +257,7 @@ public final class FindFixture {
         return new FoundTakeOff.Trial(
                 flap * DEG,
                 new SetUp("airbrake take-off", Map.of("flaps", flap * DEG), 0),
-                new TakeOff(outcome, 10.3, run, 1.9, 38));
+                new TakeOff(outcome, 10.3, run, 1.9, 2, 0.3));
     }
 
     private static FoundClimb.Climb climb(double throttle, double angle) {

@@ -31,6 +31,7 @@ final class PowerFixture {
         numbers.put(FlightQuantity.CLIMB_RATE, banded(4.2 - flap / 25, 0.25));
         numbers.put(FlightQuantity.CLIMB_ANGLE, banded((20 - flap / 6) * DEG, 0.25));
         numbers.put(FlightQuantity.CLIMB_SPEED, banded(1.3 * stall, 0.12));
+        numbers.put(FlightQuantity.CLIMB_HEIGHT, banded(40 - flap / 3, 0.3));
         numbers.put(FlightQuantity.GO_AROUND, banded((16 - flap / 5) * DEG, 0.3));
         numbers.put(FlightQuantity.GO_AROUND_LOSS, banded(0.9 + flap / 30, 0.4));
         numbers.put(FlightQuantity.THROTTLE_TRIM, banded(2 * DEG, 0.6));

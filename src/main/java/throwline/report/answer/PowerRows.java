@@ -20,6 +20,9 @@ final class PowerRows {
     /** Reasons that leave a whole row out where no set-up has another. */
     private static final Set<String> ELSEWHERE = Set.of("why.no-motor", "why.no-stall", SetUpResult.WORKING);
 
+    /** A path as steep as this is straight up, rad. */
+    private static final double STRAIGHT_UP = Math.toRadians(89.5);
+
     private PowerRows() {}
 
     /** These quantities without those of power of which no model here has a number or could have one. */
@@ -58,7 +61,7 @@ final class PowerRows {
                                 all,
                                 Text.say("row.climb.angle"),
                                 FlightQuantity.CLIMB_ANGLE,
-                                known -> Value.angle(known.value()))
+                                PowerRows::path)
                         .folded());
                 below.add(line(
                                 all,
@@ -66,13 +69,19 @@ final class PowerRows {
                                 FlightQuantity.CLIMB_SPEED,
                                 known -> Value.speed(known.value()))
                         .folded());
+                below.add(line(
+                                all,
+                                Text.say("row.climb.height"),
+                                FlightQuantity.CLIMB_HEIGHT,
+                                known -> Value.distance(known.value()))
+                        .folded());
             }
             default -> {
                 below.add(line(
                                 all,
                                 Text.say("row.goaround.at"),
                                 FlightQuantity.GO_AROUND,
-                                known -> Value.angle(known.value()))
+                                PowerRows::path)
                         .folded());
                 below.add(likely);
                 below.add(line(
@@ -88,6 +97,11 @@ final class PowerRows {
     /** The verdict in words. */
     static Text verdict(Headline.Known climb) {
         return Text.say("row.goaround." + GoAround.verdict(climb.value()).name().toLowerCase(Locale.ROOT));
+    }
+
+    /** The angle of a path. */
+    static Text path(Headline.Known climb) {
+        return climb.value() > STRAIGHT_UP ? Text.say("row.straight-up") : Value.angle(climb.value());
     }
 
     private static Below line(

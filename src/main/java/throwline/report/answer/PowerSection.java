@@ -110,6 +110,10 @@ final class PowerSection {
         Optional<Headline.Known> stall = Headlines.known(result.stallSpeed());
         Optional<Headline.Known> half = known(FlightQuantity.SLOWEST_HALF_THROTTLE);
         Optional<Headline.Known> full = known(FlightQuantity.SLOWEST_FULL_THROTTLE);
+        if (result.number(FlightQuantity.SLOWEST_FULL_THROTTLE) instanceof Headline.Unknown why
+                && why.why().equals("why.hangs")) {
+            said.add(Paragraph.say(why.why()));
+        }
         if (stall.isPresent() && half.isPresent() && full.isPresent()) {
             double closed = stall.get().value();
             said.add(Paragraph.say(
