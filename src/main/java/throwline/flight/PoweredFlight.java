@@ -190,12 +190,10 @@ public final class PoweredFlight {
         }
         double resultant = airframe.balance(pack).resultantFor(speed);
         double shut = approach.drag() / resultant;
-        double pulled = open.map(point -> point.attitude().drag() / resultant)
-                .orElseGet(() -> shut - pull(speed));
+        double pulled = open.map(point -> point.attitude().drag() / resultant).orElseGet(() -> shut - pull(speed));
         Attitude raised = closed.fresh().at(pack, speed, approach.alpha() + PULLED);
         double perLoad = (raised.drag() - approach.drag()) / (raised.lift() - approach.lift());
-        GoAroundFlight flown =
-                new GoAroundFlight(speed, approach.descentAngle(), shut, pulled, Math.max(0, perLoad));
+        GoAroundFlight flown = new GoAroundFlight(speed, approach.descentAngle(), shut, pulled, Math.max(0, perLoad));
         return Optional.of(new GoAround(
                 open.map(PoweredPoint::climbAngle).orElse(STRAIGHT_UP),
                 flown.heightLost(),
@@ -211,6 +209,11 @@ public final class PoweredFlight {
     /** Pull at full throttle over the weight, at a speed, m/s. */
     public double pull(double speed) {
         return thrust(speed) / (pack.mass() * Gravity.STANDARD);
+    }
+
+    /** How it rolls and turns a model in steady flight with the motor running. */
+    public Turning turning(PoweredPoint point) {
+        return new TurningSearch(airframe, drive).at(point);
     }
 
     /** The model. */
@@ -231,8 +234,7 @@ public final class PoweredFlight {
      * @return m/s; empty where the pull does not hold the weight
      */
     public OptionalDouble straightUp(double dive) {
-        UnivariateFunction missing =
-                v -> pack.mass() * Gravity.STANDARD * (1 + v * v / (dive * dive)) - thrust(v);
+        UnivariateFunction missing = v -> pack.mass() * Gravity.STANDARD * (1 + v * v / (dive * dive)) - thrust(v);
         return missing.value(0) >= 0
                 ? OptionalDouble.empty()
                 : new WarmStartSecant(1e-3, 0.3 * dive, pack.mass() * Gravity.STANDARD / dive).solve(missing, 0, dive);
@@ -245,9 +247,7 @@ public final class PoweredFlight {
      */
     public TakeOff takeOff(GroundHeights ladder) {
         double speed = stall.approachSpeed();
-        double climb = steady(1, speed)
-                .map(PoweredPoint::climbAngle)
-                .orElseGet(() -> pullsUp(speed) ? STRAIGHT_UP : 0);
+        double climb = steady(1, speed).map(PoweredPoint::climbAngle).orElseGet(() -> pullsUp(speed) ? STRAIGHT_UP : 0);
         Trimmer rolling = closed.near(ladder.matrix(0)).with(new Throttle(drive, 1));
         double liftOff = LIFT_OFF * stall.speed();
         int n = ROLLING.length + 1;

@@ -73,8 +73,7 @@ public record TakeOff(Outcome outcome, double liftOff, double run, double second
         double bent = height < arc ? Math.acos(1 - height / radius()) : climb;
         for (int k = 0; k <= POINTS; k++) {
             double turned = bent * k / POINTS;
-            way.add(new PathPoint(
-                    run + radius() * Math.sin(turned) * overGround(), radius() * (1 - Math.cos(turned))));
+            way.add(new PathPoint(run + radius() * Math.sin(turned) * overGround(), radius() * (1 - Math.cos(turned))));
         }
         if (height > arc) {
             way.add(new PathPoint(distance(height), height));

@@ -29,6 +29,9 @@ public final class BladeElements {
     private static final int HALVINGS = 30;
     private static final double LEAST_TIP_FACTOR = 0.001;
 
+    /** Share of a blade's speed over which the forces are differenced. */
+    private static final double OBLIQUE_STEP = 1e-3;
+
     private final double diameter;
     private final double pitch;
     private final int blades;
@@ -203,6 +206,52 @@ public final class BladeElements {
     private static double edge(int k) {
         return k == 0 ? ROOT : k == STATIONS.length ? 1 : (STATIONS[k - 1] + STATIONS[k]) / 2;
     }
+
+    /**
+     * What the blades do across the axis when the air meets it at an angle, the induced flow held: each blade is faster on the
+     * side on which it goes against the air.
+     *
+     * @param speed airspeed, m/s
+     * @param turns turns a second, positive
+     * @param density kg/m^3
+     */
+    public Oblique oblique(double speed, double turns, double density) {
+        double omega = 2 * Math.PI * turns;
+        double across = 0;
+        double moment = 0;
+        for (int k = 0; k < STATIONS.length; k++) {
+            Element e = element(STATIONS[k], omega, speed);
+            double width = (edge(k + 1) - edge(k)) * diameter / 2;
+            double faster = force(e, 1 + OBLIQUE_STEP, false) - force(e, 1 - OBLIQUE_STEP, false);
+            double pulling = force(e, 1 + OBLIQUE_STEP, true) - force(e, 1 - OBLIQUE_STEP, true);
+            double round = 2 * OBLIQUE_STEP * e.air * Math.cos(e.flow);
+            across += width * faster / round;
+            moment += width * STATIONS[k] * diameter / 2 * pulling / round;
+        }
+        double scale = blades / 2.0 * density * speed;
+        return new Oblique(scale * across, scale * moment);
+    }
+
+    /** Force of one blade a metre of span over density, along the axis or against the turning, its own speed times a factor. */
+    private static double force(Element e, double factor, boolean along) {
+        double axial = e.air * Math.sin(e.flow);
+        double round = factor * e.air * Math.cos(e.flow);
+        double phi = Math.atan2(axial, round);
+        double alpha = e.alpha + e.flow - phi;
+        double lift = BladeSection.lift(alpha);
+        double drag = BladeSection.drag(alpha, e.reynolds);
+        double coefficient =
+                along ? lift * Math.cos(phi) - drag * Math.sin(phi) : lift * Math.sin(phi) + drag * Math.cos(phi);
+        return (axial * axial + round * round) / 2 * e.chord * coefficient;
+    }
+
+    /**
+     * Force and moment for each radian between axis and air.
+     *
+     * @param normal across the axis, N
+     * @param yawing to the left with the nose up and a propeller that turns to the right seen from behind, N m
+     */
+    public record Oblique(double normal, double yawing) {}
 
     /** Area of all blades seen from the side, averaged over a turn, m^2: what stands across the air like a fin. */
     public double sideArea() {

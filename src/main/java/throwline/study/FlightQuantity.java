@@ -145,6 +145,24 @@ public enum FlightQuantity {
             "throttleTrim",
             Presence.WHERE_IT_APPLIES,
             Screen.DATA),
+    /** Aileron that holds the wings level then against the propeller's torque, each half, to one side. */
+    THROTTLE_AILERON(
+            "aileronWithThrottle",
+            Dimension.ANGLE,
+            "goaround",
+            Part.POWER,
+            "turning",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
+    /** Rudder of a usual fin that holds the nose then, to the same side. */
+    THROTTLE_RUDDER(
+            "rudderWithThrottle",
+            Dimension.ANGLE,
+            "goaround",
+            Part.POWER,
+            "turning",
+            Presence.WHERE_IT_APPLIES,
+            Screen.DATA),
     /** Throttle of level flight at the approach speed. */
     LEVEL_THROTTLE(
             "levelThrottle",

@@ -91,7 +91,12 @@ final class PoweredAnswer {
             double cruise = flight.airframe().model().motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
             level(numbers, powered, pack, cruise, climb);
             slowest(numbers, powered, stall);
-            approach.steady().ifPresent(attitude -> goingAround(numbers, powered, attitude, climb));
+            approach.steady().ifPresent(attitude -> {
+                goingAround(numbers, powered, attitude, climb);
+                powered.steady(1, attitude.speed())
+                        .ifPresent(point ->
+                                numbers.putAll(new TurningAnswer(setUp, bands).numbers(flight, powered, point)));
+            });
         });
         return numbers;
     }
@@ -117,8 +122,7 @@ final class PoweredAnswer {
             return;
         }
         numbers.put(TAKE_OFF_RUN, positive(bands.around("takeOffRun", takeOff.run())));
-        double distance =
-                takeOff.distance(powered.airframe().model().field().obstacle());
+        double distance = takeOff.distance(powered.airframe().model().field().obstacle());
         if (Double.isFinite(distance)) {
             numbers.put(TAKE_OFF_DISTANCE, positive(bands.around("takeOffRun", distance)));
         }
@@ -146,9 +150,8 @@ final class PoweredAnswer {
             Stall stall,
             PoweredFlight powered,
             ClimbBands climb) {
-        OptionalDouble found = flight.noseDownSpeed(pack, stall)
-                .map(powered::straightUp)
-                .orElse(OptionalDouble.empty());
+        OptionalDouble found =
+                flight.noseDownSpeed(pack, stall).map(powered::straightUp).orElse(OptionalDouble.empty());
         boolean better = numbers.get(CLIMB_RATE) instanceof Headline.Known known && known.value() > found.orElse(0);
         if (found.isPresent() && !better) {
             double speed = found.getAsDouble();

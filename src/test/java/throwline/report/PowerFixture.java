@@ -35,6 +35,8 @@ final class PowerFixture {
         numbers.put(FlightQuantity.GO_AROUND, banded((16 - flap / 5) * DEG, 0.3));
         numbers.put(FlightQuantity.GO_AROUND_LOSS, banded(0.9 + flap / 30, 0.4));
         numbers.put(FlightQuantity.THROTTLE_TRIM, banded(2 * DEG, 0.6));
+        numbers.put(FlightQuantity.THROTTLE_AILERON, banded((2 + flap / 40) * DEG, 0.4));
+        numbers.put(FlightQuantity.THROTTLE_RUDDER, banded((3 + flap / 40) * DEG, 0.4));
         numbers.put(FlightQuantity.LEVEL_THROTTLE, banded(0.5 + flap / 200, 0.12));
         numbers.put(FlightQuantity.TOP_SPEED, banded(21 - flap / 8, 0.08));
         numbers.put(FlightQuantity.CRUISE_SPEED, banded(15 - flap / 15, 0.08));

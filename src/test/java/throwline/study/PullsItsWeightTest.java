@@ -41,7 +41,8 @@ class PullsItsWeightTest {
     @Test
     void hangsOnItsPropeller(@TempDir Path folder) throws IOException {
         Model model = withMotor(folder, "motor: {kv: 800}\nbench: {thrust: 4.5 kg}");
-        for (SetUpResult result : Examples.compare(model, new MeasuredSections()).packs().get(0).setUps()) {
+        for (SetUpResult result :
+                Examples.compare(model, new MeasuredSections()).packs().get(0).setUps()) {
             assertThat(result.isNoted("note.pulls-its-weight")).isTrue();
             Headline.Known around = (Headline.Known) result.number(FlightQuantity.GO_AROUND);
             assertThat(around.high()).isLessThanOrEqualTo(Math.PI / 2);

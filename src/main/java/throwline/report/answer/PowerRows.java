@@ -57,11 +57,7 @@ final class PowerRows {
             }
             case CLIMB_RATE -> {
                 below.add(likely);
-                below.add(line(
-                                all,
-                                Text.say("row.climb.angle"),
-                                FlightQuantity.CLIMB_ANGLE,
-                                PowerRows::path)
+                below.add(line(all, Text.say("row.climb.angle"), FlightQuantity.CLIMB_ANGLE, PowerRows::path)
                         .folded());
                 below.add(line(
                                 all,
@@ -77,11 +73,7 @@ final class PowerRows {
                         .folded());
             }
             default -> {
-                below.add(line(
-                                all,
-                                Text.say("row.goaround.at"),
-                                FlightQuantity.GO_AROUND,
-                                PowerRows::path)
+                below.add(line(all, Text.say("row.goaround.at"), FlightQuantity.GO_AROUND, PowerRows::path)
                         .folded());
                 below.add(likely);
                 below.add(line(
@@ -89,6 +81,7 @@ final class PowerRows {
                         Text.say("row.goaround.loses"),
                         FlightQuantity.GO_AROUND_LOSS,
                         known -> Value.of(known.value(), Value.Kind.HEIGHT)));
+                below.add(trim(all).folded());
             }
         }
         return below;
@@ -102,6 +95,19 @@ final class PowerRows {
     /** The angle of a path. */
     static Text path(Headline.Known climb) {
         return climb.value() > STRAIGHT_UP ? Text.say("row.straight-up") : Value.angle(climb.value());
+    }
+
+    /** How far the elevator goes with the throttle. */
+    private static Below trim(List<Flown> all) {
+        return Below.of(
+                Text.say("row.goaround.trim"),
+                Flown.each(
+                        all,
+                        (flown, r) -> Headlines.known(r.number(FlightQuantity.THROTTLE_TRIM))
+                                .map(known -> known.mayGoEitherWay()
+                                        ? Text.say("row.goaround.trim.little")
+                                        : flown.edge(known.value()))
+                                .orElse(Text.none())));
     }
 
     private static Below line(

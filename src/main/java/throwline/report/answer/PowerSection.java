@@ -1,11 +1,16 @@
 package throwline.report.answer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import throwline.flight.Flight;
 import throwline.model.Model;
 import throwline.model.Motor;
+import throwline.model.Surface;
+import throwline.report.EdgeThrow;
 import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
@@ -17,6 +22,7 @@ import throwline.study.FlyResult;
 import throwline.study.FlyResult.LevelPoint;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
+import throwline.units.Dimension;
 
 /** What one set-up does with the motor running; nothing where the model file says too little of it. */
 final class PowerSection {
@@ -25,12 +31,14 @@ final class PowerSection {
     private static final double PERCENT = 100;
 
     private final SetUpResult result;
+    private final Model model;
     private final double chord;
     private final double cruise;
     private final List<Paragraph> said = new ArrayList<>();
 
     private PowerSection(SetUpResult result, Model model) {
         this.result = result;
+        this.model = model;
         chord = model.tail().throwChord();
         cruise = model.motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
     }
@@ -43,6 +51,7 @@ final class PowerSection {
     static List<Block> blocks(FlyResult flown) {
         PowerSection section = new PowerSection(flown.glance(), flown.model());
         section.trim();
+        section.turns();
         section.level();
         section.slowest();
         List<Block> blocks = new ArrayList<>(section.said);
@@ -83,8 +92,38 @@ final class PowerSection {
                     change.mayGoEitherWay()
                             ? Paragraph.say("fly.power.trim.little")
                             : Paragraph.say("fly.power.trim", edge(change.value())));
-            said.add(Paragraph.say("fly.power.turns"));
         });
+    }
+
+    /** What the propeller's torque and swirl do. */
+    private void turns() {
+        Optional<Headline.Known> rudder = known(FlightQuantity.THROTTLE_RUDDER);
+        if (rudder.isEmpty()) {
+            return;
+        }
+        said.add(Paragraph.say("fly.power.turns"));
+        Optional<Surface> aileron = aileron();
+        known(FlightQuantity.THROTTLE_AILERON)
+                .filter(angle -> aileron.isPresent())
+                .ifPresent(angle -> said.add(Paragraph.say(
+                        "fly.power.turns.aileron",
+                        Value.angle(angle.value()),
+                        Value.measure(
+                                new EdgeThrow(model.throwChord(aileron.get().name())).distance(angle.value()),
+                                Dimension.LENGTH),
+                        new Value.Band(angle, Value.Kind.ANGLE))));
+        said.add(Paragraph.say(
+                "fly.power.turns.rudder",
+                Value.angle(rudder.get().value()),
+                new Value.Band(rudder.get(), Value.Kind.ANGLE)));
+    }
+
+    /** The outermost surface that a stick rolls with. */
+    private Optional<Surface> aileron() {
+        Set<String> rolling = Flight.ailerons(model);
+        return model.wing().surfaces().stream()
+                .filter(surface -> rolling.contains(surface.name()))
+                .max(Comparator.comparingDouble(Surface::to));
     }
 
     private void level() {
