@@ -68,6 +68,8 @@ final class TurningAnswer {
     /** Half of torque and swirl is taken out by wing and body, 0.3 to 1.0 of them left. */
     private Headline.Known shared(double value) {
         Headline.Known plain = bands.around("turning", value);
-        return new Headline.Known(value, LEAST * value, MOST * value, plain.basis(), plain.shared());
+        double low = Math.min(LEAST * value, MOST * value);
+        double high = Math.max(LEAST * value, MOST * value);
+        return new Headline.Known(value, low, high, plain.basis(), plain.shared());
     }
 }
