@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CommandFuzz {
 
     /** So many take two idle cores one to two minutes. */
-    private static final int MODELS = Integer.getInteger("throwline.models", 250);
+    private static final int MODELS = Integer.getInteger("throwline.models", 300);
 
     private static final long SEED = 20_261_127;
 
@@ -105,6 +105,7 @@ class CommandFuzz {
             String throwsFile = Files.readString(out.resolve("throws.csv"), StandardCharsets.UTF_8);
             String card = Files.readString(out.resolve("field-card.html"), StandardCharsets.UTF_8);
             ProgramRun files = new ProgramRun(run.exitCode(), throwsFile + card, run.err());
+            new CardDangers(card).broken().forEach(fault -> broken.add("field card: " + fault));
             check(broken, "sheet", EnumSet.complementOf(EnumSet.of(AnswerRule.SETTLED)), files);
             assertThat(run.exitCode()).isEqualTo(compared.isIncomplete() ? 3 : 0);
             assertThat(out.resolve("bench.pdf")).isNotEmptyFile();
