@@ -20,9 +20,9 @@ public final class LandingSimulator {
     private static final double TOUCHDOWN = 1.08;
 
     /** The floatiness is told over these heights, m (PRACTICE, methods manual 10.3). */
-    private static final double GLIDE_FROM = 1.5;
+    public static final double GLIDE_FROM = 1.5;
 
-    private static final double GLIDE_TO = 0.1;
+    public static final double GLIDE_TO = 0.1;
     private static final int GLIDE_STEPS = 14;
 
     private final Model model;

@@ -45,14 +45,16 @@ final class ModelBuilder {
 
     private final Branch root;
     private final Movables movables;
+    private final String text;
     private final Display display;
     private final Assumed assumed;
     private final List<String> order;
 
-    ModelBuilder(Branch root, Movables movables, KeyCheck keys, List<Unit> shown) {
+    ModelBuilder(Branch root, Movables movables, KeyCheck keys, List<Unit> shown, String text) {
         this.root = root;
         this.movables = movables;
-        this.display = display(root, shown);
+        this.text = text;
+        this.display = display(root, shown, text);
         this.assumed = new Assumed(
                 keys.assumed().stream()
                         .filter(a -> !a.path().startsWith(KeyTable.FLIGHTS_KEY))
@@ -61,7 +63,7 @@ final class ModelBuilder {
         this.order = keys.order();
     }
 
-    ReadModel.Project build(String text) {
+    ReadModel.Project build() {
         DriveBuilder drive = new DriveBuilder(root, assumed);
         List<Pack> packs = new ArrayList<>();
         for (Branch pack : root.child("packs").children()) {
@@ -246,8 +248,10 @@ final class ModelBuilder {
         return throwsBySurface;
     }
 
-    private static Display display(Branch root, List<Unit> shown) {
+    /** Torque is shown as the file gives it; what is asked for comes after, and counts. */
+    private static Display display(Branch root, List<Unit> shown, String text) {
         List<Unit> units = new ArrayList<>();
+        TorqueUnit.of(root, text).ifPresent(units::add);
         for (Branch choice : root.child("show").children()) {
             Dimension dimension =
                     switch (NearestName.key(choice.name())) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import throwline.flight.FlareElevator;
 import throwline.flight.GustMargin;
+import throwline.flight.LandingSimulator;
 import throwline.units.Dimension;
 import throwline.units.Key;
 import throwline.units.Measure;
@@ -22,6 +23,11 @@ public record FieldAnswer(
         Optional<Legs> inWind,
         Optional<FlareElevator.Demand> elevator,
         Optional<Margins> margins) {
+
+    /** The low glide is told from here to there, m. */
+    public static final double GLIDE_FROM = LandingSimulator.GLIDE_FROM;
+
+    public static final double GLIDE_TO = LandingSimulator.GLIDE_TO;
 
     /** No answer to any of it. */
     public static FieldAnswer none() {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import throwline.model.Assumption;
 import throwline.model.Model;
 import throwline.model.Servo;
+import throwline.units.Unit;
 
 /** How far servos yield, and where a tail that moves as a whole pivots: read, or assumed where it counts. */
 class YieldingKeysTest {
@@ -50,6 +51,24 @@ class YieldingKeysTest {
         assertThat(servo.give()).isCloseTo(2.5 * DEG, within(1e-12));
         assertThat(servo.play()).isCloseTo(0.02 * 0.0254, within(1e-12));
         assertThat(assumed(project, "servos.flaps")).containsExactly("servos.flaps.lean", "servos.flaps.offset");
+    }
+
+    /** Torque is shown as the servo's box and the file give it, unless another unit is asked for. */
+    @Test
+    void torqueInTheUnitOfTheFile() throws IOException {
+        String box = "servos: {flaps: {torque: 6 kg cm}}\n";
+        assertThat(servo("torque: 6 kg cm").display().torque()).isEqualTo(Unit.KILOGRAM_CENTIMETRE);
+        assertThat(servo("torque: \"60 oz in\"").display().torque()).isEqualTo(Unit.OUNCE_INCH);
+        assertThat(servo("torque: 0.6 N m").display().torque()).isEqualTo(Unit.NEWTON_METRE);
+        assertThat(servo("swing: 45 deg").display().torque()).isEqualTo(Unit.NEWTON_METRE);
+        assertThat(read("set-ups:", box + "show: {length: in}\nset-ups:")
+                        .display()
+                        .torque())
+                .isEqualTo(Unit.KILOGRAM_CENTIMETRE);
+        assertThat(read("set-ups:", box + "show: {torque: N m}\nset-ups:")
+                        .display()
+                        .torque())
+                .isEqualTo(Unit.NEWTON_METRE);
     }
 
     /** Common practice, no source: 4 degrees, and less than a millimetre (methods manual 14.4). */

@@ -26,7 +26,7 @@ final class ComparisonRows {
     /** Seconds are given over this distance, m, and the distance flown is given for this loss of height, m. */
     private static final double RUN = 50;
 
-    private static final double LOSS = 10;
+    private static final double LOSS = 1;
 
     private final List<Flown> all;
     private final NumberFacts facts = new NumberFacts();
@@ -84,9 +84,17 @@ final class ComparisonRows {
                 List.of(
                         beside(row).folded(),
                         likely(row).folded(),
-                        below("row.comein.run", row, (flown, known) -> Value.time(RUN / known.value())));
+                        below(
+                                Text.say("row.comein.run", Value.distance(RUN)),
+                                row,
+                                (flown, known) -> Value.time(RUN / known.value())));
             case DESCENT_ANGLE ->
-                List.of(likely(row), below("row.descent.distance", row, (flown, known) -> distance(known)));
+                List.of(
+                        likely(row),
+                        below(
+                                Text.say("row.descent.distance", Value.of(LOSS, Value.Kind.GLIDE)),
+                                row,
+                                (flown, known) -> distance(known)));
             case ELEVATOR ->
                 List.of(
                         below("row.or", row, (flown, known) -> Value.deflection(known.value())),
@@ -136,7 +144,7 @@ final class ComparisonRows {
     }
 
     private static Text distance(Headline.Known angle) {
-        return angle.value() > 0 ? Value.distance(LOSS / Math.tan(angle.value())) : Text.none();
+        return angle.value() > 0 ? Value.of(LOSS / Math.tan(angle.value()), Value.Kind.GLIDE) : Text.none();
     }
 
     private static Text fitFor(SetUpResult result) {
@@ -191,14 +199,22 @@ final class ComparisonRows {
     }
 
     private Below below(String key, NumberRow row, BiFunction<Flown, Headline.Known, Text> text) {
+        return below(key.isEmpty() ? Text.none() : Text.say(key), row, text);
+    }
+
+    private Below below(Text label, NumberRow row, BiFunction<Flown, Headline.Known, Text> text) {
         return texts(
-                key,
+                label,
                 (flown, r) -> row.known(flown, r)
                         .map(known -> text.apply(flown, known))
                         .orElse(Text.none()));
     }
 
     private Below texts(String key, BiFunction<Flown, SetUpResult, Text> text) {
-        return Below.of(key.isEmpty() ? Text.none() : Text.say(key), Flown.each(all, text));
+        return texts(key.isEmpty() ? Text.none() : Text.say(key), text);
+    }
+
+    private Below texts(Text label, BiFunction<Flown, SetUpResult, Text> text) {
+        return Below.of(label, Flown.each(all, text));
     }
 }

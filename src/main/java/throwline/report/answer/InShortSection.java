@@ -23,7 +23,7 @@ import throwline.study.SetUpResult;
 final class InShortSection {
 
     /** The distance flown is given for this loss of height, m. */
-    private static final double LOSS = 10;
+    private static final double LOSS = 1;
 
     private static final int MOST = 8;
 
@@ -89,7 +89,7 @@ final class InShortSection {
         // Where a danger holds for the landing, the speed is told and not recommended.
         boolean warned = Danger.of(only, model.field()).stream().anyMatch(danger -> danger.rulesOut(Use.LANDING));
         String key = warned ? "page.verdict.alone.warned" : "page.verdict.alone";
-        Text said = Text.say(key, Value.speed(speed), ahead(angle));
+        Text said = Text.say(key, Value.speed(speed), ahead(angle), step());
         return List.of(Paragraph.of(withRoundOut(new Text.Capital(said), only)));
     }
 
@@ -135,8 +135,8 @@ final class InShortSection {
         Optional<String> slower = inShort.slowest()
                 .map(s -> s.setUps().get(0))
                 .filter(name -> !inShort.slowest().orElseThrow().setUps().contains(steep.setUp()));
-        Text said = slower.map(name -> Text.say("page.verdict.steep.not-slower", name, every, instead))
-                .orElseGet(() -> Text.say("page.verdict.steep", every, instead));
+        Text said = slower.map(name -> Text.say("page.verdict.steep.not-slower", name, every, instead, step()))
+                .orElseGet(() -> Text.say("page.verdict.steep", every, instead, step()));
         SetUpResult result = setUps.stream()
                 .filter(s -> s.setUp().name().equals(steep.setUp()))
                 .findFirst()
@@ -152,8 +152,12 @@ final class InShortSection {
                 .orElse(said);
     }
 
+    private static Text step() {
+        return Value.of(LOSS, Value.Kind.GLIDE);
+    }
+
     private static Text ahead(double angle) {
-        return Value.distance(LOSS / Math.tan(angle));
+        return Value.of(LOSS / Math.tan(angle), Value.Kind.GLIDE);
     }
 
     /** The elevator to program; where all may go either way, that. */

@@ -111,9 +111,11 @@ final class LandingSection {
                     "fly.landing.ground",
                     Value.distance(legs.glideLow()),
                     Value.distance(legs.glideWithoutGround()),
-                    Value.distance(legs.floatedWithoutGround())));
+                    Value.distance(legs.floatedWithoutGround()),
+                    Value.of(FieldAnswer.GLIDE_FROM, Value.Kind.HEIGHT),
+                    Value.of(FieldAnswer.GLIDE_TO, Value.Kind.HEIGHT)));
             if (legs.sink() > 0) {
-                said.add(Paragraph.say("fly.landing.sink", Value.speed(legs.sink())));
+                said.add(Paragraph.say("fly.landing.sink", Value.of(legs.sink(), Value.Kind.VERTICAL_SPEED)));
             }
         });
         answer.inWind()
@@ -158,10 +160,10 @@ final class LandingSection {
             said.add(Paragraph.say("fly.bumps.left", Value.speed(margins.speed()), Value.angle(margins.angle())));
             said.add(Paragraph.say(
                     gust.value() - margins.firstGust() < ALIKE ? "fly.bumps.gust.at-once" : "fly.bumps.gust",
-                    Value.speed(gust.value()),
-                    Value.speed(margins.firstGust()),
+                    Value.of(gust.value(), Value.Kind.VERTICAL_SPEED),
+                    Value.of(margins.firstGust(), Value.Kind.VERTICAL_SPEED),
                     Value.of(margins.usualLoad(), Value.Kind.LOAD),
-                    Value.speed(FieldAnswer.USUAL_GUST)));
+                    Value.of(FieldAnswer.USUAL_GUST, Value.Kind.VERTICAL_SPEED)));
             said.add(Paragraph.say("fly.bumps.headwind", Value.speed(margins.headwindLimit())));
         }
         return said;

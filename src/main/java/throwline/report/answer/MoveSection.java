@@ -24,6 +24,9 @@ import throwline.study.Handling.Suggested;
 /** Surfaces on the move: to the set-up with nobody at the stick, and back with the pilot answering. */
 final class MoveSection {
 
+    /** By habit, first tries above this, m (the same). */
+    private static final double HIGH = 30;
+
     /** By habit, no slower than this over the reference's stall speed near the ground (PRACTICE, methods manual 17.7). */
     private static final double NEAR_GROUND = 1.2;
 
@@ -207,7 +210,8 @@ final class MoveSection {
         if (!notYet.isEmpty()) {
             said.add(Paragraph.say("fly.move.away", with(notYet)));
         }
-        said.add(Paragraph.say("fly.move.habit", Value.speed(NEAR_GROUND * moves.referenceStall()), reference));
+        said.add(Paragraph.say(
+                "fly.move.habit", Value.speed(NEAR_GROUND * moves.referenceStall()), reference, Value.distance(HIGH)));
         return said;
     }
 }

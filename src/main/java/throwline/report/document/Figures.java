@@ -15,6 +15,11 @@ import throwline.words.Words;
  */
 public final class Figures {
 
+    /** Height that a glide is told for, in either unit. */
+    private static final double DROP_METRES = 10;
+
+    private static final double DROP_FEET = 30;
+
     private static final double TEN = 10;
 
     private static final char UNBROKEN = '\u00a0';
@@ -123,9 +128,11 @@ public final class Figures {
             case DEFLECTION_TENTHS -> moved(value, decimals(Math.abs(Math.toDegrees(value)), 1), page.degreeSign());
             case RATE -> degrees(value, 0) + "/s";
             case RATE_STEP -> degrees(value, 1) + "/s";
-            case DISTANCE -> decimals(value, 0) + " m";
-            case RADIUS -> decimals(value, 1) + " m";
-            case HEIGHT -> digits(value) + " m";
+            case DISTANCE -> decimals(far(value), 0) + far();
+            case RADIUS -> decimals(far(value), isInFeet() ? 0 : 1) + far();
+            case GLIDE -> decimals((isInFeet() ? DROP_FEET : DROP_METRES) * value, 0) + far();
+            case VERTICAL_SPEED -> decimals(far(value), 1) + far() + "/s";
+            case HEIGHT -> digits(far(value)) + far();
             case PLACE -> place(value);
             case LOAD -> decimals(value, 1) + " g";
             case TIME -> digits(value) + " s";
@@ -146,9 +153,11 @@ public final class Figures {
             case SPEED -> band(number, speed.fromSi(1), speed.decimals());
             case ANGLE, ANGLE_TENTHS -> band(number, degrees, degrees * number.value() < TEN ? 1 : 0);
             case RATE -> band(number, degrees, 0);
-            case HEIGHT -> band(number, 1, number.value() < TEN ? 1 : 0);
-            case DISTANCE -> band(number, 1, 0);
-            case RADIUS, RATIO -> band(number, 1, 1);
+            case HEIGHT -> band(number, far(1), far(number.value()) < TEN ? 1 : 0);
+            case DISTANCE -> band(number, far(1), 0);
+            case RADIUS -> band(number, far(1), isInFeet() ? 0 : 1);
+            case VERTICAL_SPEED -> band(number, far(1), 1);
+            case RATIO -> band(number, 1, 1);
             default -> throw new IllegalArgumentException("no band of " + kind);
         };
     }
@@ -160,8 +169,9 @@ public final class Figures {
             case SPEED -> signed(speed.fromSi(value), speed.decimals());
             case ANGLE -> signed(Math.toDegrees(value), 1);
             case RATE -> signed(Math.toDegrees(value), 0);
-            case HEIGHT, RATIO -> signed(value, 1);
-            case DISTANCE -> signed(value, 0);
+            case HEIGHT, VERTICAL_SPEED -> signed(far(value), 1);
+            case RATIO -> signed(value, 1);
+            case DISTANCE -> signed(far(value), 0);
             default -> throw new IllegalArgumentException("no difference of " + kind);
         };
     }
@@ -211,9 +221,22 @@ public final class Figures {
 
     /** In whole 5 mm or fifths of an inch. */
     private String place(double length) {
-        boolean inches = page.units().length() == Unit.INCH || page.units().length() == Unit.FOOT;
+        boolean inches = isInFeet();
         double step = inches ? Unit.INCH.toSi(0.2) : Unit.MILLIMETRE.toSi(5);
         return QuantityPrinter.print(step * Math.rint(length / step), inches ? Unit.INCH : Unit.MILLIMETRE);
+    }
+
+    private boolean isInFeet() {
+        return page.units().length() == Unit.INCH || page.units().length() == Unit.FOOT;
+    }
+
+    /** A distance of the field: in feet where lengths of the model are in inches or feet. */
+    private double far(double metres) {
+        return isInFeet() ? Unit.FOOT.fromSi(metres) : metres;
+    }
+
+    private String far() {
+        return isInFeet() ? " ft" : " m";
     }
 
     private double length(double metres) {

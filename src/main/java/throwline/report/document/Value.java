@@ -34,6 +34,10 @@ public sealed interface Value extends Text {
         DISTANCE,
         /** A radius that is compared with another, m. */
         RADIUS,
+        /** A way forward for each height, 1 for the height itself: for 10 m, or 30 ft. */
+        GLIDE,
+        /** A speed up or down, m/s, whatever unit airspeeds are shown in. */
+        VERTICAL_SPEED,
         /** A height near the ground, m. */
         HEIGHT,
         /** A place on the chord that is known to some 5 mm, m. */
@@ -58,7 +62,11 @@ public sealed interface Value extends Text {
         /** Of a headline number. */
         public static Kind of(FlightQuantity quantity) {
             return switch (quantity.dimension()) {
-                case SPEED -> SPEED;
+                case SPEED ->
+                    switch (quantity) {
+                        case SINK_RATE, GUST_LIMIT, CLIMB_RATE -> VERTICAL_SPEED;
+                        default -> SPEED;
+                    };
                 case ANGLE -> ANGLE;
                 case ANGULAR_RATE -> RATE;
                 case LENGTH -> quantity == FlightQuantity.FLARE_HEIGHT ? HEIGHT : DISTANCE;
