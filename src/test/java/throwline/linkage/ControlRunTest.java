@@ -74,6 +74,17 @@ class ControlRunTest {
         assertThat(run(bar, 45, 0).servoTorque(Math.toRadians(50), 1)).isEmpty();
     }
 
+    /** Near its dead centre a linkage hardly moves the surface (common practice, no source); before it does, past it locks. */
+    @Test
+    void slackensBeforeItLocks() {
+        ControlRun run = run(new FourBar(0.012, 0.018, 0.090, 0), 90, 0);
+        double end = run.linkage().surface().high();
+        assertThat(run.reach(Math.toRadians(25))).isEqualTo(Reach.FREE);
+        assertThat(run.reach(end - 1e-6)).isEqualTo(Reach.SLACKENING);
+        assertThat(run.reach(end + 1e-3)).isEqualTo(Reach.LOCKED);
+        assertThat(run(run.linkage(), 30, 0).reach(end - 1e-6)).isEqualTo(Reach.BEYOND_SWING);
+    }
+
     /** A servo that stands 30 degrees back at neutral has 75 degrees of its 45 + 45 left for going down. */
     @Test
     void offset() {

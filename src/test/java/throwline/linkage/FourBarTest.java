@@ -71,6 +71,7 @@ class FourBarTest {
     void byRod() {
         FourBar byDistance = bar(16, 12, 60, 45);
         FourBar byRod = FourBar.ofRod(16 * MM, 12 * MM, byDistance.rod(), Math.toRadians(45));
+        assertThat(byRod.distance()).isCloseTo(60 * MM, within(1e-15));
         double servo = Math.toRadians(37);
         assertThat(byRod.surfaceAt(servo).orElseThrow())
                 .isCloseTo(byDistance.surfaceAt(servo).orElseThrow(), within(1e-12));
