@@ -7,6 +7,8 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import throwline.report.NoFontException;
@@ -72,12 +74,12 @@ final class Faults {
     /** The command line cannot be read. */
     int wrongCommandLine(ParameterException fault, String[] arguments) {
         String command = fault.getCommandLine().getCommandSpec().qualifiedName();
-        terminal.message(sentence(fault));
+        terminal.message(sentence(fault, List.of(arguments)));
         terminal.message(words.say("cli.fault.try", command));
         return ExitCode.WRONG_INPUT.number();
     }
 
-    private String sentence(ParameterException fault) {
+    private String sentence(ParameterException fault, List<String> arguments) {
         if (fault.getCause() instanceof WrongInput wrong) {
             return String.valueOf(wrong.getMessage());
         }
@@ -90,15 +92,22 @@ final class Faults {
             return words.say(what.startsWith("-") ? "cli.fault.unknown.option" : "cli.fault.unknown.word", what);
         }
         if (fault instanceof MissingParameterException missing) {
-            return words.say(
-                    "cli.fault.missing",
-                    missing.getMissing().stream()
-                            .map(spec -> spec.isOption()
-                                    ? ((picocli.CommandLine.Model.OptionSpec) spec).longestName()
-                                    : spec.paramLabel())
-                            .collect(Collectors.joining(", ")));
+            return lacking(missing.getMissing(), arguments);
         }
         return String.valueOf(fault.getMessage());
+    }
+
+    private String lacking(List<ArgSpec> missing, List<String> arguments) {
+        for (ArgSpec spec : missing) {
+            if (arguments.contains(name(spec))) {
+                return words.say("cli.fault.missing.value", name(spec), spec.paramLabel());
+            }
+        }
+        return words.say("cli.fault.missing", missing.stream().map(Faults::name).collect(Collectors.joining(", ")));
+    }
+
+    private static String name(ArgSpec spec) {
+        return spec instanceof OptionSpec option ? option.longestName() : spec.paramLabel();
     }
 
     private static String describe(Throwable fault) {

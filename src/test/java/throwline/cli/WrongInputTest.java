@@ -43,6 +43,7 @@ class WrongInputTest {
                     "0.1",
                     "--roll-rate",
                     "60deg/s"),
+            List.of("find", MODEL, "--no-trim-change"),
             List.of("section"),
             List.of("section", "clark-y"),
             List.of("section", "clark-y", "--re", "many"),
