@@ -114,10 +114,15 @@ class StationEditsTest {
     /** Lists in brackets, and entries over several lines, with comments. */
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "  sections: [{at: 0 mm, chord: 300 mm, airfoil: clark-y-b}, {at: 920 mm, chord: 235 mm}]\n",
-                "  sections:\n    # root\n    - at: 0 mm\n      chord: 300 mm   # measured\n      airfoil: clark-y-b\n"
-                        + "    - at: 920 mm   # tip\n      chord: 235 mm\n"
+            strings = {"  sections: [{at: 0 mm, chord: 300 mm, airfoil: clark-y-b}, {at: 920 mm, chord: 235 mm}]\n", """
+                  sections:
+                    # root
+                    - at: 0 mm
+                      chord: 300 mm   # measured
+                      airfoil: clark-y-b
+                    - at: 920 mm   # tip
+                      chord: 235 mm
+                """
             })
     void every_layout_of_a_list_is_kept(String sections) {
         String orchard = example("orchard");
