@@ -1,20 +1,15 @@
 package throwline.window;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
 import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
-import throwline.input.NamedAirfoils;
-import throwline.input.PackedAirfoils;
 import throwline.input.Problem;
-import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.window.session.Disk;
 import throwline.window.session.HandComputer;
@@ -29,14 +24,15 @@ import throwline.window.session.Unsaved;
 /** The running program: which model is open, what is worked out for it, and what happens when it ends. */
 final class Program {
 
-    private static final String EXAMPLE = "orchard";
-
     private final Desk desk;
     private final Disk disk;
+    private final ModelSource source;
     private final Journal journal;
     private final KeptAnswers keptAnswers;
     private final Flights flights;
     private final Runnable ended;
+    private final FutureTask<Opening.Outcome> first;
+    private final boolean asked;
     private final MainWindow window;
     private final HandComputer<HandView> computer;
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
@@ -49,31 +45,77 @@ final class Program {
     private volatile throwline.units.Display display = throwline.units.Display.metric();
     private long questions;
 
-    Program(Desk desk, Disk disk, Path folder, Runnable ended) {
+    /**
+     * @param desk words, settings and look
+     * @param disk where files are
+     * @param folder for what is kept from one time to the next
+     * @param model that is asked for; empty for the one that was open last, or an example
+     * @param ended is told when all is put away
+     */
+    Program(Desk desk, Disk disk, Path folder, Optional<Path> model, Runnable ended) {
         this.desk = desk;
         this.disk = disk;
         this.ended = ended;
+        source = new ModelSource(disk);
         journal = new Journal(folder.resolve("unsaved"), ProcessHandle.current().pid(), disk);
         keptAnswers = new KeptAnswers(folder, disk);
-        desk.look().putOn();
         flights = new Flights(desk, disk, this::flown);
         HandViewMaker maker = new HandViewMaker(desk.words(), () -> display, () -> ink, flights::of);
-        window = new MainWindow(desk, this);
         computer = new HandComputer<>(
-                new MeasuredSections(), maker::make, window::show, window::failed, SwingUtilities::invokeLater);
+                new MeasuredSections(), maker::make, this::show, this::failed, SwingUtilities::invokeLater);
+        asked = model.isPresent();
+        first = new FutureTask<>(() -> first(model));
+        Thread reading = new Thread(first, "first model");
+        reading.setDaemon(true);
+        reading.start();
+        desk.look().putOn();
+        window = new MainWindow(desk, this);
     }
 
-    /** Opens a model, or the one that was open last, or an example that flies already. */
-    void start(Optional<Path> model) {
-        Optional<Path> last = model.or(() -> Optional.of(desk.settings().get("model"))
+    /** The model of the start, read and flown while the window is made: the window then asks for what is known. */
+    private Opening.Outcome first(Optional<Path> model) {
+        Optional<Path> file = model.or(() -> Optional.of(desk.settings().get("model"))
                 .filter(s -> !s.isEmpty())
                 .map(Path::of));
-        boolean opened = last.isPresent() && open(last.get(), model.isPresent());
+        Opening.Outcome outcome = file.map(source::file).orElseGet(this::example);
+        if (outcome instanceof Opening.Done done) {
+            display = done.document().good().display();
+            computer.ask(HandQuestion.of(0, session(done.document())));
+        }
+        return outcome;
+    }
+
+    private Opening.Outcome example() {
+        return source.example(desk.say("window.example"));
+    }
+
+    /** Opens the model that is asked for, or the one that was open last, or an example that flies already. */
+    void start() {
+        boolean opened;
+        try {
+            opened = opened(first.get(), asked);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return;
+        }
         if (!opened) {
             openExample();
         }
         window.appear();
         offerLost();
+    }
+
+    private void show(HandView view) {
+        // Numbers of the first model come before the window has it.
+        if (session.isPresent()) {
+            window.show(view);
+        }
+    }
+
+    private void failed(Throwable fault) {
+        window.failed(fault);
     }
 
     private void offerLost() {
@@ -98,7 +140,7 @@ final class Program {
         boolean known = lost.place().map(place -> open(place, false)).orElse(false);
         if (!known) {
             String title = lost.place().map(Path::toString).orElse(desk.say("window.lost.new"));
-            if (!opened(opening().text(title, lost.text(), airfoils(Path.of(""))))) {
+            if (!opened(source.text(title, lost.text()))) {
                 return false;
             }
         }
@@ -108,33 +150,13 @@ final class Program {
         return true;
     }
 
-    private Opening opening() {
-        return new Opening(disk);
-    }
-
-    /** Airfoils of the library, and by files meant from a folder. */
-    private static NamedAirfoils airfoils(Path folder) {
-        return new NamedAirfoils(new PackedAirfoils(), folder);
-    }
-
     /**
      * Opens a file.
      *
      * @param loudly true to say what is wrong with it
      */
     boolean open(Path file, boolean loudly) {
-        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of(""));
-        AirfoilLibrary airfoils = airfoils(folder);
-        Opening.Outcome outcome = opening().file(file.toAbsolutePath().normalize(), airfoils);
-        if (outcome instanceof Opening.Unread unread) {
-            if (loudly) {
-                desk.tell(
-                        window.frame(),
-                        desk.say(unread.why().code(), unread.why().arguments().toArray()));
-            }
-            return false;
-        }
-        return opened(outcome, loudly);
+        return opened(source.file(file), loudly);
     }
 
     private boolean opened(Opening.Outcome outcome) {
@@ -149,6 +171,11 @@ final class Program {
         if (loudly && outcome instanceof Opening.Faulty faulty) {
             desk.tell(window.frame(), sentences(faulty.problems()));
         }
+        if (loudly && outcome instanceof Opening.Unread unread) {
+            desk.tell(
+                    window.frame(),
+                    desk.say(unread.why().code(), unread.why().arguments().toArray()));
+        }
         return false;
     }
 
@@ -158,27 +185,20 @@ final class Program {
 
     /** Opens an invented example, which has no file until it is saved. */
     void openExample() {
-        opened(opening().text(desk.say("window.example"), example(EXAMPLE), new PackedAirfoils()));
+        opened(example());
     }
 
     /** Opens a text that has no file yet. */
     boolean openNew(String title, String text) {
-        return opened(opening().text(title, text, airfoils(Path.of(""))));
+        return opened(source.text(title, text));
     }
 
-    private static String example(String name) {
-        try (InputStream in = Program.class.getResourceAsStream("/throwline/examples/" + name + ".yaml")) {
-            if (in == null) {
-                throw new IllegalStateException("the examples are missing from the jar");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private Session session(ModelDocument document) {
+        return new Session(desk.words(), document, disk, new Unsaved(journal, background));
     }
 
     private void use(ModelDocument document) {
-        Session opened = new Session(desk.words(), document, disk, new Unsaved(journal, background));
+        Session opened = session(document);
         session = Optional.of(opened);
         display = document.good().display();
         // Asked first: the numbers are on their way while the pages are made, and pages see the state of the flights.

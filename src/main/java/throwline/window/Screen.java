@@ -36,7 +36,7 @@ public final class Screen {
         Disk disk = new Disk();
         Path folder = StateFolder.ofProcess();
         Desk desk = desk(folder, disk);
-        SwingUtilities.invokeLater(() -> new Program(desk, disk, folder, closed::countDown).start(model));
+        SwingUtilities.invokeLater(() -> new Program(desk, disk, folder, model, closed::countDown).start());
         try {
             closed.await();
         } catch (InterruptedException e) {

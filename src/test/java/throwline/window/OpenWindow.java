@@ -53,10 +53,10 @@ final class OpenWindow {
     OpenWindow(Path folder, Optional<Path> model) {
         Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> faults.add(fault));
         Disk disk = new Disk();
-        program = on(() -> new Program(Screen.desk(folder, disk), disk, folder, closed::countDown));
+        program = on(() -> new Program(Screen.desk(folder, disk), disk, folder, model, closed::countDown));
         on(() -> {
             program.window().onShown(shown::add);
-            program.start(model);
+            program.start();
             return true;
         });
         try {
