@@ -56,7 +56,9 @@ final class ModelPage implements Page {
         table.getSelectionModel().addListSelectionListener(e -> tell());
         table.setName("keys");
         table.getAccessibleContext().setAccessibleName(desk.say("window.model.table"));
-        int[] widths = {200, 220, 420};
+        // Keys are told apart by their ends, so that the meaning, which stands below too, gives way.
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
+        int[] widths = {240, 190, 420};
         for (int i = 0; i < widths.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(UIScale.scale(widths[i]));
         }

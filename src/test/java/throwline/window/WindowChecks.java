@@ -2,11 +2,19 @@ package throwline.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -112,6 +120,67 @@ class WindowChecks {
         assertThat(nameless).isEmpty();
         window.close();
         assertThat(window.faults).isEmpty();
+    }
+
+    /** Whatever a page has to work with gets the focus by the tab key alone, in the order in which it is read. */
+    @Test
+    void the_tab_key_reaches_whatever_a_page_has() throws IOException {
+        OpenWindow window = new OpenWindow(folder.resolve("state"), model());
+        List<String> missed = new ArrayList<>();
+        for (int page = 1; page <= 8; page++) {
+            window.key(KeyEvent.VK_0 + page, KeyEvent.VK_CONTROL);
+            window.robot().delay(300);
+            Set<Component> wanted = OpenWindow.on(() -> worked(window));
+            Set<Component> reached = new HashSet<>();
+            for (int i = 0; i < 60 && !reached.containsAll(wanted); i++) {
+                OpenWindow.on(() -> Optional.ofNullable(
+                                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()))
+                        .ifPresent(reached::add);
+                if (OpenWindow.on(WindowChecks::isInTable)) {
+                    window.key(KeyEvent.VK_TAB, KeyEvent.VK_CONTROL);
+                } else {
+                    window.key(KeyEvent.VK_TAB);
+                }
+            }
+            wanted.removeAll(reached);
+            missed.addAll(wanted.stream().map(Component::getName).toList());
+        }
+        window.close();
+        assertThat(missed).isEmpty();
+        assertThat(window.faults).isEmpty();
+    }
+
+    /** In a table the tab key goes to the next cell; with Control it leaves. */
+    private static boolean isInTable() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() instanceof JTable;
+    }
+
+    private static Set<Component> worked(OpenWindow window) {
+        return OpenWindow.all(window.program().window().frame().getContentPane()).stream()
+                .filter(each -> each.isShowing() && each.isEnabled() && isWorked(each))
+                .filter(each -> !(each instanceof JTextComponent text) || text.isEditable())
+                .filter(each -> !(each instanceof AbstractButton) || each.isRequestFocusEnabled())
+                .collect(Collectors.toCollection(HashSet::new));
+    }
+
+    /** Size, page and file of the last time. */
+    @Test
+    void the_window_comes_back_as_it_was() throws IOException {
+        OpenWindow window = new OpenWindow(folder.resolve("state"), model());
+        OpenWindow.on(() -> {
+            window.program().window().frame().setSize(1100, 700);
+            return true;
+        });
+        window.robot().waitForIdle();
+        window.key(KeyEvent.VK_4, KeyEvent.VK_CONTROL);
+        Dimension size = OpenWindow.on(() -> window.program().window().frame().getSize());
+        window.close();
+        OpenWindow again = new OpenWindow(folder.resolve("state"), Optional.empty());
+        again.robot().waitForIdle();
+        assertThat(OpenWindow.on(() -> again.program().window().frame().getSize())).isEqualTo(size);
+        assertThat(again.find("sticks").isShowing()).isTrue();
+        assertThat(OpenWindow.on(() -> again.session().document().place())).hasValue(model());
+        again.close();
     }
 
     /** True for what a person works with and we made; arrows of boxes and bars are the look's own. */

@@ -4,8 +4,12 @@ import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JSlider;
 import javax.swing.JTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,25 +34,44 @@ class WindowPictures {
 
     @Test
     void every_page_is_painted() throws IOException {
-        for (String name : List.of("orchard.yaml", "orchard-flights.yaml")) {
-            Files.copy(Path.of("examples", "season", name), folder.resolve(name));
+        try (Stream<Path> season = Files.list(Path.of("examples", "season"))) {
+            for (Path each : season.toList()) {
+                Files.copy(each, folder.resolve(each.getFileName()));
+            }
         }
+        // The same model with its motor, which has a throttle.
+        Path model = folder.resolve("orchard.yaml");
+        Files.copy(Path.of("examples", "orchard.yaml"), model, StandardCopyOption.REPLACE_EXISTING);
         Settings settings = new Settings(folder.resolve("state"), new Disk());
         settings.put("look", look);
         settings.put("size", size);
         settings.put("width", "9999");
         settings.put("height", "9999");
         settings.save();
-        OpenWindow window = new OpenWindow(folder.resolve("state"), folder.resolve("orchard.yaml"));
+        OpenWindow window = new OpenWindow(folder.resolve("state"), model);
         OpenWindow.on(() -> {
             window.session().take("landing flap");
             return true;
         });
-        OpenWindow.until(() -> window.shown.get(window.shown.size() - 1).finished());
+        OpenWindow.until(() -> window.shown.stream()
+                .anyMatch(view -> view.finished() && view.setUp().name().equals("landing flap")));
+        OpenWindow.sleep(300);
         window.picture(file("page-1"));
+        JSlider throttle = (JSlider) window.find("throttle");
+        OpenWindow.on(() -> {
+            throttle.scrollRectToVisible(throttle.getBounds());
+            throttle.setValue(throttle.getMaximum() / 2);
+            return true;
+        });
+        OpenWindow.sleep(2000);
+        window.picture(file("page-1-throttle"));
+        OpenWindow.on(() -> {
+            throttle.setValue(0);
+            return true;
+        });
         for (int page = 2; page <= 8; page++) {
             window.key(KeyEvent.VK_0 + page, KeyEvent.VK_CONTROL);
-            OpenWindow.sleep(page == 2 || page == 6 ? 6000 : 400);
+            OpenWindow.sleep(page == 2 || page == 6 ? 9000 : 600);
             window.picture(file("page-" + page));
         }
         window.key(KeyEvent.VK_5, KeyEvent.VK_CONTROL);
@@ -60,10 +83,30 @@ class WindowPictures {
                 keys.scrollRectToVisible(keys.getCellRect(chosen, 0, true));
                 return String.valueOf(keys.getValueAt(chosen, 0));
             });
+            if (place.equals("tail.arm")) {
+                window.robot().waitForIdle();
+                window.picture(file("page-5-tail-arm"));
+            }
             if (Boolean.getBoolean("keys")) {
                 picture(window, "key-" + place.replaceAll("\\W+", "-"));
             }
         }
+        window.key(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        OpenWindow.await("question");
+        OpenWindow.sleep(300);
+        window.picture(file("new-1"));
+        for (int i = 0; i < 7; i++) {
+            String question = OpenWindow.on(() -> ((JLabel) OpenWindow.named("question").orElseThrow()).getText());
+            OwnModelTest.ANSWERS.entrySet().stream()
+                    .filter(each -> question.contains(each.getKey()))
+                    .filter(each -> OpenWindow.on(() -> OpenWindow.named("answer").isPresent()))
+                    .findFirst()
+                    .ifPresent(each -> window.type(each.getValue().toLowerCase(Locale.ROOT)));
+            window.key(KeyEvent.VK_ENTER);
+            OpenWindow.sleep(200);
+            window.picture(file("new-" + (i + 2)));
+        }
+        window.press("window.cancel");
         window.close();
     }
 

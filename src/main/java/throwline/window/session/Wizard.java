@@ -127,7 +127,7 @@ public final class Wizard {
         return questions.next().map(asked -> {
             Question question = asked.question();
             String proposal = takenBack.getOrDefault(answered(), "");
-            String empty = question.fallback().isEmpty()
+            String empty = question.fallback().isEmpty() || !question.choices().isEmpty()
                     ? ""
                     : words.say("window.new.empty", words.say(question.fallback(), question.usual()));
             return new Page(
@@ -145,7 +145,10 @@ public final class Wizard {
         String first = all.contains(proposal) ? proposal : open ? "" : usual ? question.usual() : all.get(0);
         List<Choice> choices = new ArrayList<>();
         if (open) {
-            choices.add(new Choice(words.say("window.new.none"), "", first.isEmpty()));
+            choices.add(new Choice(
+                    words.say("window.new.none", words.say(question.fallback(), question.usual())),
+                    "",
+                    first.isEmpty()));
         }
         all.forEach(each -> choices.add(new Choice(each, each, each.equals(first))));
         return choices;
