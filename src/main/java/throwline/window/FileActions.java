@@ -45,6 +45,13 @@ final class FileActions {
         }
     }
 
+    /** Opens a file that a person has pointed at. */
+    void open(Path file) {
+        if (mayLeave()) {
+            program.open(file, true);
+        }
+    }
+
     void openExample() {
         if (mayLeave()) {
             program.openExample();

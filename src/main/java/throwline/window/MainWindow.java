@@ -83,6 +83,7 @@ final class MainWindow {
         tabs.setName("pages");
         tabs.addChangeListener(e -> entered());
         frame.setContentPane(content);
+        frame.setTransferHandler(new FileDrop(files::open));
         frame.setJMenuBar(new Menus(desk, program, files, this).bar());
         place();
     }

@@ -133,8 +133,8 @@ class WindowChecks {
             Set<Component> wanted = OpenWindow.on(() -> worked(window));
             Set<Component> reached = new HashSet<>();
             for (int i = 0; i < 60 && !reached.containsAll(wanted); i++) {
-                OpenWindow.on(() -> Optional.ofNullable(
-                                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()))
+                OpenWindow.on(() -> Optional.ofNullable(KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                                .getFocusOwner()))
                         .ifPresent(reached::add);
                 if (OpenWindow.on(WindowChecks::isInTable)) {
                     window.key(KeyEvent.VK_TAB, KeyEvent.VK_CONTROL);
@@ -177,7 +177,8 @@ class WindowChecks {
         window.close();
         OpenWindow again = new OpenWindow(folder.resolve("state"), Optional.empty());
         again.robot().waitForIdle();
-        assertThat(OpenWindow.on(() -> again.program().window().frame().getSize())).isEqualTo(size);
+        assertThat(OpenWindow.on(() -> again.program().window().frame().getSize()))
+                .isEqualTo(size);
         assertThat(again.find("sticks").isShowing()).isTrue();
         assertThat(OpenWindow.on(() -> again.session().document().place())).hasValue(model());
         again.close();

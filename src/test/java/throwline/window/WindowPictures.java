@@ -32,8 +32,8 @@ class WindowPictures {
         return Path.of("target/window/pictures", look + "-" + size, name + ".png");
     }
 
-    @Test
-    void every_page_is_painted() throws IOException {
+    /** An example with flights, a motor and a throttle, in the wanted look on a window that fills the screen. */
+    private OpenWindow opened() throws IOException {
         try (Stream<Path> season = Files.list(Path.of("examples", "season"))) {
             for (Path each : season.toList()) {
                 Files.copy(each, folder.resolve(each.getFileName()));
@@ -48,7 +48,12 @@ class WindowPictures {
         settings.put("width", "9999");
         settings.put("height", "9999");
         settings.save();
-        OpenWindow window = new OpenWindow(folder.resolve("state"), model);
+        return new OpenWindow(folder.resolve("state"), model);
+    }
+
+    @Test
+    void every_page_is_painted() throws IOException {
+        OpenWindow window = opened();
         OpenWindow.on(() -> {
             window.session().take("landing flap");
             return true;
@@ -74,6 +79,13 @@ class WindowPictures {
             OpenWindow.sleep(page == 2 || page == 6 ? 9000 : 600);
             window.picture(file("page-" + page));
         }
+        keys(window);
+        questions(window);
+        window.close();
+    }
+
+    /** What the drawing points at, for one value or, on demand, for each of them. */
+    private void keys(OpenWindow window) throws IOException {
         window.key(KeyEvent.VK_5, KeyEvent.VK_CONTROL);
         JTable keys = (JTable) window.find("keys");
         for (int row = 0; row < OpenWindow.on(keys::getRowCount); row++) {
@@ -91,15 +103,21 @@ class WindowPictures {
                 picture(window, "key-" + place.replaceAll("\\W+", "-"));
             }
         }
+    }
+
+    /** The first questions about an own model. */
+    private void questions(OpenWindow window) {
         window.key(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
         OpenWindow.await("question");
         OpenWindow.sleep(300);
         window.picture(file("new-1"));
         for (int i = 0; i < 7; i++) {
-            String question = OpenWindow.on(() -> ((JLabel) OpenWindow.named("question").orElseThrow()).getText());
+            String question =
+                    OpenWindow.on(() -> ((JLabel) OpenWindow.named("question").orElseThrow()).getText());
             OwnModelTest.ANSWERS.entrySet().stream()
                     .filter(each -> question.contains(each.getKey()))
-                    .filter(each -> OpenWindow.on(() -> OpenWindow.named("answer").isPresent()))
+                    .filter(each ->
+                            OpenWindow.on(() -> OpenWindow.named("answer").isPresent()))
                     .findFirst()
                     .ifPresent(each -> window.type(each.getValue().toLowerCase(Locale.ROOT)));
             window.key(KeyEvent.VK_ENTER);
@@ -107,7 +125,6 @@ class WindowPictures {
             window.picture(file("new-" + (i + 2)));
         }
         window.press("window.cancel");
-        window.close();
     }
 
     private void picture(OpenWindow window, String name) throws IOException {
