@@ -11,19 +11,22 @@ import throwline.section.computed.LearnedAirfoils;
  * @param stated bands that the product states
  * @param bands bands that follow from the statistics
  * @param learned what the measured airfoils of the library teach of others
+ * @param ways errors of three ways to tell of an airfoil that nobody measured
  */
 public record Book(
         List<CaseResult> cases,
         List<Statistics> statistics,
         List<BandRow> stated,
         List<BandRow> bands,
-        LearnedAirfoils learned) {
+        LearnedAirfoils learned,
+        List<WaysRow> ways) {
 
     public Book {
         cases = List.copyOf(cases);
         statistics = List.copyOf(statistics);
         stated = List.copyOf(stated);
         bands = List.copyOf(bands);
+        ways = List.copyOf(ways);
     }
 
     /** True where every check of every case was met. */

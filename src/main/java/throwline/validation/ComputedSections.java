@@ -51,14 +51,13 @@ final class ComputedSections implements CaseKind {
                 .toList();
     }
 
-    /** What the whole library teaches. */
-    static LearnedAirfoils learned(AirfoilLibrary library, SectionAerodynamics sections) {
-        return learned(
-                library.names().stream()
-                        .filter(name -> !TWICE.equals(name))
-                        .flatMap(name -> library.find(new AirfoilName(name)).stream())
-                        .toList(),
-                sections);
+    /** Airfoils of the library that teach of others: each once. */
+    static List<Airfoil> teachers(AirfoilLibrary library) {
+        return library.names().stream()
+                .filter(name -> !TWICE.equals(name))
+                .flatMap(name -> library.find(new AirfoilName(name)).stream())
+                .filter(StandIns::measuredAtModelSize)
+                .toList();
     }
 
     /** What those measured at model size teach. */

@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
+import throwline.section.computed.LearnedAirfoils;
+import throwline.section.computed.ThreeWays;
 import throwline.words.Message;
 
 /** Runs all cases of a folder. */
@@ -61,12 +64,15 @@ public final class Validation {
         List<BandRow> stated = BandTable.stated();
         List<Pair> pairs = results.stream().flatMap(r -> r.pairs().stream()).toList();
         List<Statistics> statistics = Statistics.of(pairs, stated);
+        List<Airfoil> airfoils = ComputedSections.teachers(library);
+        LearnedAirfoils learned = ComputedSections.learned(airfoils, sections);
         return new Book(
                 results,
                 statistics,
                 stated,
                 BandTable.from(folder.practice(), statistics),
-                ComputedSections.learned(library, sections));
+                learned,
+                WaysRow.of(ThreeWays.of(airfoils, learned)));
     }
 
     private Attempt attempt(CaseFile file) {

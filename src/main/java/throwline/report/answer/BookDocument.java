@@ -19,6 +19,7 @@ import throwline.validation.Book;
 import throwline.validation.CaseResult;
 import throwline.validation.Check;
 import throwline.validation.Statistics;
+import throwline.validation.WaysRow;
 
 /** The validation book: what fails first, then the statistics, then every case. */
 public final class BookDocument {
@@ -43,6 +44,8 @@ public final class BookDocument {
         blocks.add(Section.of(
                 Text.say("book.statistics"),
                 List.of(statistics(book.statistics()), Paragraph.say("book.statistics.meaning"))));
+        blocks.add(
+                Section.of(Text.say("book.ways"), List.of(ways(book.ways()), Paragraph.say("book.ways.meaning"))));
         blocks.add(Section.of(
                 Text.say("book.cases"),
                 book.cases().stream().map(BookDocument::one).toList()));
@@ -121,6 +124,30 @@ public final class BookDocument {
                         Value.count(s.groups()),
                         figure(s),
                         basis(s)));
+    }
+
+    private static Table ways(List<WaysRow> ways) {
+        List<Column> columns = new ArrayList<>(Tables.words("book.column.figure"));
+        columns.addAll(Tables.numbers(
+                "book.ways.re",
+                "book.column.values",
+                "book.ways.stand-in",
+                "book.ways.method",
+                "book.ways.difference"));
+        return Tables.listing(
+                columns,
+                ways,
+                row -> Table.Cells.of(
+                        Text.say("book.figure." + row.figure().key()),
+                        new Value.Plain(row.reynolds(), 0),
+                        Value.count(row.values()),
+                        way(row, row.standIn()),
+                        way(row, row.method()),
+                        way(row, row.difference())));
+    }
+
+    private static Text way(WaysRow row, double error) {
+        return Value.of(error, row.figure().isShare() ? Value.Kind.SHARE_TENTHS : Value.Kind.ANGLE_STEP);
     }
 
     static Text stated(Statistics s) {

@@ -6,8 +6,8 @@ package throwline.section.boundary;
  * @param laminarSeparation where the laminar layer leaves the wall; where it does not, that of transition
  * @param transition where the flow turns turbulent
  * @param reattachment where a bubble closes; that of transition where there is none
- * @param separation where the turbulent layer leaves the wall for good; the trailing edge where it does not
- * @param thickness momentum thickness at the trailing edge
+ * @param separation where the turbulent layer leaves the wall for good; the end of the march where it does not
+ * @param thickness momentum thickness at the end of the march
  * @param shape displacement over momentum thickness there
  * @param speed there
  */

@@ -5,7 +5,7 @@ import throwline.section.boundary.LaminarLayer.State;
 /**
  * March of a boundary layer along one surface (methods manual 3.13): laminar until waves have grown by e^N or the layer leaves the wall; a
  * bubble of constant speed until the waves in it have grown, closed by mixing (H. P. Horton, 1968); turbulent to the
- * trailing edge.
+ * trailing edge, nearly.
  */
 final class SurfaceLayer {
 
@@ -31,13 +31,24 @@ final class SurfaceLayer {
     private final TurbulentLayer turbulent = new TurbulentLayer();
     private final double growth;
 
+    /**
+     * The layer fills the corner at the trailing edge: the air behind it does not come to rest there as it would without
+     * friction. Drag is read ahead of it, where three times the panels change it by 4 % instead of 27.
+     */
+    private static final double MARCHED = 0.97;
+
+    /** Length of a surface along which the layer is followed, of its whole length. */
+    static double marched(double length) {
+        return MARCHED * length;
+    }
+
     SurfaceLayer(double growth) {
         this.growth = growth;
     }
 
     /** Layer along a surface at a Reynolds number on the chord. */
     LayerPath march(SurfaceSpeed speed, double reynolds) {
-        double end = speed.end();
+        double end = marched(speed.end());
         State state = laminar.stagnation(Math.max(1e-3, speed.at(FIRST) / FIRST), reynolds);
         double s = FIRST;
         while (s < end) {
@@ -56,7 +67,7 @@ final class SurfaceLayer {
     }
 
     private LayerPath bubble(SurfaceSpeed speed, double reynolds, double from, State state) {
-        double end = speed.end();
+        double end = marched(speed.end());
         double length = Math.max(0, growth - state.amplitude())
                 * Math.max(LEAST_THICKNESS, state.thickness())
                 / SEPARATED_GROWTH;
@@ -81,7 +92,7 @@ final class SurfaceLayer {
 
     private LayerPath turbulent(
             SurfaceSpeed speed, double reynolds, double from, TurbulentLayer.State start, LayerPath path) {
-        double end = speed.end();
+        double end = marched(speed.end());
         TurbulentLayer.State state = start;
         double s = from;
         double separation = end;

@@ -78,8 +78,10 @@ final class SurfaceWay {
         }
     }
 
+    /** Share of the chord; what reaches the end of the march reaches the trailing edge. */
     private double place(double at) {
-        return Interpolation.clamp(
-                Interpolation.at(distance, chordwise, Interpolation.clamp(at, 0, distance[distance.length - 1])), 0, 1);
+        double length = distance[distance.length - 1];
+        double reached = at >= SurfaceLayer.marched(length) - LEAST ? length : Math.max(0, at);
+        return Interpolation.clamp(Interpolation.at(distance, chordwise, reached), 0, 1);
     }
 }

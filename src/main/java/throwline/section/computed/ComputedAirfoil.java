@@ -110,7 +110,7 @@ public final class ComputedAirfoil {
                 traits.camber(),
                 MOMENT_SHARE * traits.moment(),
                 runs,
-                Optional.of(Likeness.computed(donor.name(), SectionRange.from(traits))),
+                Optional.of(Likeness.computed(donor.name(), SectionRange.SLOWEST)),
                 Optional.empty());
     }
 

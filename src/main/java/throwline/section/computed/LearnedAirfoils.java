@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What the measured airfoils of the library teach of others, and the rules that follow. Immutable. */
@@ -65,11 +66,24 @@ public final class LearnedAirfoils {
     }
 
     double predicted(SectionFigure figure, SectionTraits traits, double reynolds) {
+        return rule(figure).at(traits, reynolds);
+    }
+
+    /** The same by the rule alone, without what it misses on others. */
+    double alone(SectionFigure figure, SectionTraits traits, double reynolds) {
+        return rule(figure).alone(traits, reynolds);
+    }
+
+    private SectionRule rule(SectionFigure figure) {
         SectionRule rule = rules.get(figure);
         if (rule == null) {
             throw new IllegalStateException("no rule for " + figure);
         }
-        return rule.at(traits, reynolds);
+        return rule;
+    }
+
+    Optional<LearnedAirfoil> find(String name) {
+        return airfoils.stream().filter(a -> a.name().equals(name)).findFirst();
     }
 
     /** The measured airfoils, the most alike first. */

@@ -1,8 +1,8 @@
 package throwline.section.computed;
 
 /** Figures of a section that are predicted, each by a rule that is linear in what is fitted. */
-enum SectionFigure {
-    /** Zero-lift angle, rad: that without friction, less what the boundary layer takes of the curved tail. */
+public enum SectionFigure {
+    /** Zero-lift angle, rad: that without friction, less what the boundary layer takes of the camber, of the tail most. */
     ZERO_LIFT {
         @Override
         double transformed(double value) {
@@ -21,7 +21,7 @@ enum SectionFigure {
 
         @Override
         double[] terms(SectionTraits traits, double log) {
-            return new double[] {traits.moment(), traits.moment() * log};
+            return new double[] {traits.moment(), traits.moment() * log, traits.camber(), traits.camber() * log};
         }
     },
     /** Most lift: the rule of the highest speed (W. O. Valarezo, V. D. Chin, Journal of Aircraft 31, 1994, as an idea). */
@@ -56,30 +56,27 @@ enum SectionFigure {
             return new double[] {1, log, log * (traits.thickness() - USUAL), traits.peakAngle(), traits.thickness()};
         }
     },
-    /** Drag at the first of the lifts looked at: half of what the boundary layer says of it, in logarithms. */
+    /** Drag at the first of the lifts looked at: what the boundary layer says of it, in logarithms. */
     DRAG_LOW {
         @Override
         double known(SectionTraits traits, double reynolds) {
-            return BELIEVED * traits.drag().log(0, reynolds);
+            return traits.drag().log(0, reynolds);
         }
     },
     /** Drag at the second. */
     DRAG_MIDDLE {
         @Override
         double known(SectionTraits traits, double reynolds) {
-            return BELIEVED * traits.drag().log(1, reynolds);
+            return traits.drag().log(1, reynolds);
         }
     },
     /** Drag at the third. */
     DRAG_HIGH {
         @Override
         double known(SectionTraits traits, double reynolds) {
-            return BELIEVED * traits.drag().log(2, reynolds);
+            return traits.drag().log(2, reynolds);
         }
     };
-
-    /** Share of the boundary layer's differences in drag that measurements show (fitted; 0.5 to 0.7 are alike). */
-    private static final double BELIEVED = 0.5;
 
     /** Thickness about which the effect of Reynolds number is written. */
     private static final double USUAL = 0.11;

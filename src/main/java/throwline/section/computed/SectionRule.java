@@ -41,8 +41,7 @@ final class SectionRule {
         for (LearnedAirfoil airfoil : airfoils) {
             for (int i = 0; i < LearnedAirfoil.REYNOLDS.length; i++) {
                 double reynolds = LearnedAirfoil.REYNOLDS[i];
-                boolean taught = Double.isFinite(airfoil.measured(figure, i));
-                if (taught && reynolds >= SectionRange.from(airfoil.traits())) {
+                if (Double.isFinite(airfoil.measured(figure, i))) {
                     rows.add(figure.terms(airfoil.traits(), LearnedAirfoil.log(reynolds)));
                     values.add(
                             figure.transformed(airfoil.measured(figure, i)) - figure.known(airfoil.traits(), reynolds));
@@ -66,19 +65,22 @@ final class SectionRule {
         return sum;
     }
 
+    /** The figure of an outline by the rule alone. */
+    double alone(SectionTraits traits, double reynolds) {
+        return figure.value(rule(traits, reynolds));
+    }
+
     /** The figure of an outline at a Reynolds number. */
     double at(SectionTraits traits, double reynolds) {
         double weights = ALONE;
         double sum = 0;
         for (int i = 0; i < airfoils.size(); i++) {
             LearnedAirfoil airfoil = airfoils.get(i);
-            if (reynolds >= SectionRange.from(airfoil.traits())) {
-                double distance = traits.distance(airfoil.traits());
-                double weight = Math.exp(-0.5 * distance * distance);
-                double miss = LearnedAirfoil.between(missed.get(i), reynolds);
-                weights += Double.isFinite(miss) ? weight : 0;
-                sum += Double.isFinite(miss) ? weight * miss : 0;
-            }
+            double distance = traits.distance(airfoil.traits());
+            double weight = Math.exp(-0.5 * distance * distance);
+            double miss = LearnedAirfoil.between(missed.get(i), reynolds);
+            weights += Double.isFinite(miss) ? weight : 0;
+            sum += Double.isFinite(miss) ? weight * miss : 0;
         }
         return figure.value(rule(traits, reynolds) + sum / weights);
     }

@@ -46,7 +46,7 @@ class SweepChartsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"clark-y-b", "e214c", "naca0009", "mh45", "s1223"})
+    @ValueSource(strings = {"clark-y-b", "e214c", "naca0009", "mh45", "fx63-137"})
     void airAlongTheOutline(String name) {
         Airfoil airfoil = AIRFOILS.find(new AirfoilName(name)).orElseThrow();
         for (double flap : new double[] {-8, 0, 8}) {

@@ -15,6 +15,7 @@ import throwline.section.AirfoilShape;
 import throwline.section.AirfoilShape.Corner;
 import throwline.section.Basis;
 import throwline.section.MeasuredSections;
+import throwline.section.NotComputed;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
 import throwline.section.SurfaceState;
@@ -126,17 +127,17 @@ class ComputedAirfoilTest {
         }
     }
 
-    /** A heavily cambered section is not computed where it may collapse, and a plate never. */
+    /** Neither a heavily cambered section, which may collapse, nor a plate is computed. */
     @Test
     void limits() {
-        Airfoil curved = new ComputedAirfoil(LEARNED)
-                .of(SurrogateAirfoil.ordinary(0.12, 0.08).outline(), ALL, "x")
-                .orElseThrow();
-        assertThat(curve(curved, 100_000).basis(0.05)).isEqualTo(Basis.LIKENESS);
-        assertThat(curve(curved, 200_000).basis(0.05)).isEqualTo(Basis.COMPUTED);
-        assertThat(new ComputedAirfoil(LEARNED)
-                        .of(SurrogateAirfoil.ordinary(0.03, 0.02).outline(), ALL, "x"))
-                .isEmpty();
+        ComputedAirfoil method = new ComputedAirfoil(LEARNED);
+        AirfoilShape curved = SurrogateAirfoil.ordinary(0.12, 0.08).outline();
+        assertThat(method.of(curved, ALL, "x")).isEmpty();
+        assertThat(method.whyNot(curved)).contains(NotComputed.CAMBERED);
+        AirfoilShape plate = SurrogateAirfoil.ordinary(0.03, 0.02).outline();
+        assertThat(method.of(plate, ALL, "x")).isEmpty();
+        assertThat(method.whyNot(plate)).contains(NotComputed.THIN);
+        assertThat(method.whyNot(SurrogateAirfoil.ordinary(0.12, 0.03).outline())).isEmpty();
     }
 
     /** Whatever the outline, there are finite numbers or none. */
