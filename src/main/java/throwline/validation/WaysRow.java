@@ -20,8 +20,7 @@ import throwline.section.computed.ThreeWays;
  * @param method of the rule alone
  * @param difference of the rule and what it misses on the airfoils most alike
  */
-public record WaysRow(
-        Figure figure, double reynolds, int values, double standIn, double method, double difference) {
+public record WaysRow(Figure figure, double reynolds, int values, double standIn, double method, double difference) {
 
     /** All figures at all Reynolds numbers. */
     static List<WaysRow> of(List<ThreeWays> ways) {

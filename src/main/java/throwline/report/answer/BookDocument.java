@@ -44,8 +44,7 @@ public final class BookDocument {
         blocks.add(Section.of(
                 Text.say("book.statistics"),
                 List.of(statistics(book.statistics()), Paragraph.say("book.statistics.meaning"))));
-        blocks.add(
-                Section.of(Text.say("book.ways"), List.of(ways(book.ways()), Paragraph.say("book.ways.meaning"))));
+        blocks.add(Section.of(Text.say("book.ways"), List.of(ways(book.ways()), Paragraph.say("book.ways.meaning"))));
         blocks.add(Section.of(
                 Text.say("book.cases"),
                 book.cases().stream().map(BookDocument::one).toList()));

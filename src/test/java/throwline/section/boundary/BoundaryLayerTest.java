@@ -168,7 +168,8 @@ class BoundaryLayerTest {
             ProfileLayers.Method method = new ProfileLayers.Method();
             for (int degrees = -6; degrees <= 18; degrees++) {
                 for (double reynolds : POLAR) {
-                    assertThat(method.of(flow, Math.toRadians(degrees), reynolds).drag())
+                    assertThat(method.of(flow, Math.toRadians(degrees), reynolds)
+                                    .drag())
                             .isPositive();
                 }
             }

@@ -137,7 +137,8 @@ class ComputedAirfoilTest {
         AirfoilShape plate = SurrogateAirfoil.ordinary(0.03, 0.02).outline();
         assertThat(method.of(plate, ALL, "x")).isEmpty();
         assertThat(method.whyNot(plate)).contains(NotComputed.THIN);
-        assertThat(method.whyNot(SurrogateAirfoil.ordinary(0.12, 0.03).outline())).isEmpty();
+        assertThat(method.whyNot(SurrogateAirfoil.ordinary(0.12, 0.03).outline()))
+                .isEmpty();
     }
 
     /** Whatever the outline, there are finite numbers or none. */
