@@ -58,6 +58,8 @@ final class ModelBuilder {
         this.assumed = new Assumed(
                 keys.assumed().stream()
                         .filter(a -> !a.path().startsWith(KeyTable.FLIGHTS_KEY))
+                        .filter(a -> !a.path().startsWith("motor.")
+                                || !root.child("motor").isAbsent())
                         .toList(),
                 display);
         this.order = keys.order();

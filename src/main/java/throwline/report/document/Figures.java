@@ -167,7 +167,7 @@ public final class Figures {
         Unit speed = page.units().speed();
         return switch (kind) {
             case SPEED -> signed(speed.fromSi(value), speed.decimals());
-            case ANGLE -> signed(Math.toDegrees(value), 1);
+            case ANGLE -> signed(Math.toDegrees(value), Math.abs(Math.toDegrees(value)) < TEN ? 1 : 0);
             case RATE -> signed(Math.toDegrees(value), 0);
             case HEIGHT, VERTICAL_SPEED -> signed(far(value), 1);
             case RATIO -> signed(value, 1);

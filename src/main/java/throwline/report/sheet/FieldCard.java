@@ -76,7 +76,6 @@ final class FieldCard {
         blocks.add(new Paragraph(oneSide + meaning, false));
         blocks.add(new Heading(words.say("sheet.field.order")));
         blocks.add(new Checks(new FlightOrder(answer.model(), all, dangers, rules, figures, words).steps()));
-        blocks.add(new Paragraph(words.say("row.estimate"), true));
         String title = words.say("sheet.field.title", answer.model().name());
         return new SheetDocument(
                 "field-card",
@@ -104,10 +103,10 @@ final class FieldCard {
         columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
         pair(columns, in(words.say("row.stalls"), figures.speedUnit()), 46);
         columns.add(new Column(
-                words.say("sheet.field.expected"), in(words.say("row.comein"), figures.speedUnit()), 84, false));
+                words.say("sheet.field.expected"), in(words.say("row.comein"), figures.speedUnit()), 74, false));
         pair(columns, words.say("sheet.field.sink", length(HEIGHT)), 52);
-        pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 62);
-        columns.add(new Column(words.say("sheet.field.expected"), words.say("row.first"), 72, false));
+        pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 92);
+        columns.add(new Column(words.say("sheet.field.expected"), words.say("row.first"), 84, false));
         columns.add(new Column(words.say("sheet.field.drops.head"), words.say("row.first"), 64, false));
         List<Row> rows = new ArrayList<>();
         for (SetUpResult r : setUps) {

@@ -80,21 +80,25 @@ final class FlightOrder {
                 .findFirst()
                 .orElse(setUps.get(0));
         steps.add(words.say("sheet.order.clean", name(clean), speed(clean.stallSpeed())));
-        together(steps, "take-off", Use.TAKE_OFF, r -> speed(r.approachSpeed()));
-        together(steps, "flap", Use.FLAP, r -> speed(r.approachSpeed()));
-        together(steps, "flap-stall", Use.FLAP, r -> speed(r.stallSpeed()));
+        together(steps, "take-off", Use.TAKE_OFF, r -> named(r, speed(r.approachSpeed())));
+        together(
+                steps,
+                "flap",
+                Use.FLAP,
+                r -> words.say("sheet.order.flap.one", name(r), speed(r.approachSpeed()), speed(r.stallSpeed())));
         if (!of(Use.FLAP).isEmpty()) {
-            steps.add(words.say("sheet.order.go-round", rules.closeEach(of(Use.FLAP))));
+            steps.add(words.say("sheet.order.go-round", rules.close(of(Use.FLAP))));
         }
-        for (SetUpResult r : of(Use.AIRBRAKE)) {
+        if (!of(Use.AIRBRAKE).isEmpty()) {
             steps.add(words.say(
                     "sheet.order.airbrake",
-                    name(r),
-                    speed(r.stallSpeed(), FIRST_TRY),
-                    rules.close(r),
+                    of(Use.AIRBRAKE).stream()
+                            .map(r -> named(r, speed(r.stallSpeed(), FIRST_TRY)))
+                            .collect(Collectors.joining(", ")),
+                    rules.close(of(Use.AIRBRAKE)),
                     speed(clean.stallSpeed(), WAY_BACK)));
         }
-        together(steps, "cloud", Use.AIRBRAKE, r -> "");
+        together(steps, "cloud", Use.AIRBRAKE, FlightOrder::name);
         for (Stick stick : model.sticks()) {
             if (stick instanceof Stick.Pull pull) {
                 rules.loop(pull).ifPresent(steps::add);
@@ -117,7 +121,7 @@ final class FlightOrder {
                         use(r.setUp()) == Use.FLAP ? "sheet.order.land" : "sheet.order.land-little",
                         name(r),
                         speed(r.approachSpeed())))
-                .orElseGet(() -> words.say("sheet.order.land-none")));
+                .orElseGet(() -> leastWarned(order)));
         of(Use.AIRBRAKE).stream()
                 .findFirst()
                 .ifPresent(r -> steps.add(words.say(
@@ -129,12 +133,30 @@ final class FlightOrder {
         return steps;
     }
 
-    /** One step for all set-ups of a use, each with its speed. */
-    private void together(List<String> steps, String step, Use use, Function<SetUpResult, String> speed) {
+    /** Where every set-up is warned of: the one whose worst danger ranks least, as long as it rules out no more than landing. */
+    private String leastWarned(List<SetUpResult> order) {
+        record Warned(SetUpResult setUp, Danger worst) {}
+        return order.stream()
+                .flatMap(r -> dangers.worst(r, Danger.Use.LANDING).map(worst -> new Warned(r, worst)).stream())
+                .filter(warned -> !warned.worst().rulesOut(Danger.Use.DESCENT))
+                .reduce((best, next) -> next.worst().compareTo(best.worst()) > 0 ? next : best)
+                .map(warned -> words.say(
+                        "sheet.order.land-warned",
+                        name(warned.setUp()),
+                        speed(warned.setUp().approachSpeed()),
+                        use(warned.setUp().setUp()) == Use.FLAP ? words.say("sheet.order.land-warned.half") : "",
+                        words.say("danger.brief." + warned.worst().key())))
+                .orElseGet(() -> words.say("sheet.order.land-none"));
+    }
+
+    private static String named(SetUpResult result, String speed) {
+        return name(result) + " " + speed;
+    }
+
+    /** One step for all set-ups of a use. */
+    private void together(List<String> steps, String step, Use use, Function<SetUpResult, String> said) {
         if (!of(use).isEmpty()) {
-            String names = of(use).stream()
-                    .map(r -> (name(r) + " " + speed.apply(r)).strip())
-                    .collect(Collectors.joining(", "));
+            String names = of(use).stream().map(said).collect(Collectors.joining(", "));
             steps.add(words.say("sheet.order." + step, names));
         }
     }

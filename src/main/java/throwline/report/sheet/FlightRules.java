@@ -1,5 +1,6 @@
 package throwline.report.sheet;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,45 +36,56 @@ final class FlightRules {
                         Optional.ofNullable(rules.moves().get(name)).map(rule -> Map.entry(name, rule)).stream());
     }
 
-    /** How long the surfaces of all set-ups should take. */
+    /** How long the surfaces of all set-ups should take at least. */
     String times(List<SetUpResult> setUps) {
-        String times = of(setUps).map(e -> time(e.getKey(), e.getValue())).collect(Collectors.joining(", "));
-        return times.isEmpty() ? words.say("sheet.order.time.unknown") : times;
+        List<Map.Entry<String, MoveRule>> all = of(setUps).toList();
+        Stream<String> slow = all.stream()
+                .filter(each -> !isQuick(each.getValue()))
+                .map(each -> time(each.getKey(), each.getValue()));
+        Stream<String> others = all.stream()
+                .filter(each -> isQuick(each.getValue()))
+                .limit(1)
+                .map(each -> words.say(
+                        "sheet.order.time.else",
+                        figures.show(Value.time(each.getValue().quickest()))));
+        return all.isEmpty() ? SheetFigures.NONE : Stream.concat(slow, others).collect(Collectors.joining(", "));
+    }
+
+    /** True where the quickest time that was tried is long enough. */
+    private static boolean isQuick(MoveRule rule) {
+        return rule.shortest().filter(time -> time <= rule.quickest()).isPresent();
     }
 
     private String time(String name, MoveRule rule) {
-        if (rule.shortest().isEmpty()) {
-            return words.say("sheet.order.time.none", name, figures.show(Value.time(rule.slowest())));
-        }
-        double time = rule.shortest().get();
-        return time <= rule.quickest()
-                ? words.say("sheet.order.time.any", name)
-                : words.say("sheet.order.time", name, figures.show(Value.time(time)));
+        return rule.shortest()
+                .map(time -> words.say("sheet.order.time", name, figures.show(Value.time(time))))
+                .orElseGet(() -> words.say("sheet.order.time.none", name, figures.show(Value.time(rule.slowest()))));
     }
 
-    /** How fast and how high to be when the surfaces of a set-up go back. */
-    String close(SetUpResult setUp) {
-        return of(List.of(setUp))
-                .findFirst()
-                .map(e -> close(e.getValue()))
-                .orElse(words.say("sheet.order.close.unknown"));
-    }
-
-    /** The same for several set-ups, each by its name. */
-    String closeEach(List<SetUpResult> setUps) {
-        return setUps.stream()
-                .map(setUp -> words.say("sheet.order.close.one", setUp.setUp().name(), close(setUp)))
+    /** How fast to be when the surfaces go back, the fastest of these set-ups for all, and how high for each. */
+    String close(List<SetUpResult> setUps) {
+        String each = setUps.stream()
+                .map(setUp -> setUp.setUp().name())
+                .map(name -> of(name).map(rule -> close(name, rule))
+                        .orElseGet(() -> words.say("sheet.order.close.unknown", name)))
                 .collect(Collectors.joining(", "));
+        return of(setUps)
+                .map(rule -> rule.getValue().closeSpeed())
+                .max(Comparator.naturalOrder())
+                .map(speed -> words.say("sheet.order.close", figures.show(Value.speed(speed)), each))
+                .orElse(each);
     }
 
-    private String close(MoveRule rule) {
-        String speed = figures.show(Value.speed(rule.closeSpeed()));
+    private Optional<MoveRule> of(String name) {
+        return Optional.ofNullable(rules.moves().get(name));
+    }
+
+    private String close(String name, MoveRule rule) {
         if (rule.heightLost().isPresent()) {
-            return words.say("sheet.order.close", speed, height(rule));
+            return words.say("sheet.order.close.one", name, height(rule));
         }
-        return rule.comesBack() == Return.NEVER_LEFT
-                ? words.say("sheet.order.close.any", speed)
-                : words.say("sheet.order.close.unknown");
+        return words.say(
+                rule.comesBack() == Return.NEVER_LEFT ? "sheet.order.close.any" : "sheet.order.close.unknown", name);
     }
 
     /** Where a set-up must not go back all the way. */
@@ -96,7 +108,7 @@ final class FlightRules {
             String flaps = pull.deflections().entrySet().stream()
                     .filter(moved -> moved.getValue() != 0)
                     .map(moved -> words.say(
-                            "sheet.order.close.one",
+                            "sheet.order.loop.flap",
                             moved.getKey(),
                             figures.show(Value.deflection(FirstFlightStudy.FIRST_FLAP * moved.getValue()))))
                     .collect(Collectors.joining(", "));

@@ -95,7 +95,7 @@ class FlyWordsTest {
     @Test
     void what_nobody_measured_is_said_where_it_is_flown() {
         assertThat(text(clean, Display.metric())).doesNotContain("Nobody has measured");
-        assertThat(text(lowered, Display.metric())).contains("Nobody has measured flaps this far down");
+        assertThat(text(lowered, Display.metric())).contains("Nobody has measured surfaces this far down");
     }
 
     @Test

@@ -135,7 +135,7 @@ class InShortSectionTest {
 
     @Test
     void flaps_that_nobody_measured_are_spoken_of_where_they_go_far_down() {
-        String sentence = "Nobody has measured such flaps at this size: steepness may be out by a third.";
+        String sentence = "Nobody has measured such throws at this size: steepness may be out by a third.";
         assertThat(said(result -> result)).contains(sentence);
         SetUpResult clean = answer.comparison().packs().get(0).setUps().get(0);
         assertThat(said(result -> clean)).doesNotContain(sentence);
@@ -186,7 +186,7 @@ class InShortSectionTest {
                     : changed;
         });
         assertThat(said.get(0)).startsWith("Landing flap: may drop a wing");
-        assertThat(said).contains("Airbrake: the slowest to land with that is not warned of. Approach at 10.0 m/s.");
+        assertThat(said).contains("Airbrake: lands slowest of those without a warning. Approach at 10.0 m/s.");
     }
 
     @Test

@@ -97,13 +97,13 @@ class SheetUseTest {
                 .collect(Collectors.joining("\n"))
                 .replace('\u00a0', ' ');
         assertThat(steps)
-                .contains("airbrake 0.9 s or slower (habit: 1 to 2 s)")
-                .contains("Close it at no less than 13.0 m/s and above 12 m (habit on first tries: above 30 m")
-                .contains("landing flap only high up");
+                .contains("Flap time at least airbrake 0.9 s (habit: 1 to 2 s)")
+                .contains("Close at no less than 13.0 m/s: airbrake above 12 m (habit: first above 30 m")
+                .contains("Raise the flaps landing flap only high up");
         FlightRules told = new FlightRules(rules, new Figures(METRIC, WORDS), WORDS);
         Stick.Pull camber = new Stick.Pull("with camber", Map.of("flaps", Math.toRadians(8)), -0.2, List.of());
         assertThat(told.loop(camber).orElseThrow().replace('\u00a0', ' '))
-                .contains("Begin with half of its flaps, flaps 4.0° down, entered no slower than 14.3 m/s");
+                .contains("Begin with half: flaps 4.0° down, entered at 14.3 m/s or more");
         assertThat(told.loop(new Stick.Pull("plain", Map.of(), -0.2, List.of())))
                 .isEmpty();
     }
