@@ -23,7 +23,7 @@ record GoAroundFlight(double speed, double descent, double closed, double open, 
     /** A path is shown so long, s, a point every so many steps. */
     private static final double SHOWN = 6;
 
-    private static final int EACH = 10;
+    private static final int EACH = 20;
 
     /** Until the throttle is open, and the time in which a motor speeds up, s (PRACTICE). */
     private static final double REACTION = 0.5;

@@ -155,7 +155,7 @@ public final class FlyStudy {
                     rolls(stall.get(), approach, glance),
                     approach.steady().map(a -> descents(stall.get(), a, question.speedLimit())),
                     rollSweep(stall.get()),
-                    new LevelFlights(flight, setUp, pack).all(stall.get()),
+                    own.power().level(),
                     handling(ladder, glance, stall.get(), referenceStall, question),
                     new BlowBackStudy(flight, setUp, pack, stall.get(), bands)
                             .answer(glance.number(FlightQuantity.FLAP_SPEED_LIMIT)),

@@ -30,6 +30,7 @@ import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.GoAround;
 import throwline.flight.GroundHeights;
+import throwline.flight.PathPoint;
 import throwline.flight.PoweredFlight;
 import throwline.flight.PoweredPoint;
 import throwline.flight.PoweredStall;
@@ -40,6 +41,8 @@ import throwline.model.Motor;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.power.FittedDrive;
+import throwline.study.FieldAnswer.Spot;
+import throwline.study.FlyResult.LevelPoint;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
 import throwline.words.Message;
@@ -54,6 +57,11 @@ final class PoweredAnswer {
 
     private static final double TEN_SECONDS = 10;
 
+    /** A take-off is shown to so far over the obstacle, and to this height, m, at least. */
+    private static final double ABOVE = 1.3;
+
+    private static final double LEAST_VIEW = 5;
+
     /** Pulls are told to a tenth of a kilogram. */
     private static final double TENTH = 10;
 
@@ -64,6 +72,9 @@ final class PoweredAnswer {
     private final Bands bands;
     private final GroundHeights ladder;
     private final List<Message> said = new ArrayList<>();
+    private List<Spot> away = List.of();
+    private List<Spot> again = List.of();
+    private List<LevelPoint> level = List.of();
 
     PoweredAnswer(SetUp setUp, Bands bands, GroundHeights ladder) {
         this.setUp = setUp;
@@ -84,6 +95,7 @@ final class PoweredAnswer {
         drive.ifPresent(fitted -> {
             PoweredFlight powered = new PoweredFlight(flight.airframe(), setUp, pack, fitted.drive(), stall);
             ClimbBands climb = new ClimbBands(bands, fitted, pack);
+            level = new LevelFlights(flight, setUp, pack).all(stall);
             climbing(numbers, powered, climb);
             if (powered.pullsUp(0)) {
                 straightUp(numbers, flight, pack, stall, powered, climb);
@@ -108,6 +120,8 @@ final class PoweredAnswer {
             numbers.put(CLIMB_SPEED, climb.speed(best.speed()));
         });
         TakeOff takeOff = powered.takeOff(ladder);
+        double obstacle = powered.airframe().model().field().obstacle();
+        away = spots(takeOff.way(Math.max(LEAST_VIEW, ABOVE * obstacle)));
         if (takeOff.climb() > 0) {
             double height = takeOff.heightAfter(TEN_SECONDS);
             double pull = powered.pull(takeOff.liftOff()) * TEN_SECONDS * takeOff.liftOff();
@@ -215,6 +229,7 @@ final class PoweredAnswer {
             Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Attitude approach, ClimbBands climb) {
         Optional<GoAround> found = powered.goAround(approach);
         found.ifPresent(around -> {
+            again = spots(around.way());
             double pull = around.climbAngle() + approach.descentAngle();
             numbers.put(GO_AROUND, ClimbBands.angle(climb.pulled(around.climbAngle(), pull)));
             around.elevatorChange()
@@ -231,6 +246,15 @@ final class PoweredAnswer {
                         .<Headline>map(point ->
                                 bands.around("levelThrottle", point.drive().throttle()))
                         .orElse(NO_LEVEL));
+    }
+
+    private static List<Spot> spots(List<PathPoint> way) {
+        return way.stream().map(p -> new Spot(p.along(), p.height())).toList();
+    }
+
+    /** What charts show of it, once the numbers are there. */
+    UnderPower seen() {
+        return new UnderPower(away, again, level);
     }
 
     /** What a flyer should know about it. */

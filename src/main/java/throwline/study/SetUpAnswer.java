@@ -110,6 +110,7 @@ final class SetUpAnswer {
                 servo,
                 field,
                 oneSided,
+                powered.seen(),
                 Stream.of(
                                 balance.notes(),
                                 notes.inFlight(stall, approach, servo),

@@ -18,6 +18,7 @@ import throwline.words.Message;
  * @param servos what the servos have to do
  * @param field close to the ground and in bumps
  * @param oneSided surfaces that move on one side only, against the roll sticks
+ * @param power flight with the motor running as charts show it
  * @param notes what holds for this set-up
  */
 public record SetUpResult(
@@ -29,7 +30,22 @@ public record SetUpResult(
         ServoAnswer servos,
         FieldAnswer field,
         List<OneSided> oneSided,
+        UnderPower power,
         List<Message> notes) {
+
+    /** A result of which nothing with the motor running is drawn. */
+    public SetUpResult(
+            SetUp setUp,
+            HeadlineNumbers headlines,
+            FirstStall firstStall,
+            List<SpeedPoint> sweep,
+            List<LoadStation> load,
+            ServoAnswer servos,
+            FieldAnswer field,
+            List<OneSided> oneSided,
+            List<Message> notes) {
+        this(setUp, headlines, firstStall, sweep, load, servos, field, oneSided, UnderPower.none(), notes);
+    }
 
     public SetUpResult {
         sweep = List.copyOf(sweep);
@@ -44,7 +60,7 @@ public record SetUpResult(
     /** The same under another name, beside which the first can stand. */
     public SetUpResult named(String other) {
         SetUp renamed = new SetUp(other, setUp.deflections(), setUp.elevator(), setUp.switchPosition());
-        return new SetUpResult(renamed, headlines, firstStall, sweep, load, servos, field, oneSided, notes);
+        return new SetUpResult(renamed, headlines, firstStall, sweep, load, servos, field, oneSided, power, notes);
     }
 
     /** True where all has been worked out. */
@@ -56,12 +72,12 @@ public record SetUpResult(
 
     /** The same with other bands around its numbers. */
     SetUpResult with(HeadlineNumbers wider) {
-        return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, oneSided, notes);
+        return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, oneSided, power, notes);
     }
 
     /** The same with numbers and a sweep that flights put right. */
     SetUpResult with(HeadlineNumbers learnt, List<SpeedPoint> flown, ServoAnswer mixed) {
-        return new SetUpResult(setUp, learnt, firstStall, flown, load, mixed, field, oneSided, notes);
+        return new SetUpResult(setUp, learnt, firstStall, flown, load, mixed, field, oneSided, power, notes);
     }
 
     /** The number of a quantity that has one a set-up; roll rates are asked for by stick. */

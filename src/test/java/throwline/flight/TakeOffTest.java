@@ -110,8 +110,8 @@ class TakeOffTest {
         GoAroundFlight flight = new GoAroundFlight(11, 0.2, 0.2, -0.3, 0);
         double lowest =
                 flight.way().stream().mapToDouble(PathPoint::height).min().orElseThrow();
-        assertThat(-lowest).isCloseTo(flight.heightLost(), within(0.02));
-        assertThat(flight.way()).hasSize(61);
+        assertThat(-lowest).isCloseTo(flight.heightLost(), within(0.03));
+        assertThat(flight.way()).hasSize(31);
     }
 
     /**

@@ -127,7 +127,16 @@ public final class Fixture {
 
     private static SetUpResult with(SetUpResult r, HeadlineNumbers headlines, ServoAnswer servos, List<Message> notes) {
         return new SetUpResult(
-                r.setUp(), headlines, r.firstStall(), r.sweep(), r.load(), servos, r.field(), r.oneSided(), notes);
+                r.setUp(),
+                headlines,
+                r.firstStall(),
+                r.sweep(),
+                r.load(),
+                servos,
+                r.field(),
+                r.oneSided(),
+                r.power(),
+                notes);
     }
 
     private static SetUpResult nothing(SetUp setUp, Headline.Unknown none) {
@@ -220,6 +229,7 @@ public final class Fixture {
                 ServoFixture.servos(model, setUp, approach),
                 field,
                 PowerFixture.oneSided(setUp),
+                PowerFixture.seen(approach / 1.3, setUp.deflection("flaps") / DEG),
                 List.of());
     }
 

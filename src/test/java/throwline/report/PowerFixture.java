@@ -4,12 +4,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import throwline.model.SetUp;
+import throwline.study.FieldAnswer.Spot;
 import throwline.study.FlightQuantity;
+import throwline.study.FlyResult.LevelPoint;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
 import throwline.study.OneSided;
 import throwline.study.OneSided.Stays;
+import throwline.study.UnderPower;
 
 /** Fixed numbers with the motor running. Every one is invented. */
 final class PowerFixture {
@@ -46,6 +50,24 @@ final class PowerFixture {
         numbers.put(FlightQuantity.SLOWEST_HALF_THROTTLE, banded(0.96 * stall, 0.03));
         numbers.put(FlightQuantity.SLOWEST_FULL_THROTTLE, banded(0.88 * stall, 0.05));
         return numbers;
+    }
+
+    /** What charts show of a set-up: the further its flaps, the less it climbs and the slower it is. */
+    static UnderPower seen(double stall, double flap) {
+        double slope = Math.tan((16 - flap / 5) * DEG);
+        List<Spot> away = List.of(new Spot(0, 0), new Spot(12, 0), new Spot(20, 1), new Spot(20 + 7 / slope, 8));
+        List<Spot> again = IntStream.range(0, 20)
+                .mapToObj(k -> new Spot(
+                        4 * k,
+                        -(0.9 + flap / 30) * Math.sin(Math.min(k / 3.0, Math.PI)) + slope * 4 * Math.max(0, k - 9)))
+                .toList();
+        List<LevelPoint> level = IntStream.range(0, 6)
+                .mapToObj(k -> {
+                    double speed = 1.1 * stall + k * (10 - flap / 10) / 5;
+                    return new LevelPoint(speed, 0.5, 3 + flap / 15 + 0.02 * speed * speed, 18 - 0.5 * speed, 9, 1200);
+                })
+                .toList();
+        return new UnderPower(away, again, level);
     }
 
     /** What the roll stick does against one flap that stays: more of it, the further they are down. */

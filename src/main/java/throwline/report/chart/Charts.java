@@ -74,7 +74,8 @@ public final class Charts {
     }
 
     /**
-     * The charts of one pack for a page, in their order.
+     * The charts of one pack for a page, in their order. A page must stay small: those with the motor running are of the first
+     * pack alone, and thrust over speed stands on the page of one set-up.
      *
      * @param comparison the result
      * @param pack which pack
@@ -82,7 +83,11 @@ public final class Charts {
      */
     public List<PagePicture> onPage(Comparison comparison, PackResult pack, String prefix) {
         ChartSource source = new ChartSource(comparison.model(), pack, besideSpeed, words, Layout.NARROW);
-        return PagePictures.of(pictures(source), prefix, words);
+        List<Supplier<Picture>> pictures = new ArrayList<>(gliding(source));
+        if (pack.equals(comparison.packs().get(0))) {
+            pictures.addAll(climbing(source));
+        }
+        return PagePictures.of(pictures, prefix, words);
     }
 
     /**
@@ -152,6 +157,15 @@ public final class Charts {
     }
 
     private static List<Supplier<Picture>> pictures(ChartSource source) {
+        List<Supplier<Picture>> pictures = new ArrayList<>(gliding(source));
+        pictures.addAll(climbing(source));
+        if (DragThrustChart.isDrawn(source)) {
+            pictures.add(() -> new DragThrustChart(source).draw());
+        }
+        return pictures;
+    }
+
+    private static List<Supplier<Picture>> gliding(ChartSource source) {
         return List.of(
                 () -> new DescentChart(source).draw(),
                 () -> new SpeedsChart(source).draw(),
@@ -160,5 +174,16 @@ public final class Charts {
                 () -> new LoadChart(source).draw(),
                 () -> new DragLiftChart(source).draw(),
                 () -> landing(source));
+    }
+
+    private static List<Supplier<Picture>> climbing(ChartSource source) {
+        List<Supplier<Picture>> pictures = new ArrayList<>();
+        if (TakeOffChart.isDrawn(source)) {
+            pictures.add(() -> new TakeOffChart(source).draw());
+        }
+        if (GoAroundChart.isDrawn(source)) {
+            pictures.add(() -> new GoAroundChart(source).draw());
+        }
+        return pictures;
     }
 }

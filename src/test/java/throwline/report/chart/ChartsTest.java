@@ -25,8 +25,17 @@ import throwline.words.Words;
 /** Pictures of fixed results: what is in them, and that no text covers another or leaves the page. */
 class ChartsTest {
 
-    private static final List<String> NAMES =
-            List.of("descent", "speeds", "elevator", "steepness", "load", "drag-lift", "landing");
+    private static final List<String> NAMES = List.of(
+            "descent",
+            "speeds",
+            "elevator",
+            "steepness",
+            "load",
+            "drag-lift",
+            "landing",
+            "take-off",
+            "going-around",
+            "thrust");
 
     static List<CompareAnswer> answers() {
         return List.of(Fixture.orchard(), Fixture.crowded(), Fixture.nothingFound());
