@@ -3,6 +3,7 @@ package throwline.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -32,6 +33,7 @@ import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
 import throwline.study.Learnt;
 import throwline.study.Lessons;
+import throwline.study.TriedLessons;
 import throwline.units.Display;
 
 /** How each set-up of a model flies, side by side. */
@@ -89,48 +91,59 @@ final class CompareCommand implements Callable<Integer> {
                 .map(project -> pack.all(context, project.model()))
                 .toList();
         refuseMany(projects, packs);
-        ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
         List<CompareAnswer> answers = new ArrayList<>();
+        Optional<Against> against = Optional.empty();
         for (int i = 0; i < packs.size(); i++) {
-            ReadModel.Project project = projects.get(i);
-            Model model = tried(project.model());
-            AirfoilLibrary library = airfoils.besides(models.get(i));
-            context.terminal().progress(context.words().say("cli.compare.working", model.name()));
-            Comparison plain = study.compare(model, library, packs.get(i));
-            Optional<Learnt> learnt = learn(models.get(i), plain, library).map(Lessons::learnt);
-            answers.add(new CompareAnswer(
-                    learnt.map(Learnt::after).orElse(plain), project.assumed(), project.notes(), learnt));
+            context.terminal()
+                    .progress(context.words()
+                            .say("cli.compare.working", projects.get(i).model().name()));
+            if (tries.isAsked()) {
+                against = Optional.of(tried(projects.get(i), packs.get(i)));
+                answers.add(against.get().answer());
+            } else {
+                answers.add(answer(models.get(i), projects.get(i), packs.get(i)));
+            }
         }
-        Document document = against(projects.get(0), packs.get(0), answers.get(0), document(projects, answers), study);
+        Document whole = document(projects, answers);
+        Document document = against.map(one -> one.before(whole)).orElse(whole);
         folder.write(context, () -> files(projects, answers, document));
         context.terminal().progress("");
         answer(projects.get(0).display(), answers, document);
         return ExitCode.of(answers.stream().allMatch(CompareCommand::complete));
     }
 
-    /** What flights tell; they were flown with the throws of the file, so that nothing is learnt for others. */
-    private Optional<Lessons> learn(String name, Comparison plain, AirfoilLibrary library) {
-        return tries.isAsked() ? Optional.empty() : flights.learn(context, name, plain, library);
+    private static ComparisonStudy study() {
+        return new ComparisonStudy(new MeasuredSections(), Bands.load());
     }
 
-    /** The model with the throws that are tried. */
-    private Model tried(Model model) {
-        return tries.isAsked() ? tries.of(context, model).model() : model;
+    private CompareAnswer answer(String name, ReadModel.Project project, List<Pack> packs) {
+        AirfoilLibrary library = airfoils.besides(name);
+        Comparison plain = study().compare(project.model(), library, packs);
+        Optional<Learnt> learnt = flights.learn(context, name, plain, library).map(Lessons::learnt);
+        return new CompareAnswer(learnt.map(Learnt::after).orElse(plain), project.assumed(), project.notes(), learnt);
     }
 
-    /** The document behind what the throws that are tried change against the file. */
-    private Document against(
-            ReadModel.Project project,
-            List<Pack> packs,
-            CompareAnswer answer,
-            Document document,
-            ComparisonStudy study) {
-        if (!tries.isAsked()) {
-            return document;
+    /** The answer with throws that are tried, and what it is held against. */
+    private record Against(Comparison file, CompareAnswer answer, Set<String> names) {
+        Document before(Document document) {
+            return TriedDocument.of(file, answer.comparison(), names, answer.learnt(), document);
         }
-        Comparison before = tries.before(context, project.model(), study, airfoils.besides(models.get(0)), packs);
-        return TriedDocument.of(
-                before, answer.comparison(), tries.of(context, project.model()).names(), document);
+    }
+
+    private Against tried(ReadModel.Project project, List<Pack> packs) {
+        String name = models.get(0);
+        AirfoilLibrary library = airfoils.besides(name);
+        TryOption.Tried tried = tries.of(context, project.model());
+        Comparison plain = study().compare(tried.model(), library, packs);
+        Optional<TriedLessons> lessons = flights.areThere(name)
+                ? flights.learn(context, name, study().compare(project.model(), library, packs), plain, library)
+                : Optional.empty();
+        Optional<Learnt> learnt = lessons.map(TriedLessons::tried).map(Lessons::learnt);
+        return new Against(
+                lessons.map(both -> both.file().learnt().after())
+                        .orElseGet(() -> tries.before(context, project.model(), study(), library, packs)),
+                new CompareAnswer(learnt.map(Learnt::after).orElse(plain), project.assumed(), project.notes(), learnt),
+                tried.names());
     }
 
     /** The limit of one model holds for all together, so that every answer takes seconds. */

@@ -15,6 +15,7 @@ import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.LearnStudy;
 import throwline.study.Lessons;
+import throwline.study.TriedLessons;
 
 /** Flights beside a model file, and whether an answer uses what they told. */
 final class FlightsOption {
@@ -36,6 +37,21 @@ final class FlightsOption {
         return read(context, file, known.model())
                 .flatMap(read -> new LearnStudy(new MeasuredSections(), Bands.load())
                         .learn(known, library, read.notes(), read.logs()));
+    }
+
+    /**
+     * What the flights beside a model file tell of it and of throws that are tried.
+     *
+     * @param known the model as its file has it, before any flight
+     * @param tried the same with the throws that are tried
+     * @return empty where there are none, or they are not wanted
+     * @throws WrongInput with all problems of the file of flights
+     */
+    Optional<TriedLessons> learn(
+            Context context, String file, Comparison known, Comparison tried, AirfoilLibrary library) {
+        return read(context, file, known.model())
+                .flatMap(read -> new LearnStudy(new MeasuredSections(), Bands.load())
+                        .learn(known, tried, library, read.notes(), read.logs()));
     }
 
     /**

@@ -25,11 +25,14 @@ import throwline.report.document.Figures;
 import throwline.section.AirfoilLibrary;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
+import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
 import throwline.study.FlyQuestion;
 import throwline.study.FlyResult;
 import throwline.study.FlyStudy;
+import throwline.study.Learnt;
 import throwline.study.Lessons;
+import throwline.study.TriedLessons;
 import throwline.units.Display;
 
 /** One set-up in depth. */
@@ -77,14 +80,13 @@ final class FlyCommand implements Callable<Integer> {
         SetUp wanted = setUp.of(context, read);
         Pack with = pack.one(context, read);
         FlyQuestion question = asked.question(context, read.tail());
-        // Flights were flown with the throws of the file: nothing is learnt for others.
-        Optional<Lessons> lessons = !tries.isAsked() && flights.areThere(model.file())
-                ? flights.learn(
-                        context,
-                        model.file(),
-                        new ComparisonStudy(new MeasuredSections(), Bands.load()).compare(read, library, List.of(with)),
-                        library)
-                : Optional.empty();
+        Optional<Tried> tried =
+                tries.isAsked() ? Optional.of(tried(project.model(), read, with, wanted, library)) : Optional.empty();
+        Optional<Lessons> lessons = tried.isPresent()
+                ? tried.get().lessons().map(TriedLessons::tried)
+                : flights.areThere(model.file())
+                        ? flights.learn(context, model.file(), study().compare(read, library, List.of(with)), library)
+                        : Optional.empty();
         FlyResult result = new FlyStudy(new MeasuredSections(), Bands.load())
                 .fly(
                         read,
@@ -103,7 +105,7 @@ final class FlyCommand implements Callable<Integer> {
                 () -> new FlyCharts(context.words()),
                 library,
                 new Block.Enclosed(model.fileName(project), project.text()));
-        Document shown = tries.isAsked() ? against(project.model(), read, with, wanted, document) : document;
+        Document shown = tried.map(one -> one.before(wanted, document)).orElse(document);
         folder.write(context, () -> files(project, result, shown));
         form.answer(
                 context,
@@ -115,17 +117,35 @@ final class FlyCommand implements Callable<Integer> {
         return ExitCode.of(result.glance().headlines().isComplete());
     }
 
-    /** The document behind what the throws that are tried change against the file. */
-    private Document against(Model file, Model tried, Pack with, SetUp wanted, Document document) {
-        ComparisonStudy study = new ComparisonStudy(new MeasuredSections(), Bands.load());
+    private static ComparisonStudy study() {
+        return new ComparisonStudy(new MeasuredSections(), Bands.load());
+    }
+
+    /** The set-up as its file has it and as it is tried, both before any flight, and what flights told of both. */
+    private record Tried(Comparison file, Comparison tried, Optional<TriedLessons> lessons) {
+
+        /** The document behind what the throws that are tried change against the file. */
+        Document before(SetUp wanted, Document document) {
+            Optional<Learnt> learnt = lessons.map(both -> both.tried().learnt());
+            return TriedDocument.of(
+                    lessons.map(both -> both.file().learnt().after()).orElse(file),
+                    learnt.map(Learnt::after).orElse(tried),
+                    Set.of(wanted.name()),
+                    learnt,
+                    document);
+        }
+    }
+
+    private Tried tried(Model file, Model tried, Pack with, SetUp wanted, AirfoilLibrary library) {
         List<SetUp> setUps = tried.setUps().stream()
                 .filter(setUp -> setUp.equals(tried.reference()) || setUp.equals(wanted))
                 .toList();
-        return TriedDocument.of(
-                tries.before(context, file, study, model.airfoils(), List.of(with)),
-                study.compare(tried.withSetUps(setUps), model.airfoils(), List.of(with)),
-                Set.of(wanted.name()),
-                document);
+        Comparison as = study().compare(tried.withSetUps(setUps), library, List.of(with));
+        if (!flights.areThere(model.file())) {
+            return new Tried(tries.before(context, file, study(), library, List.of(with)), as, Optional.empty());
+        }
+        Comparison plain = study().compare(file, library, List.of(with));
+        return new Tried(plain, as, flights.learn(context, model.file(), plain, as, library));
     }
 
     private List<ReportFile> files(ReadModel.Project project, FlyResult result, Document document) {

@@ -31,8 +31,13 @@ public final class Aeroplane {
     private final int elevator;
     private final int roll;
 
-    /** Own factors of a set-up: its errors, the set-up that it resembles, and by how much. */
-    private record Own(SetUpErrors errors, String like, double likeness, int lift, int drag, int elevator, int roll) {}
+    /** Own factors of a set-up: its errors, and what it has of the own parts of others. */
+    private record Own(SetUpErrors errors, Map<String, Double> like, int lift, int drag, int elevator, int roll) {}
+
+    /** One of four kinds of errors. */
+    private interface Kind {
+        int of(Own own);
+    }
 
     /** An aeroplane whose factors join those of an estimate. */
     public Aeroplane(Factors factors) {
@@ -47,24 +52,22 @@ public final class Aeroplane {
 
     /** Takes in a set-up. */
     public void add(String setUp, SetUpErrors errors) {
-        add(setUp, errors, setUp, 0);
+        add(setUp, errors, Map.of());
     }
 
     /**
-     * Takes in a set-up that resembles another one.
+     * Takes in a set-up that resembles others.
      *
      * @param setUp its name
      * @param errors its errors
-     * @param like name of the other
-     * @param likeness correlation of their own parts, 0 to 1
+     * @param like what its own part has of the own parts of others, by their names: cosines, squares adding to no more than 1
      */
-    public void add(String setUp, SetUpErrors errors, String like, double likeness) {
+    public void add(String setUp, SetUpErrors errors, Map<String, Double> like) {
         setUps.put(
                 setUp,
                 new Own(
                         errors,
-                        like,
-                        likeness,
+                        Map.copyOf(like),
                         own("lift", setUp),
                         own("drag", setUp),
                         own("elevator", setUp),
@@ -83,29 +86,35 @@ public final class Aeroplane {
         return own;
     }
 
-    private double error(double[] state, Share share, int common, int own, int like, double likeness) {
-        double mine =
-                likeness == 0 ? state[own] : likeness * state[like] + Math.sqrt(1 - likeness * likeness) * state[own];
-        return share.common() * state[common] + share.own() * mine;
+    private double error(double[] state, Share share, int common, Own own, Kind kind) {
+        double mine = 0;
+        double left = 1;
+        for (Map.Entry<String, Double> other : own.like.entrySet()) {
+            double cosine = other.getValue();
+            mine += cosine * state[kind.of(of(other.getKey()))];
+            left -= cosine * cosine;
+        }
+        return share.common() * state[common]
+                + share.own() * (mine + Math.sqrt(Math.max(0, left)) * state[kind.of(own)]);
     }
 
     /** Error of the logarithm of the largest lift. */
     double lift(double[] state, String setUp) {
         Own own = of(setUp);
-        return error(state, own.errors.lift(), lift, own.lift, of(own.like).lift, own.likeness);
+        return error(state, own.errors.lift(), lift, own, Own::lift);
     }
 
     /** Error of the logarithm of drag at equal lift, at a speed over the approach speed. */
     double drag(double[] state, String setUp, double speed) {
         Own own = of(setUp);
-        return error(state, own.errors.drag(), drag, own.drag, of(own.like).drag, own.likeness)
+        return error(state, own.errors.drag(), drag, own, Own::drag)
                 + DRAG_OVER_SPEED * state[dragOverSpeed] * Math.log(speed);
     }
 
     /** Error of the elevator, rad. */
     double elevator(double[] state, String setUp) {
         Own own = of(setUp);
-        return error(state, own.errors.elevator(), elevator, own.elevator, of(own.like).elevator, own.likeness);
+        return error(state, own.errors.elevator(), elevator, own, Own::elevator);
     }
 
     /** Factor on the slope of trim over lift. */
@@ -116,7 +125,7 @@ public final class Aeroplane {
     /** Error of the logarithm of roll rate over speed. */
     double roll(double[] state, String setUp) {
         Own own = of(setUp);
-        return error(state, own.errors.roll(), roll, own.roll, of(own.like).roll, own.likeness);
+        return error(state, own.errors.roll(), roll, own, Own::roll);
     }
 
     /** Logarithm of a pack's true weight over the weight told, as a factor of the state. */

@@ -2,12 +2,12 @@ package throwline.study;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import throwline.correction.Aeroplane;
 import throwline.correction.Factors;
@@ -24,25 +24,26 @@ import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
 import throwline.study.Comparison.PackResult;
 
-/**
- * Set-ups of a model with its packs as learning knows them, those whose throws were others on a day included. A set-up whose
- * throws changed by more than three degrees since is another one, and the less like the first the further it moved.
- */
+/** Set-ups of a model with its packs as learning knows them, those with other throws on a day, and those that are tried, included. */
 final class FlownFleet implements NotedReadings.Fleet {
 
-    /** Throws within this are the same, and own errors have nothing in common from there on, rad (PRACTICE). */
-    private static final double SAME = Math.toRadians(3);
-
-    private static final double UNLIKE = Math.toRadians(20);
-
     private final Model model;
+    private final FlownThrows standings;
     private final Aeroplane aeroplane;
-    private final Map<String, Flying> flying = new HashMap<>();
-    private final Map<String, String> variants = new LinkedHashMap<>();
+    private final Map<String, Flying> flying;
+    private final UnaryOperator<String> standing;
 
-    private FlownFleet(Model model, Factors factors) {
+    private FlownFleet(
+            Model model,
+            FlownThrows standings,
+            Aeroplane aeroplane,
+            Map<String, Flying> flying,
+            UnaryOperator<String> standing) {
         this.model = model;
-        aeroplane = new Aeroplane(factors);
+        this.standings = standings;
+        this.aeroplane = aeroplane;
+        this.flying = flying;
+        this.standing = standing;
     }
 
     /** What is needed besides the model to predict flights. */
@@ -52,13 +53,17 @@ final class FlownFleet implements NotedReadings.Fleet {
      * The fleet of these notes.
      *
      * @param known the model before any flight, with any packs
+     * @param tried the same with throws that are tried
      * @param notes the flights
      * @param factors of the estimate
      * @param tools flies packs and set-ups that are not known yet
      */
-    static FlownFleet of(Comparison known, FlightNotes notes, Factors factors, Tools tools) {
+    static FlownFleet of(
+            Comparison known, Optional<Comparison> tried, FlightNotes notes, Factors factors, Tools tools) {
         Model model = known.model();
-        FlownFleet fleet = new FlownFleet(model, factors);
+        FlownThrows standings = new FlownThrows(model, notes, tried.map(Comparison::model));
+        FlownFleet fleet =
+                new FlownFleet(model, standings, new Aeroplane(factors), new HashMap<>(), UnaryOperator.identity());
         List<PackResult> results = new ArrayList<>(known.packs());
         Set<String> wanted = new TreeSet<>();
         notes.counted().forEach(day -> wanted.add(day.pack()));
@@ -71,60 +76,46 @@ final class FlownFleet implements NotedReadings.Fleet {
             results.addAll(study.compare(model, tools.airfoils(), missing).packs());
         }
         double balance = fleet.balanceAnswer(results.get(0), tools);
-        fleet.take(results, model.setUps(), balance);
-        Map<SetUp, String> changed = fleet.changed(notes);
+        results.forEach(pack -> fleet.take(pack, model.reference(), balance));
+        List<SetUp> changed = standings.onDays();
         if (!changed.isEmpty()) {
-            Model as = model.withSetUps(Stream.concat(Stream.of(model.reference()), changed.keySet().stream())
+            Model as = model.withSetUps(Stream.concat(Stream.of(model.reference()), changed.stream())
                     .toList());
             List<Pack> packs = results.stream().map(PackResult::pack).toList();
-            fleet.take(study.compare(as, tools.airfoils(), packs).packs(), List.copyOf(changed.keySet()), balance);
+            study.compare(as, tools.airfoils(), packs)
+                    .packs()
+                    .forEach(pack -> fleet.take(pack, model.reference(), balance));
         }
+        tried.ifPresent(other -> other.packs()
+                .forEach(pack -> fleet.asTried().take(pack, other.model().reference(), balance)));
         return fleet;
     }
 
-    /** Set-ups that stood otherwise on a day, each under a name of its own. */
-    private Map<SetUp, String> changed(FlightNotes notes) {
-        Map<SetUp, String> changed = new LinkedHashMap<>();
-        for (FlownDay day : notes.counted()) {
-            for (SetUp flown : day.asFlown()) {
-                Optional<SetUp> now = setUp(flown.name());
-                if (now.isEmpty() || apart(now.get(), flown) > SAME) {
-                    String name = flown.name() + " as on " + day.name();
-                    changed.put(new SetUp(name, flown.deflections(), flown.elevator()), flown.name());
-                    variants.put(key(day.name(), flown.name()), name);
-                }
-            }
-        }
-        return changed;
+    /** The same in which a set-up has the throws that are tried. */
+    FlownFleet asTried() {
+        return new FlownFleet(model, standings, aeroplane, flying, standings::tried);
     }
 
     private Optional<SetUp> setUp(String name) {
         return model.setUps().stream().filter(s -> s.name().equals(name)).findFirst();
     }
 
-    private double apart(SetUp one, SetUp other) {
-        return model.wing().surfaces().stream()
-                .mapToDouble(s -> Math.abs(one.deflection(s.name()) - other.deflection(s.name())))
-                .max()
-                .orElse(0);
-    }
-
-    private void take(List<PackResult> results, List<SetUp> setUps, double balance) {
-        for (PackResult pack : results) {
-            Headline reference = pack.setUps().stream()
-                    .filter(r -> r.setUp().equals(model.reference()))
-                    .findFirst()
-                    .map(SetUpResult::elevator)
-                    .orElse(new Headline.Unknown("why.reference-unknown"));
-            for (SetUpResult result : pack.setUps()) {
-                if (setUps.contains(result.setUp())) {
-                    take(result, pack.pack(), reference, balance);
-                }
+    /** Takes in what is not known yet of these results. */
+    private void take(PackResult pack, SetUp reference, double balance) {
+        Headline other = pack.setUps().stream()
+                .filter(r -> r.setUp().equals(reference))
+                .findFirst()
+                .map(SetUpResult::elevator)
+                .orElse(new Headline.Unknown("why.reference-unknown"));
+        for (SetUpResult result : pack.setUps()) {
+            String name = standing.apply(result.setUp().name());
+            if (!flying.containsKey(key(name, pack.pack().name()))) {
+                take(name, result, pack.pack(), other, balance);
             }
         }
     }
 
-    private void take(SetUpResult result, Pack pack, Headline reference, double balance) {
+    private void take(String name, SetUpResult result, Pack pack, Headline reference, double balance) {
         Optional<SetUpErrors> errors = PriorErrors.of(result, reference);
         if (errors.isEmpty()
                 || result.sweep().size() < 2
@@ -132,18 +123,8 @@ final class FlownFleet implements NotedReadings.Fleet {
                 || !(result.approachSpeed() instanceof Headline.Known approach)) {
             return;
         }
-        String name = result.setUp().name();
-        Optional<SetUp> like = variants.containsValue(name)
-                ? model.setUps().stream()
-                        .filter(s -> name.startsWith(s.name() + " as on "))
-                        .findFirst()
-                : Optional.empty();
-        if (like.isPresent() && flying.containsKey(key(like.get().name(), pack.name()))) {
-            double likeness = Math.max(0, 1 - apart(like.get(), result.setUp()) / UNLIKE);
-            aeroplane.add(name, errors.get(), like.get().name(), likeness);
-        } else {
-            aeroplane.add(name, errors.get());
-        }
+        aeroplane.add(
+                name, errors.get(), standings.ownPart(name, other -> flying.containsKey(key(other, pack.name()))));
         Map<String, Double> rolls = new HashMap<>();
         result.rollRates().forEach(roll -> {
             if (roll.rate() instanceof Headline.Known rate && rate.value() > 0) {
@@ -174,19 +155,20 @@ final class FlownFleet implements NotedReadings.Fleet {
         return one + "\n" + other;
     }
 
-    /** A set-up as the model file has it now, with a pack. */
+    /** A set-up as it stands now, with a pack. */
     Optional<Flying> now(String setUp, String pack) {
-        return Optional.ofNullable(flying.get(key(setUp, pack)));
+        return Optional.ofNullable(flying.get(key(standing.apply(setUp), pack)));
     }
 
-    /** Days on which a set-up stood otherwise than now. */
+    /** Whether a set-up stood otherwise on a day than now. */
     boolean isChanged(FlownDay day, String setUp) {
-        return variants.containsKey(key(day.name(), setUp));
+        return !standings.areSame(standings.on(day, setUp), standing.apply(setUp));
     }
 
     @Override
     public Optional<Flying> flying(FlownDay day, String setUp) {
-        return now(variants.getOrDefault(key(day.name(), setUp), setUp), day.pack());
+        String then = standings.on(day, setUp);
+        return Optional.ofNullable(flying.get(key(then.equals(setUp) ? standing.apply(setUp) : then, day.pack())));
     }
 
     @Override

@@ -3,17 +3,14 @@ package throwline.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import throwline.correction.Doubt;
 import throwline.correction.Doubts;
 import throwline.correction.Factor;
 import throwline.correction.Factors;
-import throwline.correction.Flying;
 import throwline.correction.LoggedReadings;
 import throwline.correction.MixtureUpdate;
 import throwline.correction.NotedReadings;
@@ -21,12 +18,12 @@ import throwline.correction.Posterior;
 import throwline.correction.Reading;
 import throwline.logs.FlightLog;
 import throwline.model.Model;
+import throwline.model.SetUp;
 import throwline.notes.FlightNotes;
 import throwline.notes.FlownDay;
 import throwline.notes.Noticed;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
-import throwline.study.Comparison.PackResult;
 import throwline.study.Learnt.WindFound;
 
 /** "What do the flights tell?": the numbers of a model after what was noticed in flight. */
@@ -67,24 +64,54 @@ public final class LearnStudy {
      */
     public Optional<Lessons> learn(
             Comparison known, AirfoilLibrary airfoils, FlightNotes notes, Map<String, FlightLog> logs) {
+        return learn(known, Optional.empty(), airfoils, notes, logs).map(one -> one.lessons(known, one.fleet));
+    }
+
+    /**
+     * Learns from notes and logs what they tell of the model and of other throws: one estimate for both, so that their
+     * differences are those of the throws.
+     *
+     * @param known the model as its file has it before any flight
+     * @param tried the same with throws that are tried; the packs are those of {@code known}
+     * @param airfoils where its airfoils are found
+     * @param notes flown with the throws of the file where they say no others
+     * @param logs by the name of the day
+     * @return what they tell; empty where nothing counts
+     */
+    public Optional<TriedLessons> learn(
+            Comparison known,
+            Comparison tried,
+            AirfoilLibrary airfoils,
+            FlightNotes notes,
+            Map<String, FlightLog> logs) {
+        return learn(known, Optional.of(tried), airfoils, notes, logs)
+                .map(one -> new TriedLessons(one.lessons(known, one.fleet), one.lessons(tried, one.fleet.asTried())));
+    }
+
+    private Optional<One> learn(
+            Comparison known,
+            Optional<Comparison> tried,
+            AirfoilLibrary airfoils,
+            FlightNotes notes,
+            Map<String, FlightLog> logs) {
         if (notes.counted().isEmpty()) {
             return Optional.empty();
         }
         Factors factors = new Factors();
-        FlownFleet fleet = FlownFleet.of(known, notes, factors, new FlownFleet.Tools(airfoils, sections, bands));
-        One one = new One(known, fleet, factors, notes, logs);
-        return one.readings.isEmpty() && one.settled ? Optional.empty() : Optional.of(one.lessons());
+        FlownFleet fleet = FlownFleet.of(known, tried, notes, factors, new FlownFleet.Tools(airfoils, sections, bands));
+        One one = new One(known.model(), fleet, factors, notes, logs);
+        return one.readings.isEmpty() && one.settled ? Optional.empty() : Optional.of(one);
     }
 
     /** One estimate. */
     private static final class One {
-        private final Comparison known;
+        private final Model model;
         private final FlownFleet fleet;
         private final Factors factors;
         private final FlightNotes notes;
         private final List<Reading> readings = new ArrayList<>();
         private final List<String> unused = new ArrayList<>();
-        private final List<FlownFor> flown = new ArrayList<>();
+        private final List<OnDay> flown = new ArrayList<>();
         private final List<LoggedDay> logged = new ArrayList<>();
         private final Map<String, Integer> winds = new HashMap<>();
         /** False where no state fits the notes: nothing is learnt then, and all of them are named. */
@@ -92,8 +119,8 @@ public final class LearnStudy {
 
         private final Posterior posterior;
 
-        One(Comparison known, FlownFleet fleet, Factors factors, FlightNotes notes, Map<String, FlightLog> logs) {
-            this.known = known;
+        One(Model model, FlownFleet fleet, Factors factors, FlightNotes notes, Map<String, FlightLog> logs) {
+            this.model = model;
             this.fleet = fleet;
             this.factors = factors;
             this.notes = notes;
@@ -111,47 +138,46 @@ public final class LearnStudy {
         }
 
         private void take(FlownDay day, Optional<FlightLog> log) {
-            NotedReadings noted =
-                    new NotedReadings(factors, fleet, day, known.model().field());
+            NotedReadings noted = new NotedReadings(factors, fleet, day, model.field());
             readings.addAll(noted.all());
             winds.put(day.name(), noted.air().wind());
             if (log.isPresent()) {
-                LoggedDay one = LoggedDay.of(day, log.get(), fleet, known.model());
+                LoggedDay one = LoggedDay.of(day, log.get(), fleet, model);
                 List<Reading> found = new LoggedReadings(factors, fleet, day, noted.air(), one.log()).all();
                 logged.add(one);
                 readings.addAll(found);
-                flown.addAll(one.flown(setUp -> !fleet.isChanged(day, setUp)));
+                one.flown().forEach(each -> flown.add(new OnDay(day, each)));
             } else {
                 day.log().ifPresent(source -> unused.add(source.file()));
             }
             for (Noticed noticed : day.noticed()) {
                 boolean used = readings.stream()
                         .anyMatch(r -> r.source().equals(noticed.told().source()));
-                if (used && !noticed.setUp().isEmpty() && !fleet.isChanged(day, noticed.setUp())) {
-                    flown.add(FlownFor.of(noticed));
+                if (used && !noticed.setUp().isEmpty()) {
+                    flown.add(new OnDay(day, FlownFor.of(noticed)));
                 } else if (!used && noticed.told().counts()) {
                     unused.add(noticed.told().source());
                 }
             }
         }
 
-        Lessons lessons() {
+        /** What they tell of these numbers, whose set-ups stand as a fleet has them. */
+        Lessons lessons(Comparison of, FlownFleet as) {
             Doubts doubts = new Doubts(posterior, readings);
             LearntState state = new LearntState(posterior, doubts.wider());
-            return new Lessons(learnt(doubts, state), (result, pack) -> corrected(result, pack, state));
+            List<FlownFor> same = flown.stream()
+                    .filter(one -> !as.isChanged(one.day, one.flown.setUp()))
+                    .map(OnDay::flown)
+                    .toList();
+            LearntPacks packs = new LearntPacks(of, as, posterior, state, same);
+            return new Lessons(learnt(packs, as, doubts, same), packs::corrected);
         }
 
-        private Learnt learnt(Doubts doubts, LearntState state) {
-            List<PackResult> packs = known.packs().stream()
-                    .map(pack -> new PackResult(
-                            pack.pack(),
-                            pack.setUps().stream()
-                                    .map(result -> corrected(result, pack.pack().name(), state))
-                                    .toList()))
-                    .toList();
-            Comparison after = new Comparison(known.model(), known.density(), packs, known.warnings());
+        private Learnt learnt(LearntPacks packs, FlownFleet as, Doubts doubts, List<FlownFor> same) {
+            Comparison of = packs.before();
+            Comparison after = packs.after();
             return new Learnt(
-                    known,
+                    of,
                     after,
                     notes.counted().size(),
                     (int) readings.stream().map(Reading::source).distinct().count(),
@@ -159,41 +185,17 @@ public final class LearnStudy {
                             .map(FlownDay::date)
                             .max(Comparator.naturalOrder())
                             .orElse(""),
-                    flown.stream().map(FlownFor::setUp).distinct().toList(),
+                    same.stream().map(FlownFor::setUp).distinct().toList(),
                     doubts.all(),
                     doubts.allOneWay(),
                     doubts.wider(),
                     winds(),
                     unused,
-                    changed(),
-                    new NextFlights(known, after, fleet, posterior, factors).advice(),
-                    surprises(packs),
+                    changed(as),
+                    new NextFlights(of, after, as, posterior, factors).advice(),
+                    packs.surprises(),
                     logged,
-                    new MeasuredMarks(known, fleet, posterior, readings).of(flown));
-        }
-
-        private SetUpResult corrected(SetUpResult result, String pack, LearntState state) {
-            Model model = known.model();
-            Optional<Flying> flying = fleet.now(result.setUp().name(), pack);
-            Optional<Flying> reference = result.setUp().equals(model.reference())
-                    ? Optional.empty()
-                    : fleet.now(model.reference().name(), pack);
-            return flying.map(f -> new LearntRows(
-                                    model,
-                                    result,
-                                    f,
-                                    reference,
-                                    state,
-                                    quantity -> isFlown(result.setUp().name(), quantity))
-                            .corrected())
-                    .orElse(result);
-        }
-
-        /** Whether a set-up was flown for a number, by a note that does not contradict the rest. */
-        private boolean isFlown(String setUp, FlightQuantity quantity) {
-            return flown.stream()
-                    .filter(one -> one.setUp().equals(setUp) && one.tellsOf(quantity))
-                    .anyMatch(one -> posterior.wrong().getOrDefault(one.source(), 0.0) <= Doubt.CONTRADICTS);
+                    new MeasuredMarks(of, as, posterior, readings).of(same));
         }
 
         /** Winds that some reading tells of. */
@@ -210,30 +212,21 @@ public final class LearnStudy {
             return found;
         }
 
-        private List<String> changed() {
+        private List<String> changed(FlownFleet as) {
             Set<String> changed = new TreeSet<>();
             for (FlownDay day : notes.counted()) {
                 day.asFlown().stream()
-                        .filter(s -> fleet.isChanged(day, s.name()))
-                        .forEach(s -> changed.add(s.name()));
+                        .map(SetUp::name)
+                        .filter(name -> as.isChanged(day, name))
+                        .forEach(changed::add);
             }
+            flown.stream()
+                    .filter(one -> as.isChanged(one.day, one.flown.setUp()))
+                    .forEach(one -> changed.add(one.flown.setUp()));
             return List.copyOf(changed);
         }
-
-        private static List<String> surprises(List<PackResult> packs) {
-            Set<String> names = new LinkedHashSet<>();
-            for (SetUpResult result : packs.get(0).setUps()) {
-                for (HeadlineNumbers.Entry entry : result.headlines().all()) {
-                    if (entry.number() instanceof Headline.Known known
-                            && entry.quantity().isOn(FlightQuantity.Screen.CLOSE_CALLS)
-                            && known.learnt()
-                                    .filter(old -> known.value() > old.high() || known.value() < old.low())
-                                    .isPresent()) {
-                        names.add(result.setUp().name());
-                    }
-                }
-            }
-            return List.copyOf(names);
-        }
     }
+
+    /** What a set-up was flown for on a day. */
+    private record OnDay(FlownDay day, FlownFor flown) {}
 }

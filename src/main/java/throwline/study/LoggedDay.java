@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 import throwline.air.Air;
 import throwline.correction.LoggedReadings;
 import throwline.correction.NotedReadings;
@@ -67,17 +66,15 @@ public record LoggedDay(FlownDay day, ReducedLog log) {
     }
 
     /** What its set-ups were flown for. */
-    List<FlownFor> flown(Predicate<String> same) {
+    List<FlownFor> flown() {
         List<FlownFor> flown = new ArrayList<>();
         for (String setUp : log.flown()) {
-            if (same.test(setUp)) {
-                add(flown, Kind.STALL, setUp, FlownFor.Topic.STALL);
-                add(flown, Kind.GLIDE, setUp, FlownFor.Topic.GLIDE);
-                add(flown, Kind.ROLL, setUp, FlownFor.Topic.ROLL);
-                if (log.used(Kind.GLIDE, setUp).stream().anyMatch(p -> !Double.isNaN(p.elevator()))) {
-                    String source = "elevator " + LoggedReadings.source(Kind.GLIDE, setUp, day);
-                    flown.add(new FlownFor(setUp, FlownFor.Topic.TRIM, source));
-                }
+            add(flown, Kind.STALL, setUp, FlownFor.Topic.STALL);
+            add(flown, Kind.GLIDE, setUp, FlownFor.Topic.GLIDE);
+            add(flown, Kind.ROLL, setUp, FlownFor.Topic.ROLL);
+            if (log.used(Kind.GLIDE, setUp).stream().anyMatch(p -> !Double.isNaN(p.elevator()))) {
+                String source = "elevator " + LoggedReadings.source(Kind.GLIDE, setUp, day);
+                flown.add(new FlownFor(setUp, FlownFor.Topic.TRIM, source));
             }
         }
         return flown;

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -73,7 +74,11 @@ class LearnCoverageTest {
         FlightNotes notes = notes(model);
         Factors factors = new Factors();
         FlownFleet fleet = FlownFleet.of(
-                plain, notes, factors, new FlownFleet.Tools(AIRFOILS, new MeasuredSections(), Bands.load()));
+                plain,
+                Optional.empty(),
+                notes,
+                factors,
+                new FlownFleet.Tools(AIRFOILS, new MeasuredSections(), Bands.load()));
         List<Reading> expected = new ArrayList<>();
         notes.days().forEach(day -> expected.addAll(new NotedReadings(factors, fleet, day, model.field()).all()));
         Map<String, Expectation> rows = rows(model, fleet);

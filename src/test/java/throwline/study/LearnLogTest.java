@@ -54,8 +54,12 @@ class LearnLogTest {
     private final Factors factors = new Factors();
     private final FlightNotes notes = notes();
     private final FlownDay day = notes.days().get(0);
-    private final FlownFleet fleet =
-            FlownFleet.of(PLAIN, notes, factors, new FlownFleet.Tools(AIRFOILS, new MeasuredSections(), Bands.load()));
+    private final FlownFleet fleet = FlownFleet.of(
+            PLAIN,
+            Optional.empty(),
+            notes,
+            factors,
+            new FlownFleet.Tools(AIRFOILS, new MeasuredSections(), Bands.load()));
 
     private static FlightNotes notes() {
         String text = """

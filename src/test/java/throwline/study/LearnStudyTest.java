@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import throwline.input.FlightsFile;
@@ -15,6 +16,7 @@ import throwline.input.PackedAirfoils;
 import throwline.input.ReadFlights;
 import throwline.input.ReadModel;
 import throwline.model.Model;
+import throwline.model.SetUp;
 import throwline.notes.FlightNotes;
 import throwline.section.MeasuredSections;
 
@@ -181,6 +183,48 @@ class LearnStudyTest {
                         known(close, "landing flap", FlightQuantity.STALL_SPEED).high()
                                 / known(close, "landing flap", FlightQuantity.STALL_SPEED)
                                         .low());
+    }
+
+    /** File and trial come out of one estimate: the file's numbers stay, those tried within three degrees are flown too. */
+    @Test
+    void learns_of_throws_that_are_tried_as_well() {
+        FlightNotes notes = notes(day("2026-10-04", "", STALLS.formatted("9.1 m/s")));
+        Learnt alone = learn(notes);
+        for (double degrees : new double[] {37, 45}) {
+            Model tried = MODEL.withSetUps(MODEL.setUps().stream()
+                    .map(s -> s.name().equals("landing flap") ? flaps(s, Math.toRadians(degrees)) : s)
+                    .toList());
+            Comparison other = new ComparisonStudy(new MeasuredSections(), Bands.load())
+                    .compare(tried, AIRFOILS, MODEL.packs().subList(0, 1));
+            TriedLessons both =
+                    STUDY.learn(PLAIN, other, AIRFOILS, notes, Map.of()).orElseThrow();
+            Headline.Known file = known(both.file().learnt(), "landing flap", FlightQuantity.STALL_SPEED);
+            Headline.Known was = known(alone, "landing flap", FlightQuantity.STALL_SPEED);
+            assertThat(file.value()).isCloseTo(was.value(), withPercentage(1e-7));
+            assertThat(file.high()).isCloseTo(was.high(), withPercentage(1e-7));
+            Learnt there = both.tried().learnt();
+            Headline.Known now = known(there, "landing flap", FlightQuantity.STALL_SPEED);
+            boolean same = degrees < 40;
+            assertThat(now.learnt().orElseThrow().flown()).isEqualTo(same);
+            assertThat(there.changed()).isEqualTo(same ? List.of() : List.of("landing flap"));
+            assertThat(both.file().learnt().changed()).isEmpty();
+            double moved = now.value() / now.learnt().orElseThrow().value();
+            double fileMoved = file.value() / file.learnt().orElseThrow().value();
+            if (same) {
+                assertThat(moved).isCloseTo(fileMoved, withPercentage(1e-6));
+            } else {
+                assertThat(moved).isBetween(1.0, fileMoved);
+            }
+            assertThat(known(there, "airbrake", FlightQuantity.STALL_SPEED).value())
+                    .isCloseTo(
+                            known(alone, "airbrake", FlightQuantity.STALL_SPEED).value(), withPercentage(1e-7));
+        }
+    }
+
+    private static SetUp flaps(SetUp setUp, double angle) {
+        Map<String, Double> deflections = new java.util.LinkedHashMap<>(setUp.deflections());
+        deflections.put("flaps", angle);
+        return new SetUp(setUp.name(), deflections, setUp.elevator(), setUp.switchPosition());
     }
 
     @Test

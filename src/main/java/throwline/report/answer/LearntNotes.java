@@ -3,7 +3,9 @@ package throwline.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import throwline.correction.Doubt;
+import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Role;
 import throwline.report.document.Text;
@@ -68,6 +70,16 @@ final class LearntNotes {
             all.add(Paragraph.of(Role.REMARK, Text.say("learn.scatter", new Value.Plain(learnt.wider(), 1))));
         }
         return all;
+    }
+
+    /** What flights told of throws that are tried. */
+    List<Block> tried(Set<String> names) {
+        List<String> others = learnt.changed().stream().filter(names::contains).toList();
+        return others.isEmpty()
+                ? List.of(Paragraph.of(Role.QUIET, Text.say("learn.tried")))
+                : others.stream()
+                        .map(name -> (Block) Paragraph.of(Role.QUIET, Text.say("learn.tried.others", name)))
+                        .toList();
     }
 
     /** What else is worth knowing. */

@@ -2,6 +2,7 @@ package throwline.report.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import throwline.model.Model;
@@ -16,6 +17,7 @@ import throwline.report.document.Text.Join;
 import throwline.report.document.Value;
 import throwline.study.Comparison;
 import throwline.study.Comparison.PackResult;
+import throwline.study.Learnt;
 import throwline.study.SetUpResult;
 
 /** What throws that are tried change against the model file, before the answer with these throws. */
@@ -37,11 +39,15 @@ public final class TriedDocument {
      * @param before how the set-ups fly as the file has them
      * @param tried how they fly with the throws that are tried
      * @param names of the set-ups that are changed
+     * @param learnt what flights told of the throws that are tried, where they put both right
      * @param answer with the throws that are tried
      */
-    public static Document of(Comparison before, Comparison tried, Set<String> names, Document answer) {
+    public static Document of(
+            Comparison before, Comparison tried, Set<String> names, Optional<Learnt> learnt, Document answer) {
         List<Block> blocks = new ArrayList<>(new TriedDocument(before, tried, names).sections());
         blocks.add(Section.of(Text.none(), List.of(Paragraph.of(Role.QUIET, Text.say("row.legend.tried")))));
+        learnt.map(told -> new LearntNotes(told).tried(names))
+                .ifPresent(notes -> blocks.add(Section.of(Text.none(), notes)));
         for (Block block : answer.blocks()) {
             boolean caution = block instanceof Section section && section.role() == Role.CAUTION;
             if (!caution) {
