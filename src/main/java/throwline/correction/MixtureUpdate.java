@@ -11,9 +11,10 @@ import java.util.stream.IntStream;
 
 /**
  * Bayesian update in which every source may be wrong: with a probability of 5 % each, a source is taken as eight times as
- * uncertain as was expected of it, and all sets of up to two such sources (three among at most ten) are worked out and
- * weighed: a contaminated normal (G. E. P. Box, G. C. Tiao, Biometrika 55, 1968, MEMORY; enumeration after I. Verdinelli,
- * L. Wasserman, Statistics and Computing 1, 1991, READ in excerpt). Readings are straightened at the weighed mean until it
+ * uncertain as was expected of it, and all sets of a few such sources are worked out and weighed: a contaminated normal
+ * (G. E. P. Box, G. C. Tiao, Biometrika 55, 1968, MEMORY; enumeration after I. Verdinelli, L. Wasserman, Statistics and
+ * Computing 1, 1991, READ in excerpt). Where there are many sources, those that are wrong tell of the others: how often
+ * sources are wrong is itself uncertain (beta-binomial, textbook). Readings are straightened at the weighed mean until it
  * stands still (Gauss-Newton). Nothing depends on the order of readings. Methods manual 21.2.
  */
 public final class MixtureUpdate {
@@ -21,10 +22,20 @@ public final class MixtureUpdate {
     /** Probability that a source is wrong (PRACTICE). */
     private static final double WRONG = 0.05;
 
+    /** So many wrong sources are taken as seen before any flight (the half of H. Jeffreys' prior of a share, MEMORY). */
+    private static final double SEEN_WRONG = 0.5;
+
+    private static final double SEEN = SEEN_WRONG / WRONG;
+
     /** Times as uncertain as expected that a wrong source is taken (PRACTICE). */
     private static final double WIDER = 8;
 
-    private static final int FEW = 10;
+    /** So few sources tell nothing of how often sources are wrong. */
+    private static final int FEW = 6;
+
+    /** Up to so many, sets of four are tried; sets of three where there are fewer or more. */
+    private static final int MANY = 10;
+
     private static final int MOST = 14;
 
     /** Sets of sources less likely than the likeliest by more than this, as a logarithm, are left out. */
@@ -47,7 +58,7 @@ public final class MixtureUpdate {
         means = factors.stream().mapToDouble(Factor::mean).toArray();
         sds = factors.stream().mapToDouble(Factor::sd).toArray();
         sources = sources();
-        deepest = sources.size() <= FEW ? 3 : 2;
+        deepest = sources.size() > FEW && sources.size() <= MANY ? 4 : 3;
         doubted = doubted();
     }
 
@@ -162,8 +173,21 @@ public final class MixtureUpdate {
         Linearised.Update update = straight.with(wider, noise).update();
         double weight = -update.square() / 2
                 - update.logDeterminant() / 2
-                + hypothesis.wrong().size() * Math.log(WRONG / (1 - WRONG));
+                + odds(hypothesis.wrong().size());
         return new Weighed(hypothesis, weight, update);
+    }
+
+    /**
+     * Logarithm of the odds of so many wrong sources. The first is wrong with 5 %; among many, each that is wrong makes it
+     * likelier of the next, {@code (1/2 + j)/10} after {@code j}.
+     */
+    private double odds(int wrong) {
+        double sum = 0;
+        for (int j = 0; j < wrong; j++) {
+            double next = sources.size() > FEW ? (SEEN_WRONG + j) / SEEN : WRONG;
+            sum += Math.log(next / (1 - next));
+        }
+        return sum;
     }
 
     private double[] mean(List<Weighed> weighed) {
