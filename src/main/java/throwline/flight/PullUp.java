@@ -53,6 +53,35 @@ public record PullUp(
         return turnRadius(speed, turnLoad);
     }
 
+    /**
+     * The same with a wing that gives a share of the lift expected of it. Angle of attack and load go together in a straight
+     * line from where the pull ends to the most lift.
+     *
+     * @param share of its most lift, above 0; a wing that gives more than expected is left as it is
+     */
+    public PullUp withLift(double share) {
+        double most = Math.min(1, share) * wing;
+        if (most >= wing) {
+            return this;
+        }
+        boolean stalls = most <= load;
+        double then = Math.min(load, most);
+        double left = stalls ? 0 : angleLeft * (most - load) / (wing - load);
+        Limit first = stalls ? Limit.WING : limit;
+        return new PullUp(
+                speed,
+                most,
+                elevator,
+                tail,
+                first,
+                then,
+                Math.min(turnLoad, most),
+                lift * then / load,
+                drag,
+                left,
+                stallShare);
+    }
+
     /** The same with another load in a level turn. */
     PullUp turning(double other) {
         return new PullUp(speed, wing, elevator, tail, limit, load, other, lift, drag, angleLeft, stallShare);

@@ -44,6 +44,7 @@ public final class LoopSearch {
     private final Pack pack;
     private final SurfaceGroups groups;
     private final SetUp setUp;
+    private final double lift;
     private final double travel;
 
     /**
@@ -51,12 +52,14 @@ public final class LoopSearch {
      * @param pack with this battery
      * @param groups its flaps
      * @param setUp in which it loops
+     * @param lift most lift of its wing over what is expected, as flights have it; above 1 it is taken as 1
      */
-    public LoopSearch(Airframe airframe, Pack pack, SurfaceGroups groups, SetUp setUp) {
+    public LoopSearch(Airframe airframe, Pack pack, SurfaceGroups groups, SetUp setUp, double lift) {
         this.airframe = airframe;
         this.pack = pack;
         this.groups = groups;
         this.setUp = setUp;
+        this.lift = lift;
         travel = airframe.model().tail().elevator().travelUp();
     }
 
@@ -173,6 +176,7 @@ public final class LoopSearch {
 
         Optional<Pull> pull(double flap, double elevator, double speed) {
             return stall.flatMap(s -> flight.pull(stick(flap, elevator, ""), pack, s, speed))
+                    .map(p -> p.withLift(lift))
                     .map(p -> new Pull(
                             flap,
                             elevator,

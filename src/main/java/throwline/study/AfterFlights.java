@@ -20,26 +20,38 @@ import throwline.study.HeadlineNumbers.RollRate;
  * @param stall factor on the stall speed
  * @param descent factor on the descent angle
  * @param roll factor on roll rates
- * @param elevator what the elevator change became greater by, rad
  * @param learnt the set-up's numbers after the flights
+ * @param elevator elevator against the reference, before and after
  */
-record AfterFlights(double stall, double descent, double roll, double elevator, SetUpResult learnt) {
+record AfterFlights(double stall, double descent, double roll, SetUpResult learnt, ElevatorAfterFlights elevator) {
 
     /** Nothing comes down more steeply than straight. */
     private static final double STRAIGHT_DOWN = Math.PI / 2;
 
-    static AfterFlights of(SetUpResult learnt) {
-        double change = known(learnt.elevatorChange())
-                .flatMap(k -> k.learnt().map(old -> k.value() - old.value()))
-                .orElse(0.0);
-        Optional<Headline> roll =
-                learnt.rollRates().stream().map(RollRate::rate).findFirst();
-        return new AfterFlights(
-                factor(learnt.stallSpeed()),
-                factor(learnt.descentAngle()),
-                roll.map(AfterFlights::factor).orElse(1.0),
-                change,
-                learnt);
+    /**
+     * What flights did to a set-up.
+     *
+     * @param told what they told of the model with that set-up
+     * @param pack by its name
+     * @param setUp by its name
+     * @return empty where they tell nothing of it
+     */
+    static Optional<AfterFlights> of(Learnt told, String pack, String setUp) {
+        return told.after(pack, setUp).map(learnt -> {
+            Optional<Headline> roll =
+                    learnt.rollRates().stream().map(RollRate::rate).findFirst();
+            return new AfterFlights(
+                    factor(learnt.stallSpeed()),
+                    factor(learnt.descentAngle()),
+                    roll.map(AfterFlights::factor).orElse(1.0),
+                    learnt,
+                    ElevatorAfterFlights.of(told, pack, learnt));
+        });
+    }
+
+    /** Most lift over what was expected. */
+    double lift() {
+        return 1 / (stall * stall);
     }
 
     private static Optional<Headline.Known> known(Headline headline) {
@@ -66,12 +78,19 @@ record AfterFlights(double stall, double descent, double roll, double elevator, 
         return new WantedRoll(wanted.rate() / roll, wanted.speed());
     }
 
-    SetUpFound after(SetUpFound found) {
+    /**
+     * What was found, put right.
+     *
+     * @param speed of the descent that was wanted, m/s; empty where none was
+     */
+    SetUpFound after(SetUpFound found, Optional<Double> speed) {
         return new SetUpFound(
                 after(found.found()),
                 banded(found.stallSpeed(), stall, learnt.stallSpeed()),
                 found.descentAngle().map(angle -> banded(angle, descent, learnt.descentAngle())),
-                found.elevatorChange().map(this::changed),
+                found.elevatorChange()
+                        .map(change ->
+                                speed.map(v -> elevator.changed(change, v, 1)).orElse(change)),
                 found.throwBand());
     }
 
@@ -116,13 +135,6 @@ record AfterFlights(double stall, double descent, double roll, double elevator, 
                 value * high,
                 after.get().basis(),
                 number.get().shared());
-    }
-
-    private Headline changed(Headline before) {
-        return known(before)
-                .<Headline>map(k -> new Headline.Known(
-                        k.value() + elevator, k.low() + elevator, k.high() + elevator, k.basis(), k.shared()))
-                .orElse(before);
     }
 
     private FoundSetUp after(FoundSetUp found) {

@@ -71,6 +71,13 @@ public record FindQuestion(
      * The tightest loop.
      *
      * @param speed at its entry, m/s; empty for a usual one
+     * @param lift most lift of the wing over what is expected, as flights have it; 1 without
      */
-    public record LoopWanted(Optional<Double> speed) {}
+    public record LoopWanted(Optional<Double> speed, double lift) {
+
+        /** With the lift expected. */
+        public LoopWanted(Optional<Double> speed) {
+            this(speed, 1);
+        }
+    }
 }

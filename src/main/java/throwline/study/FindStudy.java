@@ -251,7 +251,9 @@ public final class FindStudy {
         }
 
         private LoopSearch loops(SetUp in) {
-            return new LoopSearch(airframe, question.pack(), groups, in);
+            double lift =
+                    question.tightestLoop().map(FindQuestion.LoopWanted::lift).orElse(1.0);
+            return new LoopSearch(airframe, question.pack(), groups, in, lift);
         }
 
         private String loopName(boolean taken) {

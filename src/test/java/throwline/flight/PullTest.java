@@ -7,6 +7,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +55,32 @@ class PullTest {
     @CsvSource({"8, 6.4", "15, 3.4", "30, 1.7"})
     void airAtTheTail(double radius, double degrees) {
         assertThat(Math.toDegrees(PullUp.tailAngle(0.9, radius))).isCloseTo(degrees, within(0.05));
+    }
+
+    /** A wing with 90 % of its lift: closed forms of a straight line of load over angle of attack. */
+    @Test
+    void aWingWithLessLiftLeavesLessAngle() {
+        PullUp stick = new PullUp(
+                20,
+                5,
+                Optional.of(4.0),
+                Optional.empty(),
+                PullUp.Limit.ELEVATOR,
+                4,
+                4.1,
+                1,
+                0.1,
+                0.05,
+                Optional.empty());
+        PullUp less = stick.withLift(0.9);
+        assertThat(less.limit()).isEqualTo(PullUp.Limit.ELEVATOR);
+        assertThat(less.load()).isEqualTo(4);
+        assertThat(less.angleLeft()).isCloseTo(0.05 * 0.5, within(1e-12));
+        PullUp stalls = stick.withLift(0.7);
+        assertThat(stalls.limit()).isEqualTo(PullUp.Limit.WING);
+        assertThat(stalls.load()).isCloseTo(3.5, within(1e-12));
+        assertThat(stalls.angleLeft()).isZero();
+        assertThat(stick.withLift(1.2)).isEqualTo(stick);
     }
 
     /** A model that pitches meets that air: the elevator goes up by about the tail's share of it. */

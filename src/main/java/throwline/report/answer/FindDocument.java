@@ -76,6 +76,9 @@ public final class FindDocument {
         learnt.ifPresent(l -> {
             under.add(LearntNotes.onTop(l));
             under.add(Text.say("find.learnt"));
+            if (result.loop().isPresent()) {
+                under.add(Text.say("find.learnt.loop"));
+            }
         });
         return new Document(Text.say("find.title", result.model().name()), under, blocks);
     }
