@@ -2,21 +2,25 @@ package throwline.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
+import throwline.input.FlightsFile;
 import throwline.input.LogEntry;
+import throwline.input.LogFile;
+import throwline.input.LogInterview;
 import throwline.input.ProposedColumns;
 import throwline.input.ProposedColumns.Proposed;
+import throwline.input.ReadFlights;
+import throwline.input.ReadLog;
 import throwline.input.ReadModel;
 import throwline.logs.Channel;
+import throwline.logs.Descents;
+import throwline.logs.Descents.Descent;
+import throwline.logs.FlightLog;
 import throwline.model.Model;
-import throwline.model.Pack;
-import throwline.model.SetUp;
+import throwline.notes.LogSource;
 
 /** Proposes how a log is read, shows it, and keeps it with the flights only where a person says yes. */
 final class LogProposer {
@@ -70,22 +74,22 @@ final class LogProposer {
     private boolean keep(Path log, List<Proposed> columns, List<Double> positions) {
         boolean asks = context.terminal().interactive();
         String today = LocalDate.now(java.time.ZoneId.systemDefault()).toString();
-        List<String> packs = model.packs().stream().map(Pack::name).toList();
-        List<String> setUps = model.setUps().stream().map(SetUp::name).toList();
-        Map<Double, String> meanings = new HashMap<>();
-        String date = asks ? date(today) : today;
-        String pack = asks && packs.size() > 1 ? choice(say("cli.learn.log.pack"), packs) : packs.get(0);
-        String temperature = asks ? free(say("cli.learn.log.temperature")) : "";
-        for (double position : positions) {
-            if (asks) {
-                meanings.put(position, choice(say("cli.learn.log.means", shown(position)), setUps));
-            }
+        LogInterview interview =
+                new LogInterview(model, today, positions, positions.isEmpty() ? offered(log, columns) : List.of());
+        FlightQuestions questions = new FlightQuestions(context, log);
+        if (asks) {
+            context.terminal().answer(say("cli.learn.log.intro"));
+            questions.ask(interview);
         }
-        LogEntry entry = new LogEntry(String.valueOf(log.getFileName()), date, pack, temperature, columns, meanings);
+        LogEntry entry = asks ? entry(log, columns, interview) : plain(log, columns, today);
         context.terminal().answer(say("cli.learn.log.entry", notes.getFileName(), entry.text(model)));
-        if (!positions.isEmpty() && meanings.isEmpty()) {
-            String all = positions.stream().map(LogProposer::shown).collect(Collectors.joining(", "));
-            context.terminal().answer(say("cli.learn.log.no-meaning", all, setUps.get(0)));
+        if (!positions.isEmpty() && entry.meanings().isEmpty()) {
+            String all = positions.stream().map(LogInterview::number).collect(Collectors.joining(", "));
+            context.terminal()
+                    .answer(say(
+                            "cli.learn.log.no-meaning",
+                            all,
+                            model.setUps().get(0).name()));
         } else if (!entry.tellsSetUps()) {
             context.terminal().answer(say("cli.learn.log.no-setups"));
         }
@@ -93,7 +97,8 @@ final class LogProposer {
             context.terminal().answer(say("cli.learn.log.copy"));
             return false;
         }
-        if (!choice(say("cli.learn.log.keep"), List.of("yes", "no")).equals("yes")) {
+        if (!questions.choice(say("cli.learn.log.keep"), List.of("yes", "no")).equals("yes")) {
+            questions.done();
             context.terminal().answer(say("cli.learn.log.not-kept"));
             return false;
         }
@@ -101,12 +106,59 @@ final class LogProposer {
                 .write(
                         entry.text(model),
                         before -> entry.appended(model, before, CompareFiles.plain(model.name()) + ".yaml"));
+        questions.done();
         context.terminal().answer(say("cli.learn.log.kept", notes));
         return true;
     }
 
-    private static String shown(double position) {
-        return position == Math.rint(position) ? String.valueOf((long) position) : String.valueOf(position);
+    private static LogEntry entry(Path log, List<Proposed> columns, LogInterview told) {
+        return new LogEntry(
+                String.valueOf(log.getFileName()),
+                told.date(),
+                told.pack(),
+                told.temperature(),
+                columns,
+                told.meanings(),
+                told.spans());
+    }
+
+    /** The entry as far as it can be made without asking. */
+    private LogEntry plain(Path log, List<Proposed> columns, String today) {
+        String pack = model.packs().get(0).name();
+        return new LogEntry(String.valueOf(log.getFileName()), today, pack, "", columns, Map.of(), List.of());
+    }
+
+    /** Stretches of the log in which a set-up may have been flown, shown with their numbers. */
+    private List<Descent> offered(Path log, List<Proposed> columns) {
+        LogEntry entry = plain(log, columns, "2000-01-01");
+        String text = "throwline flights: 1\nflights:\n" + entry.text(model);
+        if (!(FlightsFile.read(text, log.toString(), model) instanceof ReadFlights.Notes read)) {
+            return List.of();
+        }
+        LogSource source = read.notes().days().get(0).log().orElseThrow();
+        ReadLog parsed = LogFile.read(log, source);
+        if (parsed instanceof ReadLog.Faulty faulty) {
+            throw new WrongInput(faulty.problems().stream()
+                    .map(problem -> problem.say(context.words()))
+                    .collect(Collectors.joining("\n")));
+        }
+        FlightLog flown = ((ReadLog.Log) parsed).log();
+        List<Descent> found = Descents.of(flown);
+        StringBuilder table =
+                new StringBuilder(say(found.isEmpty() ? "cli.learn.log.no-pieces" : "cli.learn.log.pieces"));
+        for (int i = 0; i < found.size(); i++) {
+            Descent one = found.get(i);
+            String lost =
+                    Double.isNaN(one.lost()) ? "" : say("cli.learn.log.lost", String.valueOf(Math.round(one.lost())));
+            table.append(say(
+                    "cli.learn.log.piece",
+                    i + 1,
+                    LogInterview.shown(Math.floor(one.from())),
+                    LogInterview.shown(Math.ceil(one.to())),
+                    lost));
+        }
+        context.terminal().answer(table.toString());
+        return found;
     }
 
     private void show(Path log, ProposedColumns proposed) {
@@ -128,42 +180,6 @@ final class LogProposer {
             text.append(say("cli.learn.log.ignored", String.join(", ", proposed.ignored())));
         }
         context.terminal().answer(text.toString());
-    }
-
-    private String date(String today) {
-        while (true) {
-            String said = free(say("cli.learn.log.date") + " [" + today + "]");
-            try {
-                return said.isEmpty() ? today : LocalDate.parse(said).toString();
-            } catch (DateTimeException e) {
-                context.terminal().answer(say("input.flights.date", said) + "\n");
-            }
-        }
-    }
-
-    private String choice(String question, List<String> choices) {
-        StringBuilder text = new StringBuilder(question + "\n");
-        for (int i = 0; i < choices.size(); i++) {
-            text.append(say("cli.new.choice", i + 1, choices.get(i)));
-        }
-        while (true) {
-            String said = free(text.toString());
-            Optional<String> known = choices.stream()
-                    .filter(c -> c.equalsIgnoreCase(said) || said.equals(String.valueOf(choices.indexOf(c) + 1)))
-                    .findFirst();
-            if (known.isPresent()) {
-                return known.get();
-            }
-            context.terminal().answer(say("input.choice", said, String.join("; ", choices)) + "\n");
-        }
-    }
-
-    private String free(String question) {
-        context.terminal().answer("\n" + question.strip() + "\n> ");
-        return context.terminal()
-                .line()
-                .map(String::strip)
-                .orElseThrow(() -> new WrongInput("\n" + say("cli.learn.stopped")));
     }
 
     private String say(String key, Object... arguments) {

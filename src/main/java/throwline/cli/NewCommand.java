@@ -48,7 +48,7 @@ final class NewCommand implements Callable<Integer> {
                 wanted.map(place -> new Airfoils().besides(place.toString())).orElseGet(() -> new Airfoils().here());
         NewModelFile writer = new NewModelFile(context.words(), library);
         if (context.terminal().interactive()) {
-            SavedAnswers saved = new SavedAnswers(wanted.orElse(Path.of("throwline-new")));
+            SavedAnswers saved = new SavedAnswers(wanted.orElse(Path.of("throwline-new")), SavedAnswers.Of.MODEL);
             Interview interview = interview(saved, library);
             Path place = wanted.orElseGet(() -> free(interview.name()));
             newFile(place).write(full ? writer.full(interview) : writer.from(interview));

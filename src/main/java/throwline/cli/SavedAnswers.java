@@ -11,23 +11,37 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Answers of an interview that was not finished, in a hidden file beside the model file that they are for. A file of that
+ * Answers of an interview that was not finished, in a hidden file beside the file that they are for. A file of that
  * name that begins otherwise is not ours: it is neither read nor touched.
  */
 final class SavedAnswers {
 
-    private static final String HEADER = "# Answers to throwline new so far";
     private static final int MOST_BYTES = 65536;
 
     private final Path place;
+    private final String header;
+
+    /** Interviews whose answers are kept. */
+    enum Of {
+        MODEL("# Answers to throwline new so far"),
+        FLIGHTS("# Answers to throwline learn so far");
+
+        private final String header;
+
+        Of(String header) {
+            this.header = header;
+        }
+    }
 
     /**
-     * The answers kept for a model file.
+     * The answers kept for a file.
      *
-     * @param model the model file that is being made
+     * @param file that is being made or added to
+     * @param of the interview
      */
-    SavedAnswers(Path model) {
-        place = model.resolveSibling("." + model.getFileName() + ".answers");
+    SavedAnswers(Path file, Of of) {
+        place = file.resolveSibling("." + file.getFileName() + ".answers");
+        header = of.header;
     }
 
     /** The answers by question, in their order; none where nothing was kept. */
@@ -48,7 +62,7 @@ final class SavedAnswers {
      * @return whether they are kept: not where the folder cannot be written to, or another's file is in the place
      */
     boolean keep(Map<String, String> answers) {
-        StringBuilder text = new StringBuilder(HEADER).append('\n');
+        StringBuilder text = new StringBuilder(header).append('\n');
         answers.forEach((id, said) -> text.append(id).append(": ").append(said).append('\n'));
         try {
             if (Files.exists(place, LinkOption.NOFOLLOW_LINKS) && lines().isEmpty()) {
@@ -91,7 +105,7 @@ final class SavedAnswers {
                 return List.of();
             }
             List<String> lines = Files.readAllLines(place, StandardCharsets.UTF_8);
-            return !lines.isEmpty() && lines.get(0).equals(HEADER) ? lines : List.of();
+            return !lines.isEmpty() && lines.get(0).equals(header) ? lines : List.of();
         } catch (IOException e) {
             return List.of();
         }

@@ -107,7 +107,7 @@ public final class FlightEntry {
     }
 
     /** Throws as they are in the model file now. */
-    private static String asFlown(SetUp setUp) {
+    static String asFlown(SetUp setUp) {
         List<String> moved = new ArrayList<>();
         for (Map.Entry<String, Double> surface : setUp.deflections().entrySet()) {
             if (surface.getValue() != 0) {

@@ -16,7 +16,7 @@ import throwline.words.Message;
  * The answers of {@code throwline learn}: what a flyer noticed, set-up by set-up, only what was flown. An empty answer means
  * "not measured"; "back" takes the answer before back. Answers are checked by the table of keys as they come.
  */
-public final class FlightInterview {
+public final class FlightInterview implements Questions {
 
     private static final KeyTable TABLE = KeyTable.load("/throwline/flight-keys.txt");
 
@@ -58,16 +58,29 @@ public final class FlightInterview {
         this.today = today;
     }
 
-    /** The next question; empty when all are answered. */
+    @Override
     public Optional<Asked> next() {
         return step().map(Step::asked);
     }
 
-    /**
-     * Takes the answer to {@link #next}.
-     *
-     * @return what is wrong with it; empty when it was taken
-     */
+    @Override
+    public Map<String, String> answers() {
+        return new LinkedHashMap<>(answers);
+    }
+
+    @Override
+    public void resume(Map<String, String> earlier) {
+        for (Optional<Step> step = step(); step.isPresent(); step = step()) {
+            String said = earlier.get(step.get().place());
+            if (said == null
+                    || said.equalsIgnoreCase(Interview.BACK)
+                    || answer(said).isPresent()) {
+                return;
+            }
+        }
+    }
+
+    @Override
     public Optional<Message> answer(String text) {
         Step step = step().orElseThrow();
         String plain = text.strip();

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import throwline.input.ProposedColumns.Proposed;
 import throwline.logs.Channel;
 import throwline.model.Model;
 import throwline.model.Stick;
+import throwline.notes.LogSource.Span;
 
 /**
  * A flight with its log, as an entry of a file of flights.
@@ -19,6 +21,7 @@ import throwline.model.Stick;
  * @param temperature as told; empty where not
  * @param columns proposal; none for formats without columns
  * @param meanings set-up by position of the switch
+ * @param spans set-ups by time
  */
 public record LogEntry(
         String file,
@@ -26,11 +29,13 @@ public record LogEntry(
         String pack,
         String temperature,
         List<Proposed> columns,
-        Map<Double, String> meanings) {
+        Map<Double, String> meanings,
+        List<Span> spans) {
 
     public LogEntry {
         columns = List.copyOf(columns);
         meanings = Map.copyOf(meanings);
+        spans = List.copyOf(spans);
     }
 
     /** The entry as it would be written. */
@@ -54,6 +59,20 @@ public record LogEntry(
         if (!temperature.isEmpty()) {
             lines.add("  air: {temperature: " + temperature + "}");
         }
+        List<String> flown = Stream.concat(
+                        meanings.entrySet().stream()
+                                .sorted(Map.Entry.comparingByKey())
+                                .map(Map.Entry::getValue),
+                        spans.stream().map(Span::setUp))
+                .distinct()
+                .toList();
+        if (!flown.isEmpty()) {
+            lines.add("  set-ups:");
+        }
+        model.setUps().stream()
+                .filter(setUp -> flown.contains(setUp.name()))
+                .forEach(setUp ->
+                        lines.add("    " + FlightEntry.quoted(setUp.name()) + ": " + FlightEntry.asFlown(setUp)));
         lines.add("  log:");
         lines.add("    file: " + FlightEntry.quoted(file));
         if (!columns.isEmpty()) {
@@ -67,6 +86,13 @@ public record LogEntry(
             }
             parts.addAll(more(column, model));
             lines.add("      " + column.channel().key() + ": {" + String.join(", ", parts) + "}");
+        }
+        if (!spans.isEmpty()) {
+            lines.add("    set-ups:");
+        }
+        for (Span span : spans) {
+            lines.add("      - {from: " + LogInterview.shown(span.from()) + ", to: " + LogInterview.shown(span.to())
+                    + ", set-up: " + FlightEntry.quoted(span.setUp()) + "}");
         }
         return lines;
     }
@@ -97,9 +123,10 @@ public record LogEntry(
         };
     }
 
-    /** Whether a channel tells set-ups. */
+    /** Whether a channel or times tell set-ups. */
     public boolean tellsSetUps() {
-        return columns.stream().anyMatch(c -> c.channel() == Channel.SWITCH) && !meanings.isEmpty();
+        return !spans.isEmpty()
+                || (columns.stream().anyMatch(c -> c.channel() == Channel.SWITCH) && !meanings.isEmpty());
     }
 
     private static String number(double value) {

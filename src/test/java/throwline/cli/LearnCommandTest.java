@@ -69,6 +69,76 @@ class LearnCommandTest {
         assertThat(notes()).doesNotExist();
     }
 
+    /** A log without a switch: times are offered from what was found, "back" goes back, and the file has them. */
+    @Test
+    void asks_which_set_up_was_flown_when() throws IOException {
+        Path plain = withoutSwitch();
+        String answers = String.join(
+                "\n",
+                List.of(
+                        "2026-10-18",
+                        "2",
+                        "11 C",
+                        "clean",
+                        "1",
+                        "back",
+                        "piece 1",
+                        "piece 2",
+                        "landing flap",
+                        "piece 1",
+                        "back",
+                        "900 s",
+                        "100 s",
+                        "1000 s",
+                        "",
+                        "yes",
+                        ""));
+        ProgramRun run = typed(answers, "learn", model().toString(), "--log", plain.toString());
+        assertThat(run.exitCode()).as(run.out() + run.err()).isZero();
+        assertThat(run.out())
+                .contains("piece 1: ")
+                .contains("From when was clean flown?")
+                .contains("\"100 s\" is not after 900 s. Write a later time.")
+                .contains("glides");
+        assertThat(notes())
+                .content()
+                .contains("set-ups:\n      clean: {}\n      landing flap: {flaps: 35 deg down}")
+                .containsPattern("- \\{from: [0-9]+ s, to: [0-9]+ s, set-up: clean}")
+                .contains("- {from: 900 s, to: 1000 s, set-up: landing flap}");
+    }
+
+    private Path withoutSwitch() throws IOException {
+        String text = Files.readString(log()).replace(",switch,", ",other,");
+        Files.delete(log());
+        return Files.writeString(folder.resolve("plain.csv"), text);
+    }
+
+    /** The end of input loses no answer and leaves no half-written file; "no" drops what was kept. */
+    @Test
+    void keeps_answers_of_an_interview_that_was_broken_off() throws IOException {
+        ProgramRun stopped = typed("2026-10-04\nsmall\n\n18 C\n2 m/s\n\nclean\n31 km/h\n", "learn", model().toString());
+        assertThat(stopped.exitCode()).isEqualTo(2);
+        assertThat(stopped.err()).contains("your answers are kept");
+        assertThat(notes()).doesNotExist();
+        ProgramRun on = typed("\ninto the wind\n\n\n\n\n\n\n\n", "learn", model().toString());
+        assertThat(on.exitCode()).as(on.out() + on.err()).isZero();
+        assertThat(on.out()).contains("8 answers from an earlier time about a flight (2026-10-04)");
+        assertThat(notes())
+                .content()
+                .contains("ground speed: 31 km/h, going: into the wind")
+                .contains("18 C");
+        try (var files = Files.list(folder)) {
+            assertThat(files.map(f -> f.getFileName().toString()))
+                    .containsExactlyInAnyOrder("orchard.yaml", "orchard-flights.yaml", "2026-10-18.csv");
+        }
+        ProgramRun log = typed("2026-10-18\nlarge\n", "learn", model().toString(), "--log", log().toString());
+        assertThat(log.err()).contains("your answers are kept");
+        ProgramRun again =
+                typed("\n11 C\nclean\nlanding flap\nno\n", "learn", model().toString(), "--log", log().toString());
+        assertThat(again.out()).contains("pack: large").contains("Nothing was written.");
+        assertThat(folder.resolve(".2026-10-18.csv.answers")).doesNotExist();
+    }
+
     @Test
     void refuses_a_log_elsewhere_or_of_letters() throws IOException {
         Path elsewhere = SEASON.resolve("2026-10-18.csv");

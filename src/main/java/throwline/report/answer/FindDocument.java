@@ -79,6 +79,9 @@ public final class FindDocument {
             if (result.loop().isPresent()) {
                 under.add(Text.say("find.learnt.loop"));
             }
+            if (!result.question().powered().isEmpty()) {
+                under.add(Text.say("find.learnt.power"));
+            }
         });
         return new Document(Text.say("find.title", result.model().name()), under, blocks);
     }
