@@ -51,6 +51,11 @@ public record FindQuestion(
                 && powered.isEmpty();
     }
 
+    /** Most lift of the wing in a loop over what is expected, as flights have it. */
+    double lift() {
+        return tightestLoop.map(LoopWanted::lift).orElse(1.0);
+    }
+
     /**
      * No trim change when a lever moves.
      *

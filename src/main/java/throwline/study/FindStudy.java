@@ -251,9 +251,7 @@ public final class FindStudy {
         }
 
         private LoopSearch loops(SetUp in) {
-            double lift =
-                    question.tightestLoop().map(FindQuestion.LoopWanted::lift).orElse(1.0);
-            return new LoopSearch(airframe, question.pack(), groups, in, lift);
+            return new LoopSearch(airframe, question.pack(), groups, in, question.lift());
         }
 
         private String loopName(boolean taken) {
