@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import throwline.report.ReportFile;
+import throwline.section.Airfoil;
 import throwline.section.PolarRun;
 import throwline.study.SectionFamily;
 import throwline.study.SectionFlow;
@@ -122,11 +123,19 @@ public final class SectionCharts {
                 "section-" + figure.name + "-by-" + over,
                 new Caption(
                         words.say(key + ".title", family.airfoil().name()),
-                        List.of(words.say("chart.section.over." + over, what)),
+                        List.of(words.say("chart.section.over." + over, what)
+                                + " "
+                                + words.say("chart.section.rests." + rests(family.airfoil()))),
                         words.say("chart.section.proof")),
                 HEIGHT,
                 Axis.of(words.say("chart.section.angle"), LOWEST, HIGHEST, 9),
                 Panel.graph(1, Axis.of(words.say(key + ".axis"), figure.low, figure.high, 8), measured));
+    }
+
+    private static String rests(Airfoil airfoil) {
+        return airfoil.likeness()
+                .map(like -> like.computed() ? "computed" : "likeness")
+                .orElse("measured");
     }
 
     private static List<Place> drawn(SectionSweep sweep, Figure figure) {
@@ -139,7 +148,8 @@ public final class SectionCharts {
 
     private static List<Place> measured(SectionFamily family, SectionSweep sweep, Figure figure) {
         return family.airfoil().runs().stream()
-                .filter(run -> run.kind() != PolarRun.Kind.LIFT_DOWN
+                .filter(run -> family.airfoil().likeness().isEmpty()
+                        && run.kind() != PolarRun.Kind.LIFT_DOWN
                         && Math.abs(run.deflection() - sweep.flap()) < 1e-6
                         && Math.abs(Math.log(run.reynolds() / sweep.reynolds())) < SAME_SPEED)
                 .flatMap(run -> run.points().stream())

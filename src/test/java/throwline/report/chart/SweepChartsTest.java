@@ -7,10 +7,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 import throwline.input.ModelFile;
+import throwline.input.NamedAirfoils;
 import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;
 import throwline.model.AirfoilName;
@@ -55,6 +57,24 @@ class SweepChartsTest {
             assertThat(flows).isNotEmpty();
             assertDrawn(List.of(new FlowChart(name, "Re 200 000", flows, Words.load()).draw("section-air")));
         }
+    }
+
+    /** What was measured on another airfoil is never shown as measured points. */
+    @Test
+    void nothingLentIsCalledMeasured() {
+        Airfoil own = AIRFOILS.find(new AirfoilName("clark-y")).orElseThrow();
+        Airfoil lent = new NamedAirfoils(AIRFOILS, Path.of(""))
+                .find(new AirfoilName("flat bottom 12 %"))
+                .orElseThrow();
+        assertThat(captions(own)).allMatch(line -> line.endsWith("Marks are measured points."));
+        assertThat(captions(lent)).noneMatch(line -> line.contains("Marks")).allMatch(line -> line.contains("another airfoil"));
+    }
+
+    private static List<String> captions(Airfoil airfoil) {
+        return new SectionCharts(Words.load())
+                .pictures(new SectionStudy(new MeasuredSections()).family(airfoil, SurfaceState.none(), 150_000)).stream()
+                        .flatMap(picture -> picture.caption().holdsFor().stream())
+                        .toList();
     }
 
     @ParameterizedTest
