@@ -67,12 +67,16 @@ class SweepChartsTest {
                 .find(new AirfoilName("flat bottom 12 %"))
                 .orElseThrow();
         assertThat(captions(own)).allMatch(line -> line.endsWith("Marks are measured points."));
-        assertThat(captions(lent)).noneMatch(line -> line.contains("Marks")).allMatch(line -> line.contains("another airfoil"));
+        assertThat(captions(lent))
+                .noneMatch(line -> line.contains("Marks"))
+                .allMatch(line -> line.contains("another airfoil"));
     }
 
     private static List<String> captions(Airfoil airfoil) {
         return new SectionCharts(Words.load())
-                .pictures(new SectionStudy(new MeasuredSections()).family(airfoil, SurfaceState.none(), 150_000)).stream()
+                        .pictures(
+                                new SectionStudy(new MeasuredSections()).family(airfoil, SurfaceState.none(), 150_000))
+                        .stream()
                         .flatMap(picture -> picture.caption().holdsFor().stream())
                         .toList();
     }
