@@ -99,8 +99,8 @@ final class SectionCanvas extends Drawn {
     private AffineTransform toCanvas() {
         int margin = UIScale.scale(MARGIN);
         double length = 1 - movable.hinge();
-        double above = Math.max(THICK, length * Math.sin(Math.min(Math.PI / 2, movable.up())));
-        double below = Math.max(THICK, length * Math.sin(Math.min(Math.PI / 2, movable.down())));
+        double above = Math.max(THICK, (length + STOP) * Math.sin(Math.min(Math.PI / 2, movable.up())));
+        double below = Math.max(THICK, (length + STOP) * Math.sin(Math.min(Math.PI / 2, movable.down())));
         double chord =
                 Math.min((getWidth() - 2.0 * margin) / (1 + STOP), (getHeight() - 2.0 * margin) / (above + below));
         AffineTransform to = AffineTransform.getTranslateInstance(

@@ -3,6 +3,7 @@ package throwline.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -85,7 +86,7 @@ class StoppedSearchTest {
     @Test
     void the_check_against_measured_cases_ends() {
         Validation validation = new Validation(stoppedAfter(100), new PackedAirfoils());
-        assertThatThrownBy(() -> validation.run(CaseFolder.packed())).isInstanceOf(CancellationException.class);
+        assertThatThrownBy(() -> validation.run(CaseFolder.at(Path.of("validation")))).isInstanceOf(CancellationException.class);
         assertThat(late.get()).isLessThanOrEqualTo(Runtime.getRuntime().availableProcessors());
     }
 

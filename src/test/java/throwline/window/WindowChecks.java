@@ -163,6 +163,30 @@ class WindowChecks {
                 .collect(Collectors.toCollection(HashSet::new));
     }
 
+    /** By the arrow keys from value to value: the drawing beside them points at each, and tells it to who cannot see it. */
+    @Test
+    void the_drawing_points_at_the_chosen_value() throws IOException {
+        OpenWindow window = new OpenWindow(folder.resolve("state"), model());
+        window.key(KeyEvent.VK_5, KeyEvent.VK_CONTROL);
+        JTable keys = (JTable) window.find("keys");
+        OpenWindow.on(keys::requestFocusInWindow);
+        window.key(KeyEvent.VK_HOME, KeyEvent.VK_CONTROL);
+        JComponent sketch = window.find("sketch");
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            told.add(OpenWindow.on(() -> sketch.getAccessibleContext().getAccessibleName()));
+            window.key(KeyEvent.VK_DOWN);
+        }
+        assertThat(told)
+                .contains(
+                        "From above, to scale: 88 mm",
+                        "From above, to scale: 235 mm",
+                        "From above, to scale: 800 mm",
+                        "Section of the flaps, to scale: 0 deg, 60 deg");
+        window.close();
+        assertThat(window.faults).isEmpty();
+    }
+
     /** Size, page and file of the last time. */
     @Test
     void the_window_comes_back_as_it_was() throws IOException {

@@ -2,6 +2,7 @@ package throwline.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
@@ -28,7 +29,7 @@ class WorkTest {
                 sections -> {
                     try {
                         begun.countDown();
-                        return new Validation(sections, new PackedAirfoils()).run(CaseFolder.packed());
+                        return new Validation(sections, new PackedAirfoils()).run(CaseFolder.at(Path.of("validation")));
                     } finally {
                         ended.countDown();
                     }
