@@ -86,7 +86,8 @@ class StoppedSearchTest {
     @Test
     void the_check_against_measured_cases_ends() {
         Validation validation = new Validation(stoppedAfter(100), new PackedAirfoils());
-        assertThatThrownBy(() -> validation.run(CaseFolder.at(Path.of("validation")))).isInstanceOf(CancellationException.class);
+        assertThatThrownBy(() -> validation.run(CaseFolder.at(Path.of("validation"))))
+                .isInstanceOf(CancellationException.class);
         assertThat(late.get()).isLessThanOrEqualTo(Runtime.getRuntime().availableProcessors());
     }
 
