@@ -44,7 +44,6 @@ import throwline.words.Message;
 
 /** "What must stand where?": from what a pilot wants to throws and mixes. */
 public final class FindStudy {
-
     /** Slower than this over the stall speed no mix is made. */
     private static final double SLOWEST_MIX = 1.05;
 
