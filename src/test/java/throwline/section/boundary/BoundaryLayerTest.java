@@ -73,6 +73,16 @@ class BoundaryLayerTest {
         assertThat(Math.toDegrees(measured)).isBetween(79.5, 82.0);
     }
 
+    /**
+     * Friction of similar layers: slope at the wall times momentum thickness, 1.2326 times 0.2923 at a stagnation point,
+     * 0.33206 times 0.66411 on a plate, nothing at the shape of separation, 4.03 (V. M. Falkner, S. W. Skan; D. R. Hartree).
+     */
+    @ParameterizedTest
+    @CsvSource({"2.216, 0.3603", "2.591, 0.2205", "4.029, 0"})
+    void similarLayers(double shape, double friction) {
+        assertThat(LayerTable.load("laminar.csv").at(2, shape)).isCloseTo(friction, within(0.001));
+    }
+
     /** Flat plate: H. Blasius 1908; waves have grown by e^9 at a length Reynolds number of about three million. */
     @Test
     void flatPlate() {
