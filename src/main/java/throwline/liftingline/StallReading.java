@@ -78,7 +78,7 @@ public record StallReading(double margin, int strip, double stalledShare) {
     }
 
     /** Angle left at a strip, averaged over the part of the span within half a local chord of it, rad. */
-    private static double average(SpanGrid grid, double[] margins, int strip) {
+    static double average(SpanGrid grid, double[] margins, int strip) {
         double y = grid.control(strip);
         double reach = grid.chord(strip) / 2;
         int first = strip;

@@ -15,13 +15,12 @@ import throwline.section.SectionCurve;
  */
 public final class StripForces {
 
-    private static final double FALL_SPREAD = Math.toRadians(1);
-
     /** Nose-down moment of a section over its chord times pitch rate over speed (thin airfoil theory). */
     private static final double TURNING_MOMENT = Math.PI / 8;
 
     private final LiftingLineSolution solution;
     private final SpanGrid grid;
+    private final PastStall pastStall;
     private final double[] lift;
     private final double[] side;
     private final double[] profileDrag;
@@ -32,6 +31,7 @@ public final class StripForces {
     private StripForces(LiftingLineSolution solution) {
         this.solution = solution;
         grid = solution.grid();
+        pastStall = new PastStall(solution);
         int n = grid.size();
         lift = new double[n];
         side = new double[n];
@@ -71,10 +71,9 @@ public final class StripForces {
     }
 
     private void takeLift(int i, double rise, double inwards) {
-        SectionCurve curve = solution.problem().curves().get(i);
         double speed = solution.speed(i);
         double area = speed * speed * grid.chord(i) * grid.width(i);
-        double across = area * (solution.lift(i) + grid.narrowing(i) * fall(curve, solution.sectionAngle(i)));
+        double across = area * (solution.lift(i) + grid.narrowing(i) * pastStall.fall(i));
         lift[i] = across * rise;
         side[i] = -across * inwards * Math.signum(grid.control(i));
     }
@@ -103,15 +102,6 @@ public final class StripForces {
             motionTilt[twin] = motionTilt[i];
             moment[twin] = moment[i];
         }
-    }
-
-    /** How much less than the hull the section carries, faded in over one degree past either stall; not positive above. */
-    private static double fall(SectionCurve curve, double angle) {
-        double past = Math.max(angle - curve.stallAngle(), curve.negativeStallAngle() - angle);
-        if (past <= 0) {
-            return 0;
-        }
-        return Math.min(1, past / FALL_SPREAD) * (curve.lift(angle) - curve.risingLift(angle));
     }
 
     /** Lift of a strip over dynamic pressure, m^2, up positive. */

@@ -10,9 +10,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import throwline.input.ModelFile;
 import throwline.input.PackedAirfoils;
 import throwline.input.ReadModel;
+import throwline.model.Elevator;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.model.Tail;
 import throwline.section.MeasuredSections;
 
 /**
@@ -42,6 +44,44 @@ class NoseHeavyTest {
         assertThat(extreme.elevatorLimited()).isTrue();
         assertThat(forward.speed()).isGreaterThan(usual.speed());
         assertThat(extreme.speed()).isGreaterThan(forward.speed());
+    }
+
+    /** The elevator's stop is named where 15 degrees more of travel make the slowest flight 2 % slower, and nowhere else. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.03, 0.04, 0.05, 0.06, 0.084})
+    void theStopIsNamedWhereMoreTravelBuysTwoPercent(double balance) {
+        Airframe airframe = orchard();
+        Model model = airframe.model();
+        Elevator elevator = model.tail().elevator();
+        Elevator more = new Elevator(
+                elevator.chordFraction(),
+                elevator.travelUp() + Math.toRadians(15),
+                elevator.travelDown(),
+                elevator.hinge());
+        Tail tail = new Tail(
+                model.tail().span(),
+                model.tail().chord(),
+                model.tail().arm(),
+                model.tail().height(),
+                model.tail().incidence(),
+                model.tail().position(),
+                model.tail().airfoil(),
+                more);
+        Model free = new Model(
+                model.name(),
+                model.packs(),
+                model.wing(),
+                tail,
+                model.body(),
+                model.wheels(),
+                model.propeller(),
+                model.field(),
+                model.setUps(),
+                model.sticks());
+        Stall asBuilt = stall(airframe, model.reference(), balance);
+        Stall freed = stall(new Airframe(free, AIRFOILS, new MeasuredSections()), model.reference(), balance);
+        double gain = asBuilt.speed() / freed.speed() - 1;
+        assertThat(asBuilt.elevatorLimited()).as("gains " + gain).isEqualTo(gain > 0.02);
     }
 
     @ParameterizedTest

@@ -69,11 +69,11 @@ class SameWingTest {
                 model.sticks()));
         for (int i = 0; i < before.size(); i++) {
             String where = model.setUps().get(i).name();
-            assertThat(after.get(i).stall).as(where).isCloseTo(before.get(i).stall, withPercentage(0.25));
-            assertThat(after.get(i).descent).as(where).isCloseTo(before.get(i).descent, withPercentage(0.5));
+            assertThat(after.get(i).stall).as(where).isCloseTo(before.get(i).stall, withPercentage(0.1));
+            assertThat(after.get(i).descent).as(where).isCloseTo(before.get(i).descent, withPercentage(0.25));
             assertThat(after.get(i).elevator)
                     .as(where)
-                    .isCloseTo(before.get(i).elevator, within(Math.toRadians(0.045)));
+                    .isCloseTo(before.get(i).elevator, within(Math.toRadians(0.025)));
         }
     }
 

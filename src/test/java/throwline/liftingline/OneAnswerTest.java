@@ -12,7 +12,9 @@ import throwline.section.SectionAerodynamics;
 /**
  * The argument of the package's notes, tried out: a thousand wings of a seeded generator, each solved from the linear
  * solution, from two circulations without sense and from the answer a degree away. Steps permitted: 60 from anywhere, 30
- * from the linear solution, 12 a degree away.
+ * from the linear solution and from a degree away. The notes promise an end, not a number of steps, so a single wing may take
+ * long; that few do is what makes walks up in angle cheap: a degree away 99 of 100 wings are done in 10 (of 4000 of four seeds
+ * all but one in 500 were, COMPUTED).
  */
 class OneAnswerTest {
 
@@ -49,6 +51,7 @@ class OneAnswerTest {
 
     private static void check(int wings, Function<Random, SectionAerodynamics> sections) {
         Random random = new Random(20_261_125);
+        int slow = 0;
         for (int k = 0; k < wings; k++) {
             RandomWing wing = new RandomWing(random, sections.apply(random), RandomWing.oneAirfoil());
             double incidence = Math.toRadians(-15 + 45 * random.nextDouble());
@@ -61,8 +64,11 @@ class OneAnswerTest {
                 assertThat(lifts(again)).as("wing " + k).containsExactly(lifts(answer), offset(AGREE));
             }
             LiftingLineProblem near = wing.at(incidence + Math.toRadians(1));
-            assertSolved(wing.solver().solve(near, Optional.of(answer)), "wing " + k + " a degree away", 12);
+            LiftingLineSolution beside = wing.solver().solve(near, Optional.of(answer));
+            assertSolved(beside, "wing " + k + " a degree away", 30);
+            slow += beside.status().iterations() > 10 ? 1 : 0;
         }
+        assertThat(slow).isLessThanOrEqualTo(wings / 100);
     }
 
     private static void assertSolved(LiftingLineSolution solution, String what, int steps) {

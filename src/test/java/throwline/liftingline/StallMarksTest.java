@@ -20,7 +20,7 @@ class StallMarksTest {
 
     /**
      * A flap of 35 degrees lifts more than the clean wing at every mark, so it never raises the stall speed (NACA TR 554,
-     * TN 472: every tested flap raised maximum lift; at the onset to 1 %), although the lifting line's upwash at its end has no limit.
+     * TN 472: every tested flap raised maximum lift), although the lifting line's upwash at its end has no limit.
      */
     @ParameterizedTest
     @CsvSource({
@@ -42,7 +42,7 @@ class StallMarksTest {
             String name = clean + " " + flapped;
             assertThat(flapped.onset().lift())
                     .as(name)
-                    .isGreaterThan(0.99 * clean.onset().lift());
+                    .isGreaterThan(clean.onset().lift());
             assertThat(flapped.checkedMaximum().lift())
                     .as(name)
                     .isGreaterThan(clean.checkedMaximum().lift());
@@ -63,11 +63,11 @@ class StallMarksTest {
         Wing wing = MeasuredWing.tapered("clark-y-b", 7, 0.7, 0, 0.5);
         StallMarks coarse = new MeasuredWing(wing, 8e5, 60).marks(Math.toRadians(flaps), 0, 0);
         StallMarks fine = new MeasuredWing(wing, 8e5, 240).marks(Math.toRadians(flaps), 0, 0);
-        assertThat(coarse.onset().lift()).isCloseTo(fine.onset().lift(), withPercentage(1));
+        assertThat(coarse.onset().lift()).isCloseTo(fine.onset().lift(), withPercentage(0.3));
         assertThat(coarse.checkedMaximum().lift())
-                .isCloseTo(fine.checkedMaximum().lift(), withPercentage(1));
-        assertThat(coarse.plateau().lift()).isCloseTo(fine.plateau().lift(), withPercentage(1));
-        assertThat(coarse.onset().incidence()).isCloseTo(fine.onset().incidence(), offset(Math.toRadians(0.5)));
+                .isCloseTo(fine.checkedMaximum().lift(), withPercentage(0.3));
+        assertThat(coarse.plateau().lift()).isCloseTo(fine.plateau().lift(), withPercentage(0.3));
+        assertThat(coarse.onset().incidence()).isCloseTo(fine.onset().incidence(), offset(Math.toRadians(0.15)));
     }
 
     /**

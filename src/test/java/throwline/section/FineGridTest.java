@@ -71,10 +71,18 @@ class FineGridTest {
         double step = Math.toRadians(0.1);
         forAll(name, (curve, where) -> {
             assertThat(largestStep(curve::lift, step)).as(where).isLessThan(0.17);
-            assertThat(largestStep(curve::drag, step)).as(where).isLessThan(0.12);
+            assertThat(largestStep(curve::drag, step)).as(where).isLessThan(mostDragStep(name));
             assertThat(largestStep(curve::moment, step)).as(where).isLessThan(0.05);
             assertThat(largestStep(curve::hinge, step)).as(where).isLessThan(0.01);
         });
+    }
+
+    /**
+     * FX 63-137 has no drag run below 101 000, where it stalls at once; at 61 000 its lift sags (READ: its files), so that the
+     * drag carried there rises more steeply than its lift falls.
+     */
+    private static double mostDragStep(String name) {
+        return name.equals("fx63-137") ? 0.12 : 0.08;
     }
 
     private static double largestStep(DoubleUnaryOperator figure, double step) {
