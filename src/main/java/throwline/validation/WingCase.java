@@ -79,6 +79,12 @@ final class WingCase implements CaseKind {
                         .map(StallMarks::checkedMaximum)
                         .map(m -> Math.toDegrees(m.incidence()))
                         .orElse(Double.NaN);
+            case "glide ratio at largest lift" ->
+                wing.marks()
+                        .map(StallMarks::checkedMaximum)
+                        .map(m -> wing.at(m.incidence()))
+                        .map(f -> f.liftCoefficient() / f.dragCoefficient())
+                        .orElse(Double.NaN);
             case "least drag" -> wing.leastDrag();
             case "lift" -> wing.at(row.angle("angle [deg]")).liftCoefficient();
             case "drag" -> wing.at(row.angle("angle [deg]")).dragCoefficient();
