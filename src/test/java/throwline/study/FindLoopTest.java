@@ -95,7 +95,8 @@ class FindLoopTest {
 
     /**
      * Entered slower, the same throws leave less of the angle of attack, because straight flight needs more of it already:
-     * just above the speed that is named full stick is still what sets the pull, just below it is the wing.
+     * just above the speed that is named full stick is still what sets the pull, just below it is the wing. Where none is
+     * named, full stick sets the pull at 1.2 stall speeds as well.
      */
     @ParameterizedTest
     @ValueSource(strings = {"saltmarsh", "orchard"})
@@ -107,6 +108,13 @@ class FindLoopTest {
         Flight flight = new Flight(new Airframe(model, Examples.AIRFOILS, new MeasuredSections()), model.reference());
         Stall stall = flight.stall(pack).orElseThrow();
         Stick.Pull stick = (Stick.Pull) result.sticks().get(0);
+        if (help.stallsBelow().isEmpty()) {
+            assertThat(flight.pull(stick, pack, stall, 1.2 * stall.speed())
+                            .orElseThrow()
+                            .limit())
+                    .isEqualTo(PullUp.Limit.ELEVATOR);
+            return;
+        }
         double limit = help.stallsBelow().orElseThrow();
         assertThat(limit).isLessThan(help.speed());
         assertThat(flight.pull(stick, pack, stall, 1.02 * limit).orElseThrow().limit())

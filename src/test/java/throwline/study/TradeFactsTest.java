@@ -56,12 +56,18 @@ class TradeFactsTest {
         assertThat(brake / flap).isBetween(1.3, 2.2);
     }
 
+    /**
+     * The same throw about a raised aileron does no more than about a neutral one, so that of the roll at most the share of the
+     * speeds is left (roll goes with speed: closed form of strip theory); a third of it would be no control.
+     */
     @ParameterizedTest
     @MethodSource("all")
     void airbrakeKeepsPartOfTheRoll(Comparison comparison) {
-        double clean = value(setUp(comparison, 0, "clean").rollRates().get(0).rate());
-        double brake = value(setUp(comparison, 0, "airbrake").rollRates().get(0).rate());
-        assertThat(brake / clean).isBetween(0.4, 0.8);
+        SetUpResult clean = setUp(comparison, 0, "clean");
+        SetUpResult brake = setUp(comparison, 0, "airbrake");
+        double left = value(brake.rollRates().get(0).rate())
+                / value(clean.rollRates().get(0).rate());
+        assertThat(left).isBetween(0.4, value(brake.approachSpeed()) / value(clean.approachSpeed()));
     }
 
     @ParameterizedTest
