@@ -77,16 +77,23 @@ class TurnTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "orchard, 0, 30", "orchard, 0, 45", "orchard, 3, 60", "ridgeline, 0, 45", "ridgeline, 0, 60", "ridgeline, 1, 45",
-        "ridgeline, 2, 45", "saltmarsh, 0, 60"
+        "orchard, 0, 30",
+        "orchard, 0, 45",
+        "orchard, 3, 60",
+        "ridgeline, 0, 45",
+        "ridgeline, 0, 60",
+        "ridgeline, 1, 45",
+        "ridgeline, 2, 45",
+        "saltmarsh, 0, 60"
     })
     void theElevatorEndsTheTurnWhereMoreTravelHelps(String name, int setUp, double degrees) {
         TurnStall asBuilt = turn(airframe(name), setUp, degrees);
         Model model = airframe(name).model();
         TurnStall freed = turn(new Airframe(withTravel(model), AIRFOILS, new MeasuredSections()), setUp, degrees);
         double gain = asBuilt.speed() / freed.speed() - 1;
-        assertThat(gain).satisfiesAnyOf(g -> assertThat(g).isLessThan(0.003), g -> assertThat(g)
-                .isGreaterThan(0.015));
+        assertThat(gain)
+                .satisfiesAnyOf(
+                        g -> assertThat(g).isLessThan(0.003), g -> assertThat(g).isGreaterThan(0.015));
         assertThat(asBuilt.limitedByElevator()).as("gains " + gain).isEqualTo(gain > 0.015);
     }
 
