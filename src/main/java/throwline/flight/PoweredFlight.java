@@ -201,6 +201,11 @@ public final class PoweredFlight {
                 open.map(point -> point.attitude().elevator() - approach.elevator())));
     }
 
+    /** Weight, N. */
+    public double weight() {
+        return pack.mass() * Gravity.STANDARD;
+    }
+
     /** True where full throttle pulls more than the weight at a speed, m/s. */
     public boolean pullsUp(double speed) {
         return pull(speed) > 1;

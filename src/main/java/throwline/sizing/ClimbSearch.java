@@ -13,6 +13,7 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.sizing.FoundClimb.Climb;
 import throwline.sizing.FoundClimb.Trial;
+import throwline.sizing.PoweredCandidates.Ready;
 import throwline.sizing.PoweredWants.As;
 import throwline.sizing.PoweredWants.WantedClimb;
 
@@ -40,7 +41,7 @@ public final class ClimbSearch {
 
     /** The answer for a set-up. */
     public FoundClimb in(SetUp setUp) {
-        Optional<PoweredFlight> flight = candidates.ready(setUp).map(PoweredCandidates.Ready::powered);
+        Optional<Ready> flight = candidates.ready(setUp);
         Optional<Climb> full = flight.flatMap(powered -> best(powered, 1));
         Optional<Climb> enough =
                 full.filter(climb -> spare(climb) >= 0).flatMap(climb -> enough(flight.orElseThrow(), climb));
@@ -62,13 +63,19 @@ public final class ClimbSearch {
         return climb.worth(wanted) - wanted.value();
     }
 
-    private Optional<Climb> best(PoweredFlight powered, double throttle) {
+    private Optional<Climb> best(Ready ready, double throttle) {
+        PoweredFlight powered = ready.powered();
         Optional<PoweredPoint> best =
                 wanted.as() == As.ANGLE ? powered.steepestClimb(throttle) : powered.bestClimb(throttle);
-        return best.map(Climb::of);
+        Optional<Climb> found = best.map(Climb::of);
+        if (throttle < 1 || ready.straightUp().isEmpty()) {
+            return found;
+        }
+        Climb up = new Climb(1, ready.straightUp().getAsDouble(), Math.PI / 2, powered.weight());
+        return found.filter(climb -> climb.worth(wanted) > up.worth(wanted)).or(() -> Optional.of(up));
     }
 
-    private Optional<Climb> enough(PoweredFlight powered, Climb full) {
+    private Optional<Climb> enough(Ready powered, Climb full) {
         UnivariateFunction spare =
                 throttle -> best(powered, throttle).map(this::spare).orElse(-wanted.value());
         if (spare(full) == 0 || spare.value(LEAST_THROTTLE) >= 0) {
@@ -83,7 +90,7 @@ public final class ClimbSearch {
         SetUp setUp = candidates.setUp(angle);
         return candidates
                 .ready(setUp)
-                .flatMap(ready -> best(ready.powered(), 1))
+                .flatMap(ready -> best(ready, 1))
                 .map(climb -> new Trial(angle, setUp, climb));
     }
 

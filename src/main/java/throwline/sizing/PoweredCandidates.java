@@ -3,13 +3,14 @@ package throwline.sizing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import throwline.flight.Airframe;
 import throwline.flight.Flight;
 import throwline.flight.PoweredFlight;
-import throwline.flight.Stall;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.power.Drive;
 
 /** Set-ups with the flaps down, or the ailerons where there are none, flown with the motor running. */
 final class PoweredCandidates {
@@ -64,19 +65,26 @@ final class PoweredCandidates {
 
     /** It, ready to fly with the motor running; empty where its stall is not found. */
     Optional<Ready> ready(SetUp setUp) {
-        Optional<Stall> stall = new Flight(airframe, setUp).stall(pack);
-        return stall.map(s -> new Ready(
-                s,
-                new PoweredFlight(
-                        airframe,
-                        setUp,
-                        pack,
-                        airframe.drive(pack).orElseThrow().drive(),
-                        s)));
+        Flight flight = new Flight(airframe, setUp);
+        Drive drive = airframe.drive(pack).orElseThrow().drive();
+        return flight.stall(pack).map(stall -> {
+            PoweredFlight powered = new PoweredFlight(airframe, setUp, pack, drive, stall);
+            OptionalDouble up = powered.pullsUp(0)
+                    ? flight.noseDownSpeed(pack, stall)
+                            .map(powered::straightUp)
+                            .orElse(OptionalDouble.empty())
+                    : OptionalDouble.empty();
+            return new Ready(powered, up);
+        });
     }
 
-    /** A set-up whose stall is known. */
-    record Ready(Stall stall, PoweredFlight powered) {}
+    /**
+     * A set-up whose stall is known.
+     *
+     * @param powered with the motor running
+     * @param straightUp speed straight up at full throttle, m/s; empty where it does not pull its weight
+     */
+    record Ready(PoweredFlight powered, OptionalDouble straightUp) {}
 
     /** Index of the least of these values. */
     static int least(double[] values) {

@@ -33,7 +33,7 @@ public final class FindRefusal {
             return Optional.of(Message.of("note.find.no-ailerons", model.name(), "{does: roll, ailerons: 12 deg}"));
         }
         if (!question.powered().isEmpty() && !model.isPowered(question.pack())) {
-            return Optional.of(Message.of("note.find.no-motor", model.name()));
+            return Optional.of(Message.of("note.find.no-motor", model.name(), "motor: {kv: 500}"));
         }
         if (question.rollHelp().isPresent() && groups.flaps().isEmpty()) {
             return Optional.of(Message.of("note.find.no-flaps", model.name()));
