@@ -88,10 +88,7 @@ public final class ClimbSearch {
 
     private Optional<Trial> trial(double angle) {
         SetUp setUp = candidates.setUp(angle);
-        return candidates
-                .ready(setUp)
-                .flatMap(ready -> best(ready, 1))
-                .map(climb -> new Trial(angle, setUp, climb));
+        return candidates.ready(setUp).flatMap(ready -> best(ready, 1)).map(climb -> new Trial(angle, setUp, climb));
     }
 
     /** The furthest flap that climbs so; empty where none does. */

@@ -70,9 +70,7 @@ final class PoweredCandidates {
         return flight.stall(pack).map(stall -> {
             PoweredFlight powered = new PoweredFlight(airframe, setUp, pack, drive, stall);
             OptionalDouble up = powered.pullsUp(0)
-                    ? flight.noseDownSpeed(pack, stall)
-                            .map(powered::straightUp)
-                            .orElse(OptionalDouble.empty())
+                    ? flight.noseDownSpeed(pack, stall).map(powered::straightUp).orElse(OptionalDouble.empty())
                     : OptionalDouble.empty();
             return new Ready(powered, up);
         });
