@@ -121,8 +121,14 @@ public final class CompareDocument {
         List<Block> blocks = new ArrayList<>();
         List<Block> differences = DifferenceSection.withDangers(first, flown);
         if (!differences.isEmpty()) {
-            blocks.add(Section.of(
-                    Text.say("row.against", named(flown.model(), flown.briefPackLine()), first.who()), differences));
+            Section against = Section.of(
+                    Text.say("row.against", named(flown.model(), flown.briefPackLine()), first.who()), differences);
+            if (first.model().equals(flown.model())) {
+                blocks.add(against.on(Medium.TERMINAL));
+                blocks.add(against.folded().on(Medium.PAGE));
+            } else {
+                blocks.add(against);
+            }
         }
         boolean paired = flown.setUps().stream()
                 .allMatch(result -> first.setUps().stream()
@@ -234,8 +240,7 @@ public final class CompareDocument {
             Text heading =
                     Text.say("page.charts", model.model().name(), pack.pack().name());
             Pictures.Source drawn = once(() -> charts.get().onPage(comparison, pack, own));
-            Section shown = pictures(heading, () -> chosen(drawn.draw(), false));
-            blocks.add(i == 0 ? shown : shown.folded());
+            blocks.add(pictures(heading, () -> chosen(drawn.draw(), false)).folded());
             if (i == 0) {
                 curious.add(pictures(heading, () -> chosen(drawn.draw(), true)));
             }

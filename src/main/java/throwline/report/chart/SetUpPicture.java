@@ -147,8 +147,8 @@ final class SetUpPicture {
             }
         }
         items.addAll(ThrowShade.still(plan.tail()));
-        Headlines.known(result.elevator())
-                .ifPresent(known -> items.addAll(ThrowShade.moved(plan.elevator(), known.value())));
+        // What is programmed is drawn as set; where the elevator ends up in trim is no throw to set.
+        items.addAll(ThrowShade.moved(plan.elevator(), result.setUp().elevator()));
         for (int i = 0; i < surfaces().size(); i++) {
             labels(items, surfaces().get(i), i);
         }
@@ -157,7 +157,7 @@ final class SetUpPicture {
             String text = source.words()
                     .say("chart.setup.elevator", figures.show(new Value.Edge(known.value(), edge.chord())));
             double end = source.model().tail().arm() + source.model().tail().chord();
-            items.add(inside(text, 0, Place.of(0, end).moved(0, LABEL)));
+            items.add(Item.Text.quiet(Place.of(0, end).moved(0, LABEL), text, Brush.Side.MIDDLE));
         });
         firstStall(items);
         for (int i = 0; i < surfaces().size(); i++) {

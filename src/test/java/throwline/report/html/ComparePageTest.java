@@ -223,8 +223,9 @@ class ComparePageTest {
                 .isNotEmpty()
                 .allMatch(line -> PageDom.said(line).contains(" ~"));
         assertThat(page.all("h2").stream().map(PageDom::said))
-                .anyMatch(
-                        said -> said.startsWith("Orchard: Pack large") && said.endsWith("against Orchard, pack small"))
                 .anyMatch(said -> said.startsWith("Crowded House of Set-ups: Pack small"));
+        assertThat(page.all("summary").stream().map(PageDom::said))
+                .anyMatch(
+                        said -> said.startsWith("Orchard: Pack large") && said.endsWith("against Orchard, pack small"));
     }
 }
