@@ -66,7 +66,17 @@ class LearnCoverageTest {
             """;
 
     @ParameterizedTest
-    @CsvSource({"orchard, 0, 0.83", "ridgeline, 0.05, 0.83", "saltmarsh, 0.05, 0.83", "orchard, 0.2, 0.79"})
+    @CsvSource({
+        "orchard, 0, 0.83",
+        "orchard, 0.05, 0.83",
+        "orchard, 0.2, 0.8",
+        "ridgeline, 0, 0.83",
+        "ridgeline, 0.05, 0.83",
+        "ridgeline, 0.2, 0.8",
+        "saltmarsh, 0, 0.83",
+        "saltmarsh, 0.05, 0.83",
+        "saltmarsh, 0.2, 0.8"
+    })
     void holds_the_truth(String example, double wrong, double least) {
         Model model = ((ReadModel.Project) ModelFile.read(Path.of("examples/" + example + ".yaml"), AIRFOILS)).model();
         Comparison plain = new ComparisonStudy(new MeasuredSections(), Bands.load())
