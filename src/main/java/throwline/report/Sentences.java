@@ -2,6 +2,7 @@ package throwline.report;
 
 import throwline.study.Headline;
 import throwline.study.SetUpResult.Manner;
+import throwline.units.Deflection;
 import throwline.units.Display;
 import throwline.units.Quantity;
 import throwline.units.QuantityPrinter;
@@ -27,10 +28,15 @@ public final class Sentences {
 
     /** The sentence of a note. */
     public String say(Message note) {
-        Object[] arguments = note.arguments().stream()
-                .map(argument -> argument instanceof Quantity quantity ? printer.print(quantity) : argument)
-                .toArray();
+        Object[] arguments = note.arguments().stream().map(this::shown).toArray();
         return words.say(note.code(), arguments);
+    }
+
+    private Object shown(Object argument) {
+        if (argument instanceof Deflection deflection) {
+            return QuantityPrinter.deflection(deflection.angle());
+        }
+        return argument instanceof Quantity quantity ? printer.print(quantity) : argument;
     }
 
     /** Key of what the model does when the wing lets go. */

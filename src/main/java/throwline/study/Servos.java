@@ -26,8 +26,7 @@ import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.study.ServoAnswer.Yield;
-import throwline.units.Dimension;
-import throwline.units.Quantity;
+import throwline.units.Deflection;
 import throwline.words.Message;
 
 /** Turns the loads of the servos into what a person reads. */
@@ -249,7 +248,7 @@ final class Servos {
                         case FREE, SLACKENING -> "";
                     };
             if (!code.isEmpty()) {
-                notes.add(Message.of(code, p.surface(), new Quantity(p.angle(), Dimension.ANGLE), p.stick()));
+                notes.add(Message.of(code, p.surface(), new Deflection(p.angle()), p.stick()));
             }
         }
         for (SurfaceLoad load : answer.loads()) {
@@ -264,8 +263,8 @@ final class Servos {
             notes.add(Message.of(
                     yield.stick().isEmpty() ? "note.servo.yields" : "note.servo.yields-stick",
                     yield.surface(),
-                    new Quantity(yield.told(), Dimension.ANGLE),
-                    new Quantity(yield.angle(), Dimension.ANGLE),
+                    new Deflection(yield.told()),
+                    new Deflection(yield.angle()),
                     yield.stick()));
         }
         return notes.stream().distinct().toList();

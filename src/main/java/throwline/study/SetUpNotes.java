@@ -18,6 +18,7 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.SectionCurve;
 import throwline.sizing.CandidateFlight;
+import throwline.units.Deflection;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
 import throwline.words.Message;
@@ -162,8 +163,8 @@ final class SetUpNotes {
             if (setUp.elevator() != 0) {
                 notes.add(Message.of(
                         "note.elevator-still-missing",
-                        new Quantity(setUp.elevator(), Dimension.ANGLE),
-                        new Quantity(a.elevator() - setUp.elevator(), Dimension.ANGLE)));
+                        new Deflection(setUp.elevator()),
+                        new Deflection(a.elevator() - setUp.elevator())));
             }
         });
         notes.addAll(new Servos(model, setUp, bands).notes(servos));

@@ -1,6 +1,7 @@
 package throwline.words;
 
 import java.util.List;
+import throwline.units.Deflection;
 import throwline.units.Quantity;
 
 /**
@@ -8,14 +9,14 @@ import throwline.units.Quantity;
  * where it is shown.
  *
  * @param code key of the sentence, also given to scripts
- * @param arguments strings and {@link Quantity quantities}, in the order of the sentence's gaps
+ * @param arguments strings, {@link Quantity quantities} and {@link Deflection deflections}, in the order of the sentence's gaps
  */
 public record Message(String code, List<Object> arguments) {
 
     public Message {
         arguments = List.copyOf(arguments);
         for (Object argument : arguments) {
-            if (!(argument instanceof String) && !(argument instanceof Quantity)) {
+            if (!(argument instanceof String || argument instanceof Quantity || argument instanceof Deflection)) {
                 throw new IllegalArgumentException("a note holds text and quantities, not " + argument.getClass());
             }
         }

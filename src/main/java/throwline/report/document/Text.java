@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
+import throwline.units.Deflection;
 import throwline.units.Quantity;
 import throwline.words.Message;
 
@@ -79,6 +80,9 @@ public sealed interface Text permits Text.Phrase, Text.Verbatim, Text.Joined, Te
         }
         if (argument instanceof Quantity quantity) {
             return new Value.Measure(quantity);
+        }
+        if (argument instanceof Deflection deflection) {
+            return Value.deflection(deflection.angle());
         }
         throw new IllegalArgumentException("a text holds texts and strings, not " + argument.getClass());
     }
