@@ -12,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import throwline.input.LoggedText;
 import throwline.logs.Piece.Kind;
+import throwline.logs.SyntheticLog.Fault;
+import throwline.logs.SyntheticLog.First;
 import throwline.logs.SyntheticLog.Setting;
 
 /** Reduction of synthetic logs whose truth is known: nothing is shifted by more than the noise of many flights. */
@@ -119,7 +121,7 @@ class LogReductionTest {
         "1, false, 1, 0.4, false"
     })
     void shifts_nothing(double rate, boolean sensor, double scale, double lag, boolean gaps) {
-        Setting setting = new Setting(rate, sensor, scale, lag, gaps, true);
+        Setting setting = new Setting(rate, sensor, scale, lag, gaps, First.CIRCLES, Fault.NONE);
         Sums sums = new Sums();
         for (int seed = 0; seed < SEEDS; seed++) {
             SyntheticLog synthetic = new SyntheticLog(PLANE, setting, 1000 + seed);
@@ -137,7 +139,7 @@ class LogReductionTest {
     /** Without circles glides to and fro tell the wind along them: half the difference of their ground speeds. */
     @Test
     void finds_the_wind_without_circles() {
-        Setting setting = new Setting(5, false, 1, 0.4, false, false);
+        Setting setting = new Setting(5, false, 1, 0.4, false, First.NOTHING, Fault.NONE);
         int found = 0;
         double sum = 0;
         for (int seed = 0; seed < 20; seed++) {
@@ -154,6 +156,22 @@ class LogReductionTest {
         }
         assertThat(found).isGreaterThan(15);
         assertThat(Math.sqrt(sum / found)).isLessThan(1);
+    }
+
+    /** Three headings tell the wind as a circle does: by the ground velocities whose ends lie on one circle. */
+    @Test
+    void finds_the_wind_by_three_headings() {
+        Setting setting = new Setting(5, false, 1, 0.4, false, First.THREE_HEADINGS, Fault.NONE);
+        Sums sums = new Sums();
+        for (int seed = 0; seed < SEEDS; seed++) {
+            SyntheticLog synthetic = new SyntheticLog(PLANE, setting, 2000 + seed);
+            ReducedLog reduced = reduce(synthetic, setting, List.of());
+            assertThat(reduced.used(Kind.CIRCLE)).isEmpty();
+            sums.take(synthetic, reduced);
+        }
+        assertThat(Math.abs(Sums.mean(sums.sinks))).as(sums.toString()).isLessThan(0.03);
+        assertThat(Math.abs(Sums.mean(sums.stalls))).as(sums.toString()).isLessThan(0.1);
+        assertThat(Sums.sd(sums.winds)).as(sums.toString()).isLessThan(0.35);
     }
 
     /** Numbers stay when pieces are struck out; a struck circle takes the wind with it. */

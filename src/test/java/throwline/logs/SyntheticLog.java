@@ -31,17 +31,40 @@ public final class SyntheticLog {
      * @param scale what it shows over the airspeed
      * @param lag of the receiver, s
      * @param gaps true where it loses two seconds now and then
-     * @param circles true where circles are flown first
+     * @param first what is flown first, to tell the wind
+     * @param fault what goes wrong in the whole of it
      */
-    public record Setting(double rate, boolean sensor, double scale, double lag, boolean gaps, boolean circles) {
+    public record Setting(
+            double rate, boolean sensor, double scale, double lag, boolean gaps, First first, Fault fault) {
 
-        public static final Setting USUAL = new Setting(5, true, 1, 0.4, false, true);
-        public static final Setting GPS_ONLY = new Setting(5, false, 1, 0.4, false, true);
+        public static final Setting USUAL = new Setting(5, true, 1, 0.4, false, First.CIRCLES, Fault.NONE);
+        public static final Setting GPS_ONLY = new Setting(5, false, 1, 0.4, false, First.CIRCLES, Fault.NONE);
+    }
+
+    /** What is flown for the wind alone. */
+    public enum First {
+        /** Two circles. */
+        CIRCLES,
+        /** Three straight legs, a third of a turn apart. */
+        THREE_HEADINGS,
+        /** Nothing. */
+        NOTHING
+    }
+
+    /** What goes wrong. */
+    public enum Fault {
+        /** Nothing. */
+        NONE,
+        /** Every stall is broken off early: at 1.18 times its speed. */
+        STALLS_BROKEN_OFF,
+        /** The elevator's channel is 8 degrees off, either way. */
+        ELEVATOR_OFF
     }
 
     private static final double G = 9.80665;
     private static final double DT = 0.05;
     private static final double FLOWN_AT = 1.3;
+    private static final double BROKEN_OFF = 1.18;
 
     private final Aeroplane aeroplane;
     private final Setting setting;
@@ -78,7 +101,8 @@ public final class SyntheticLog {
         windSpeed = 4 * random.nextDouble();
         windTo = 0.4 * random.nextGaussian();
         staticError = 0.1 * random.nextGaussian();
-        zero = Math.toRadians(0.5) * random.nextGaussian();
+        double usual = Math.toRadians(0.5) * random.nextGaussian();
+        zero = setting.fault == Fault.ELEVATOR_OFF ? Math.copySign(Math.toRadians(8), usual) + usual : usual;
         gyroScale = 1 + 0.02 * random.nextGaussian();
         text.append("# Invented: nobody flew this.\n");
         text.append("seconds,height baro m,ground speed m/s,course deg,latitude,longitude,");
@@ -101,8 +125,13 @@ public final class SyntheticLog {
     /** Flies: a climb, two circles, and for each set-up four glides, three stalls and two rolls. */
     public String fly(List<String> setUps) {
         motor(10, 13, 0, 5);
-        if (setting.circles) {
+        if (setting.first == First.CIRCLES) {
             motor(2 * 2 * Math.PI * 30 / 13, 13, 13.0 / 30, 0);
+        } else if (setting.first == First.THREE_HEADINGS) {
+            for (int leg = 0; leg < 3; leg++) {
+                into(leg * 2 * Math.PI / 3);
+                motor(12, 13, 0, 0);
+            }
         }
         for (int s = 0; s < setUps.size(); s++) {
             String setUp = setUps.get(s);
@@ -167,7 +196,8 @@ public final class SyntheticLog {
     }
 
     private void stall(int place, String setUp, double approach) {
-        double bottom = aeroplane.stallSpeed(setUp) * (1 + 0.02 * random.nextGaussian());
+        double reached = setting.fault == Fault.STALLS_BROKEN_OFF ? BROKEN_OFF : 1;
+        double bottom = reached * aeroplane.stallSpeed(setUp) * (1 + 0.02 * random.nextGaussian());
         double slowing = 0.4 + 0.5 * random.nextDouble();
         for (double end = t + 3.5; t < end; ) {
             sink(place, setUp, Math.max(-1, Math.min(1, approach - speed)));

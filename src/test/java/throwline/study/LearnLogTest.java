@@ -33,6 +33,8 @@ import throwline.input.ReadModel;
 import throwline.logs.FlightLog;
 import throwline.logs.Piece.Kind;
 import throwline.logs.SyntheticLog;
+import throwline.logs.SyntheticLog.Fault;
+import throwline.logs.SyntheticLog.First;
 import throwline.logs.SyntheticLog.Setting;
 import throwline.model.Model;
 import throwline.notes.FlightNotes;
@@ -146,16 +148,24 @@ class LearnLogTest {
         return new Learned(MixtureUpdate.learn(own.all(), readings), logged);
     }
 
-    /** Nine of ten are meant; 100 draws err by 3 %, and rows of one aeroplane hang together. */
+    /**
+     * Nine of ten are meant; 100 draws err by 3 %, and rows of one aeroplane hang together. With a fault in the whole of a log
+     * an estimate may not settle, and then nothing is learnt. Two faults are known to be taken for the truth too often: an
+     * elevator channel that stands 8 degrees off, by the elevator's own rows (its band before is some 4 degrees), and stalls
+     * all broken off early, by every row (methods manual 22.6).
+     */
     @ParameterizedTest
     @CsvSource({
-        "5, true, false, 0",
-        "5, false, false, 0",
-        "1, false, false, 0",
-        "5, false, true, 0",
-        "5, true, false, 0.18"
+        "5, true, false, 0, CIRCLES, NONE",
+        "5, false, false, 0, CIRCLES, NONE",
+        "1, false, false, 0, CIRCLES, NONE",
+        "5, false, true, 0, CIRCLES, NONE",
+        "5, false, false, 0, THREE_HEADINGS, NONE",
+        "5, true, false, 0.18, CIRCLES, NONE",
+        "5, true, false, 0, CIRCLES, STALLS_BROKEN_OFF",
+        "5, true, false, 0, CIRCLES, ELEVATOR_OFF"
     })
-    void holds_the_truth(double rate, boolean sensor, boolean gaps, double fault) {
+    void holds_the_truth(double rate, boolean sensor, boolean gaps, double off, First first, Fault fault) {
         RandomGenerator random = new Well19937c(7_001);
         Map<String, Expectation> rows = rows();
         Map<String, double[]> tally = new TreeMap<>();
@@ -164,9 +174,12 @@ class LearnLogTest {
             double[] truth = factors.all().stream()
                     .mapToDouble(f -> f.mean() + f.sd() * random.nextGaussian())
                     .toArray();
-            double scale = sensor ? 1 + fault + 0.04 * random.nextGaussian() : 1;
-            Learned learned = learn(truth, new Setting(rate, sensor, scale, 0.4, gaps, true), 4_000 + n);
-            unsettled += learned.posterior.converged() ? 0 : 1;
+            double scale = sensor ? 1 + off + 0.04 * random.nextGaussian() : 1;
+            Learned learned = learn(truth, new Setting(rate, sensor, scale, 0.4, gaps, first, fault), 4_000 + n);
+            if (!learned.posterior.converged()) {
+                unsettled++;
+                continue;
+            }
             rows.forEach((name, row) -> {
                 RowBand band = RowBand.of(learned.posterior, row, 0, 1);
                 double actual = row.at(truth);
@@ -187,10 +200,14 @@ class LearnLogTest {
                 Math.sqrt(s[2] / s[0]),
                 Math.sqrt(s[3] / s[0]),
                 s[4] / s[0])));
-        assertThat(unsettled).isZero();
+        assertThat(unsettled).isLessThanOrEqualTo(fault == Fault.NONE ? 0 : AEROPLANES / 20);
         tally.forEach((kind, s) -> {
-            assertThat(s[1] / s[0]).as(kind + shown).isBetween(0.83, 0.985);
-            assertThat(s[3]).as(kind + shown).isLessThan(1.01 * s[2]);
+            boolean hidden =
+                    fault == Fault.STALLS_BROKEN_OFF || (fault == Fault.ELEVATOR_OFF && kind.startsWith("elevator"));
+            assertThat(s[1] / s[0]).as(kind + shown).isBetween(hidden ? 0.6 : 0.83, 0.985);
+            if (!hidden) {
+                assertThat(s[3]).as(kind + shown).isLessThan(1.01 * s[2]);
+            }
         });
     }
 
@@ -233,7 +250,9 @@ class LearnLogTest {
         for (int i = 0; i < 6; i++) {
             many.addAll(FLOWN);
         }
-        text.append(new SyntheticLog(aeroplane(truth), new Setting(10, true, 1, 0.4, false, true), 5).fly(many));
+        text.append(
+                new SyntheticLog(aeroplane(truth), new Setting(10, true, 1, 0.4, false, First.CIRCLES, Fault.NONE), 5)
+                        .fly(many));
         long start = System.nanoTime();
         FlightLog log = LoggedText.read(text.toString(), true, FLOWN);
         LoggedDay logged = LoggedDay.of(day, log, fleet, MODEL);
