@@ -16,8 +16,11 @@ import throwline.power.Drive;
  */
 public final class PoweredFlight {
 
-    /** Speeds at which a climb is looked for, over the stall speed: not below 1.1 (methods manual 20.13). */
-    private static final double[] CLIMBS = {1.1, 1.25, 1.45, 1.7, 2.0, 2.4};
+    /** Speeds at which a climb is looked for, over the stall speed: not below 1.2 (methods manual 20.13). */
+    private static final double[] CLIMBS = {1.2, 1.3, 1.45, 1.7, 2.0, 2.4};
+
+    /** Speed over the stall speed that full throttle must hold for a fastest level flight to be looked for. */
+    private static final double HELD = 1.25;
 
     /** Lift-off over the stall speed with the throttle closed (methods manual 20.14: 1.15 to 1.2). */
     private static final double LIFT_OFF = 1.15;
@@ -162,7 +165,7 @@ public final class PoweredFlight {
 
     /** The fastest level flight at a throttle; empty where it does not hold its height even slowly. */
     public Optional<PoweredPoint> fastest(double throttle) {
-        double low = CLIMBS[1] * stall.speed();
+        double low = HELD * stall.speed();
         double high = FASTEST * stall.speed();
         Optional<PoweredPoint> slow = steady(throttle, low);
         if (slow.isEmpty() || slow.get().climbAngle() <= 0) {

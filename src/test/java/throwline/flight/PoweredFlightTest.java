@@ -218,14 +218,16 @@ class PoweredFlightTest {
                 .isNegative();
     }
 
-    /** The best climb is no worse than any near it. */
+    /** The best climb is no worse than any near it, and no slower than 1.2 times the stall (14 CFR 23, MEMORY). */
     @Test
     void bestClimb() {
         SetUp setUp = POWERED.model.reference();
         Stall closed = closed(setUp);
         PoweredFlight powered = powered(setUp, closed);
         PoweredPoint best = powered.bestClimb(1).orElseThrow();
-        for (double over : new double[] {1.15, 1.2, 1.35, 1.55, 1.9}) {
+        assertThat(best.speed()).isGreaterThan(1.199 * closed.speed());
+        assertThat(powered.steepestClimb(1).orElseThrow().speed()).isGreaterThan(1.199 * closed.speed());
+        for (double over : new double[] {1.22, 1.35, 1.55, 1.9}) {
             assertThat(powered.steady(1, over * closed.speed()).orElseThrow().climbRate())
                     .isLessThan(best.climbRate() + 0.02);
         }
