@@ -17,11 +17,6 @@ import throwline.model.Surface;
  */
 public final class Flight {
 
-    /** A pull is looked at from this far below straight flight, further where the stick lowers flaps, rad. */
-    private static final double BELOW = Math.toRadians(1);
-
-    private static final double BELOW_FLAPPED = Math.toRadians(6);
-
     private final Airframe airframe;
     private final SetUp setUp;
     private final Trimmer trimmer;
@@ -132,27 +127,13 @@ public final class Flight {
         if (straight.isEmpty()) {
             return Optional.empty();
         }
-        boolean moves = stick.deflections().values().stream().anyMatch(d -> d != 0);
-        Deflections pulled = Deflections.of(airframe.model().wing(), setUp, stick, 1);
-        double trim = straight.get().elevator();
-        double stop = -airframe.model().tail().elevator().travelUp();
-        Trimmer with = moves ? new Trimmer(airframe, pulled) : trimmer;
-        double from = straight.get().alpha() - (moves ? BELOW_FLAPPED : BELOW);
-        double available = Math.max(stop, trim + stick.elevator());
-        Optional<PullUp> loop =
-                limits(new PullUpSearch(PullUpSearch.Path.LOOP, with.fresh(), pack, speed, from), trim, available);
+        PullFlight pulls = new PullFlight(airframe, setUp, trimmer, Optional.empty(), pack, straight.get());
+        Optional<PullUp> loop = pulls.tightest(PullUpSearch.Path.LOOP, stick).map(PullUpSearch.Reached::pull);
         // The wing's most lift hardly depends on how fast the model pitches.
         return loop.flatMap(pull -> pull.limit() == PullUp.Limit.WING
                 ? loop
-                : limits(
-                                new PullUpSearch(PullUpSearch.Path.LEVEL_TURN, with.fresh(), pack, speed, from),
-                                trim,
-                                available)
-                        .map(turn -> pull.turning(turn.load())));
-    }
-
-    private static Optional<PullUp> limits(PullUpSearch walk, double trim, double available) {
-        return walk.found() ? Optional.of(walk.limits(trim, available)) : Optional.empty();
+                : pulls.tightest(PullUpSearch.Path.LEVEL_TURN, stick)
+                        .map(turn -> pull.turning(turn.pull().load())));
     }
 
     /** The slowest level turn at a bank, rad; empty where it was not found. */
@@ -162,7 +143,7 @@ public final class Flight {
 
     /** A whole loop at a pull's limit. */
     public LoopPath loop(Pack pack, PullUp pull) {
-        return LoopPath.fly(airframe.balance(pack), pull.lift(), pull.drag(), pull.speed());
+        return LoopPath.fly(LoopForces.of(airframe.balance(pack), pull.lift(), pull.drag()), pull.speed());
     }
 
     /**

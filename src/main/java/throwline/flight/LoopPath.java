@@ -8,8 +8,8 @@ import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 import throwline.air.Gravity;
 
 /**
- * A whole loop flown with the stick left where it is, so that the lift coefficient stays, throttle shut: integrated over the
- * angle turned in steps of one degree (mechanics; methods manual 12.2).
+ * A whole loop at one angle of attack: with the throttle shut lift and drag coefficient stay, with the motor running they
+ * follow the jet. Integrated over the angle turned in steps of one degree (mechanics; methods manual 12.2 and 12.4).
  *
  * @param topSpeed airspeed upside down at the top, m/s
  * @param endSpeed airspeed after the whole turn, m/s
@@ -45,13 +45,11 @@ public record LoopPath(Optional<Double> topSpeed, Optional<Double> endSpeed, dou
     /**
      * Flies the loop.
      *
-     * @param balance weight, air and area
-     * @param lift lift coefficient
-     * @param drag drag coefficient
+     * @param forces on the model
      * @param speed airspeed at the entry, m/s
      */
-    static LoopPath fly(SteadyDescent balance, double lift, double drag, double speed) {
-        Equations equations = new Equations(balance, lift, drag);
+    static LoopPath fly(LoopForces forces, double speed) {
+        Equations equations = new Equations(forces);
         double step = 2 * Math.PI / STEPS;
         ClassicalRungeKuttaIntegrator steps = new ClassicalRungeKuttaIntegrator(step);
         double[] y = {speed, 0, 0};
@@ -72,7 +70,7 @@ public record LoopPath(Optional<Double> topSpeed, Optional<Double> endSpeed, dou
             way.add(new Spot(y[1], y[2], y[0]));
             highest = Math.max(highest, y[2]);
             if (k + 1 == STEPS / 2) {
-                if (lift / balance.resultantFor(y[0]) < LEAST_AT_TOP) {
+                if (forces.across(y[0]) < LEAST_AT_TOP) {
                     return new LoopPath(Optional.empty(), Optional.empty(), highest, way);
                 }
                 top = Optional.of(y[0]);
@@ -82,8 +80,7 @@ public record LoopPath(Optional<Double> topSpeed, Optional<Double> endSpeed, dou
     }
 
     /** Speed and place over the angle that the path has turned up. */
-    private record Equations(SteadyDescent balance, double lift, double drag)
-            implements FirstOrderDifferentialEquations {
+    private record Equations(LoopForces forces) implements FirstOrderDifferentialEquations {
 
         @Override
         public int getDimension() {
@@ -92,13 +89,13 @@ public record LoopPath(Optional<Double> topSpeed, Optional<Double> endSpeed, dou
 
         /** Load that bends the path. */
         double bend(double angle, double speed) {
-            return lift / balance.resultantFor(speed) - Math.cos(angle);
+            return forces.across(speed) - Math.cos(angle);
         }
 
         @Override
         public void computeDerivatives(double angle, double[] y, double[] change) {
             double turning = Gravity.STANDARD * bend(angle, y[0]) / y[0];
-            double slowing = Gravity.STANDARD * (drag / balance.resultantFor(y[0]) + Math.sin(angle));
+            double slowing = Gravity.STANDARD * (forces.against(y[0]) + Math.sin(angle));
             change[0] = -slowing / turning;
             change[1] = y[0] * Math.cos(angle) / turning;
             change[2] = y[0] * Math.sin(angle) / turning;

@@ -23,7 +23,7 @@ final class PullUpSearch {
     private final double perLoad;
     private final Path path;
     private final double straight;
-    private final AngleWalk<Attitude> walk;
+    private final AngleWalk<Pulled> walk;
 
     /** How a path bends under a load; the model pitches as fast. */
     enum Path {
@@ -61,12 +61,54 @@ final class PullUpSearch {
     }
 
     /** The rate that the load will have here, carried on from the points before; the load hardly depends on it. */
-    private Attitude pitching(double alpha, AngleWalk<Attitude> before) {
+    private Pulled pitching(double alpha, AngleWalk<Pulled> before) {
         int known = before.size();
-        double last = known > 0 ? pitchFor(before.last()) : straight;
-        double earlier = known > 1 ? pitchFor(before.get(known - 2)) : straight;
-        return trimmer.at(pack, speed, alpha, last + (last - earlier));
+        double last = known > 0 ? pitchFor(before.last().attitude) : straight;
+        double earlier = known > 1 ? pitchFor(before.get(known - 2).attitude) : straight;
+        Attitude attitude = trimmer.at(pack, speed, alpha, last + (last - earlier));
+        double own = trimmer.jet(speed)
+                .map(jet ->
+                        jet.ownLift(alpha) / trimmer.airframe().model().wing().area())
+                .orElse(0.0);
+        return new Pulled(attitude, own);
     }
+
+    /**
+     * One point of the walk. What the propeller lifts goes on rising past the stall: the top is that of the air's lift.
+     *
+     * @param own lift coefficient of the propeller
+     */
+    private record Pulled(Attitude attitude, double own) implements AngleWalk.Point {
+        @Override
+        public double alpha() {
+            return attitude.alpha();
+        }
+
+        @Override
+        public double lift() {
+            return attitude.lift() - own;
+        }
+
+        @Override
+        public boolean converged() {
+            return attitude.converged();
+        }
+
+        double whole() {
+            return attitude.lift();
+        }
+
+        double elevator() {
+            return attitude.elevator();
+        }
+    }
+
+    /**
+     * A pull's end.
+     *
+     * @param alpha angle of attack there, rad
+     */
+    record Reached(PullUp pull, double alpha) {}
 
     /** Pitch rate over speed of a path that bends with the load, rad/m. */
     private double pitchFor(Attitude attitude) {
@@ -84,13 +126,13 @@ final class PullUpSearch {
      * @param trim where the elevator stands without stick, rad
      * @param available where the stick at full brings it, rad, not beyond its travel
      */
-    PullUp limits(double trim, double available) {
+    Reached limits(double trim, double available) {
         int top = walk.top();
-        int start = (int) walk.firstFall(a -> 1 - a.lift() / perLoad, 0, top).orElse(0);
+        int start = (int) walk.firstFall(a -> 1 - a.whole() / perLoad, 0, top).orElse(0);
         OptionalDouble stick = walk.firstFall(a -> a.elevator() - available, start, top);
-        OptionalDouble tail = walk.firstFall(Attitude::tailMargin, start, top);
+        OptionalDouble tail = walk.firstFall(a -> a.attitude.tailMargin(), start, top);
         AngleWalk.Peak peak = walk.peak();
-        double wingLoad = peak.lift() / perLoad;
+        double wingLoad = (peak.lift() + walk.get(top).own) / perLoad;
         OptionalDouble byStick = loadAt(stick);
         OptionalDouble byTail = loadAt(tail);
         double load = Math.min(
@@ -98,12 +140,13 @@ final class PullUpSearch {
         Limit limit =
                 load == wingLoad ? Limit.WING : byStick.stream().anyMatch(l -> l == load) ? Limit.ELEVATOR : Limit.TAIL;
         double at = limit == Limit.WING ? top : (limit == Limit.ELEVATOR ? stick : tail).orElseThrow();
-        Attitude highest = walk.get(top);
+        Attitude highest = walk.get(top).attitude;
         boolean free = highest.elevatorLimit() == ElevatorLimit.NONE;
         Optional<Double> share = free && available < trim
                 ? Optional.of((highest.elevator() - trim) / (available - trim))
                 : Optional.empty();
-        return new PullUp(
+        double alpha = limit == Limit.WING ? peak.alpha() : walk.value(at, Pulled::alpha);
+        PullUp pull = new PullUp(
                 speed,
                 wingLoad,
                 byStick.stream().boxed().findFirst(),
@@ -112,12 +155,13 @@ final class PullUpSearch {
                 load,
                 load,
                 load * perLoad,
-                walk.value(at, Attitude::drag),
-                limit == Limit.WING ? 0 : Math.max(0, peak.alpha() - walk.value(at, Attitude::alpha)),
+                walk.value(at, a -> a.attitude.drag()),
+                Math.max(0, peak.alpha() - alpha),
                 share);
+        return new Reached(pull, alpha);
     }
 
     private OptionalDouble loadAt(OptionalDouble place) {
-        return place.isPresent() ? OptionalDouble.of(walk.value(place.getAsDouble(), Attitude::lift) / perLoad) : place;
+        return place.isPresent() ? OptionalDouble.of(walk.value(place.getAsDouble(), Pulled::whole) / perLoad) : place;
     }
 }

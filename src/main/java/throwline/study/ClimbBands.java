@@ -50,10 +50,14 @@ final class ClimbBands {
                 known.shared());
     }
 
+    /** Share of the pull that is not known. */
+    double shareOfPull() {
+        return bands.around(bench ? "climb.bench" : "climb", 1).high() - 1;
+    }
+
     /** A number that goes with pull over weight. */
     Headline.Known pulled(double value, double pull) {
-        double half =
-                bands.around(bench ? "climb.bench" : "climb", Math.abs(pull)).high() - Math.abs(pull);
+        double half = shareOfPull() * Math.abs(pull);
         Headline.Known plain = bands.around("climb.bench", value);
         return new Headline.Known(value, value - half, value + half, plain.basis(), plain.shared());
     }

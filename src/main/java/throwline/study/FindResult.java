@@ -137,7 +137,7 @@ public record FindResult(
                         .map(t -> t.curve().isPresent() && t.shortOf().isEmpty())
                         .orElse(true)
                 && rollHelp.map(h -> h.help().isPresent()).orElse(true)
-                && loop.map(l -> l.help().isPresent()).orElse(true)
+                && loop.map(l -> l.round() != LoopFound.Round.NEVER).orElse(true)
                 && takeOff.map(t -> t.found().map(FoundTakeOff::met).orElse(false))
                         .orElse(true)
                 && climb.map(c -> c.found().met()).orElse(true);
@@ -214,8 +214,20 @@ public record FindResult(
      * @param help the answer; empty where the model does not fly or pull so
      * @param without radius with the elevator alone, m
      * @param radius with the best flaps, m
+     * @param round with what it gets over the top
      */
-    public record LoopFound(SetUp in, Optional<LoopHelp> help, Headline without, Headline radius) {}
+    public record LoopFound(SetUp in, Optional<LoopHelp> help, Headline without, Headline radius, Round round) {
+
+        /** What a loop needs to get over the top. */
+        public enum Round {
+            /** Its speed at the entry. */
+            THROTTLE_CLOSED,
+            /** Full throttle all the way. */
+            FULL_THROTTLE,
+            /** More than it has. */
+            NEVER
+        }
+    }
 
     /**
      * Flap for a take-off.

@@ -19,8 +19,6 @@ import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
 import throwline.sizing.Limit;
-import throwline.sizing.LoopHelp;
-import throwline.sizing.LoopSearch;
 import throwline.sizing.MixCurve;
 import throwline.sizing.MixSearch;
 import throwline.sizing.RollHelp;
@@ -109,8 +107,7 @@ public final class FindStudy {
             Optional<ClimbFound> climb = question.powered().climb().map(c -> power.climb(c, takingOff.orElse(rolling)));
             boolean flies = setUp.isPresent() || !sticks.isEmpty() || takingOff.isPresent();
             Optional<LoopFound> loop = question.tightestLoop().map(l -> loop(l, rolling));
-            loop.flatMap(l -> l.help().map(h -> loops(l.in()).stick(h.best(), loopName(flies))))
-                    .ifPresent(sticks::add);
+            loop.flatMap(l -> loops(l.in()).stick(l, loopName(flies))).ifPresent(sticks::add);
             Stream<SetUp> found = setUp.stream().map(s -> s.found().trial().setUp());
             Model changed = with(Stream.concat(found, takingOff.stream()), sticks);
             Optional<Comparison> flown = flies
@@ -249,33 +246,17 @@ public final class FindStudy {
                     : question.name() + " with flaps";
         }
 
-        private LoopSearch loops(SetUp in) {
-            return new LoopSearch(airframe, question.pack(), groups, in, question.lift());
-        }
-
         private String loopName(boolean taken) {
             return taken ? question.name() + " loop" : question.name();
         }
 
-        private LoopFound loop(FindQuestion.LoopWanted wanted, SetUp in) {
-            double own = model.sticks().stream()
-                    .filter(Stick.Pull.class::isInstance)
-                    .mapToDouble(s -> -((Stick.Pull) s).elevator())
-                    .filter(e -> e > 0)
-                    .findFirst()
-                    .orElse(model.tail().elevator().travelUp());
-            List<Double> entries = referenceStall.map(PullStudy::entries).orElse(List.of());
-            Optional<Double> speed =
-                    wanted.speed().or(() -> entries.stream().skip(1).findFirst());
-            Optional<LoopHelp> help = speed.flatMap(v -> loops(in).at(own, v, entries));
-            return new LoopFound(in, help, radius(help.map(h -> h.points().get(0))), radius(help.map(LoopHelp::best)));
+        private LoopFind loops(SetUp in) {
+            return new LoopFind(airframe, bands, question, in);
         }
 
-        private Headline radius(Optional<LoopHelp.Pull> pull) {
-            return pull.map(LoopHelp.Pull::radius)
-                    .filter(r -> !r.isInfinite())
-                    .<Headline>map(r -> bands.around("loopRadius", r))
-                    .orElse(new Headline.Unknown("why.no-loop"));
+        private LoopFound loop(FindQuestion.LoopWanted wanted, SetUp in) {
+            List<Double> entries = referenceStall.map(PullStudy::entries).orElse(List.of());
+            return loops(in).at(wanted.speed().or(() -> entries.stream().skip(1).findFirst()), entries);
         }
 
         private List<Stick.Roll> rollSticks() {

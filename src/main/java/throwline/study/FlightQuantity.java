@@ -174,6 +174,9 @@ public enum FlightQuantity {
             Screen.DATA),
     /** Fastest level flight. */
     TOP_SPEED("topSpeed", Dimension.SPEED, "climb", Part.POWER, "topSpeed", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    /** Airspeed at the top of a loop entered from there, at full throttle with full elevator. */
+    LOOP_TOP_SPEED(
+            "loopTopSpeed", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
     /** Level flight at the throttle of a cruise. */
     CRUISE_SPEED(
             "cruiseSpeed", Dimension.SPEED, "climb", Part.POWER, "topSpeed", Presence.WHERE_IT_APPLIES, Screen.DATA),

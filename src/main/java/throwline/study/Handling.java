@@ -75,6 +75,7 @@ public record Handling(
      * @param endSpeed airspeed after the loop, m/s; empty likewise
      * @param height of the loop, m
      * @param way places of the loop as far as it gets
+     * @param atFull the same pull at full throttle; empty where motor and battery are not known, or it was not found
      */
     public record Loop(
             String stick,
@@ -92,9 +93,35 @@ public record Handling(
             Optional<Double> topSpeed,
             Optional<Double> endSpeed,
             double height,
-            List<FieldAnswer.Spot> way) {
+            List<FieldAnswer.Spot> way,
+            Optional<LoopAtFull> atFull) {
 
         public Loop {
+            way = List.copyOf(way);
+        }
+    }
+
+    /**
+     * A loop at full throttle.
+     *
+     * @param load of the pull at its entry
+     * @param limit what ends the pull
+     * @param radius at the bottom, m
+     * @param topSpeed airspeed at the top, m/s, its band from 0 where it may not get over; why there is none where it does not
+     * @param endSpeed airspeed after the loop, m/s; empty where it does not get round
+     * @param height of the loop, m
+     * @param way places of the loop as far as it gets
+     */
+    public record LoopAtFull(
+            double load,
+            Limit limit,
+            Headline.Known radius,
+            Headline topSpeed,
+            Optional<Double> endSpeed,
+            double height,
+            List<FieldAnswer.Spot> way) {
+
+        public LoopAtFull {
             way = List.copyOf(way);
         }
     }

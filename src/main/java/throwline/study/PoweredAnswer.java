@@ -11,6 +11,7 @@ import static throwline.study.FlightQuantity.CRUISE_TIME;
 import static throwline.study.FlightQuantity.GO_AROUND;
 import static throwline.study.FlightQuantity.GO_AROUND_LOSS;
 import static throwline.study.FlightQuantity.LEVEL_THROTTLE;
+import static throwline.study.FlightQuantity.LOOP_TOP_SPEED;
 import static throwline.study.FlightQuantity.SLOWEST_FULL_THROTTLE;
 import static throwline.study.FlightQuantity.SLOWEST_HALF_THROTTLE;
 import static throwline.study.FlightQuantity.TAKE_OFF_DISTANCE;
@@ -40,6 +41,7 @@ import throwline.model.Battery;
 import throwline.model.Motor;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.model.Stick;
 import throwline.power.FittedDrive;
 import throwline.study.FieldAnswer.Spot;
 import throwline.study.FlyResult.LevelPoint;
@@ -102,6 +104,10 @@ final class PoweredAnswer {
             }
             double cruise = flight.airframe().model().motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
             level(numbers, powered, pack, cruise, climb);
+            looping(
+                    numbers,
+                    LoopAnswer.sticks(flight.airframe().model(), setUp).get(0),
+                    new LoopAnswer(flight.airframe(), setUp, pack, fitted, stall, bands));
             slowest(numbers, powered, stall);
             approach.steady().ifPresent(attitude -> {
                 goingAround(numbers, powered, attitude, climb);
@@ -200,6 +206,18 @@ final class PoweredAnswer {
             numbers.put(
                     CRUISE_ELEVATOR, bands.around("elevator", point.attitude().elevator()));
         });
+    }
+
+    /** Out of the fastest level flight, with the first of the pull sticks. */
+    private static void looping(Map<FlightQuantity, Headline> numbers, Stick.Pull stick, LoopAnswer loops) {
+        Headline top = numbers.get(TOP_SPEED);
+        numbers.put(
+                LOOP_TOP_SPEED,
+                top instanceof Headline.Known fastest
+                        ? loops.at(stick, fastest.value())
+                                .map(Handling.LoopAtFull::topSpeed)
+                                .orElse(NOT_FOUND)
+                        : top);
     }
 
     private void slowest(Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Stall stall) {

@@ -28,7 +28,7 @@ final class PullStudy {
     private static final double[] ENTRIES = {1.8, 2.4, 3.0};
 
     /** A pull below this load bends no path worth a word. */
-    private static final double LEAST = 1.05;
+    static final double LEAST = 1.05;
 
     /** Elevator throws that differ by less are the same, rad. */
     private static final double SAME = Math.toRadians(0.05);
@@ -39,6 +39,7 @@ final class PullStudy {
     private final SetUp setUp;
     private final Stall stall;
     private final Bands bands;
+    private final Optional<LoopAnswer> powered;
 
     PullStudy(Flight flight, Pack pack, SetUp setUp, Stall stall, Bands bands) {
         this.flight = flight;
@@ -47,6 +48,9 @@ final class PullStudy {
         this.stall = stall;
         this.bands = bands;
         model = flight.airframe().model();
+        powered = flight.airframe()
+                .drive(pack)
+                .map(drive -> new LoopAnswer(flight.airframe(), setUp, pack, drive, stall, bands));
     }
 
     /** Entry speeds where none are given: whole metres a second. */
@@ -107,13 +111,7 @@ final class PullStudy {
 
     /** The model's pull sticks that work here; behind one with flaps the same without them, where the model has none. */
     private List<Pull> pulls() {
-        List<Stick.Pull> sticks = model.sticks().stream()
-                .filter(stick -> stick instanceof Stick.Pull && stick.worksIn(setUp))
-                .map(stick -> (Stick.Pull) stick)
-                .toList();
-        if (sticks.isEmpty()) {
-            return List.of(new Pull(wholeTravel(), false));
-        }
+        List<Stick.Pull> sticks = LoopAnswer.sticks(model, setUp);
         List<Pull> pulls = new ArrayList<>();
         for (Stick.Pull stick : sticks) {
             pulls.add(new Pull(stick, false));
@@ -163,14 +161,7 @@ final class PullStudy {
                 bands.around("loopRadius", without.radius()));
     }
 
-    /** As far up as the elevator goes, from wherever it is trimmed. */
-    private Stick.Pull wholeTravel() {
-        double travel =
-                model.tail().elevator().travelUp() + model.tail().elevator().travelDown();
-        return new Stick.Pull("", Map.of(), -travel, List.of());
-    }
-
-    private static Loop loop(Pull from, PullUp pull, LoopPath path) {
+    private Loop loop(Pull from, PullUp pull, LoopPath path) {
         return new Loop(
                 from.stick.name(),
                 from.withoutFlaps,
@@ -189,6 +180,7 @@ final class PullStudy {
                 path.height(),
                 path.way().stream()
                         .map(spot -> new FieldAnswer.Spot(spot.along(), spot.height()))
-                        .toList());
+                        .toList(),
+                powered.flatMap(open -> open.at(from.stick, pull.speed())));
     }
 }

@@ -105,7 +105,7 @@ class PullTest {
     @Test
     void aLoopWithoutDragKeepsItsEnergy() {
         SteadyDescent balance = new SteadyDescent(3 * Gravity.STANDARD, 1.225, 0.45);
-        LoopPath loop = LoopPath.fly(balance, 0.8, 0, 35);
+        LoopPath loop = LoopPath.fly(LoopForces.of(balance, 0.8, 0), 35);
         double top = loop.topSpeed().orElseThrow();
         assertThat(top * top).isCloseTo(35 * 35 - 2 * Gravity.STANDARD * loop.height(), withPercentage(0.1));
         assertThat(loop.endSpeed().orElseThrow()).isCloseTo(35, withPercentage(0.1));
@@ -115,11 +115,14 @@ class PullTest {
     @Test
     void aLoopWithDragLosesSpeed() {
         SteadyDescent balance = new SteadyDescent(3 * Gravity.STANDARD, 1.225, 0.45);
-        LoopPath loop = LoopPath.fly(balance, 0.8, 0.08, 35);
+        LoopPath loop = LoopPath.fly(LoopForces.of(balance, 0.8, 0.08), 35);
         assertThat(loop.endSpeed().orElseThrow()).isLessThan(33);
         assertThat(loop.topSpeed().orElseThrow())
-                .isLessThan(LoopPath.fly(balance, 0.8, 0, 35).topSpeed().orElseThrow());
-        assertThat(LoopPath.fly(balance, 0.8, 0.08, 14).topSpeed()).isEmpty();
+                .isLessThan(LoopPath.fly(LoopForces.of(balance, 0.8, 0), 35)
+                        .topSpeed()
+                        .orElseThrow());
+        assertThat(LoopPath.fly(LoopForces.of(balance, 0.8, 0.08), 14).topSpeed())
+                .isEmpty();
     }
 
     private static Airframe airframe(String name) {

@@ -207,7 +207,8 @@ public final class FindFixture {
                         CLEAN,
                         Optional.empty(),
                         new Headline.Unknown("why.no-loop"),
-                        new Headline.Unknown("why.no-loop"))),
+                        new Headline.Unknown("why.no-loop"),
+                        LoopFound.Round.NEVER)),
                 Optional.of(grounded()),
                 Optional.of(tooWeak()),
                 List.of(),
@@ -329,7 +330,8 @@ public final class FindFixture {
                                 new LoopHelp.AtSpeed(26, pull(0, 14, 7.6, 10.4), pull(12, 14, 9.2, 8.4))),
                         Optional.of(13.0))),
                 around(12.1, 2.4),
-                around(9.4, 1.9));
+                around(9.4, 1.9),
+                LoopFound.Round.FULL_THROTTLE);
     }
 
     private static LoopHelp.Pull pull(double flap, double elevator, double load, double radius) {

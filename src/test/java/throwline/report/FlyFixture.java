@@ -212,7 +212,24 @@ public final class FlyFixture {
                 over ? Optional.of(8.2) : Optional.empty(),
                 over ? Optional.of(16.1) : Optional.empty(),
                 over ? 24 : 9,
-                List.of(new FieldAnswer.Spot(0, 0), new FieldAnswer.Spot(8, 4), new FieldAnswer.Spot(6, 9)));
+                List.of(new FieldAnswer.Spot(0, 0), new FieldAnswer.Spot(8, 4), new FieldAnswer.Spot(6, 9)),
+                limit == Limit.TAIL ? Optional.empty() : Optional.of(atFull(speed, 1.05 * load, limit)));
+    }
+
+    /** Slow ones do not get over the top, or may not. */
+    private static Handling.LoopAtFull atFull(double speed, double load, Limit limit) {
+        Headline top = load < 2.75
+                ? new Headline.Unknown("why.not-over")
+                : new Headline.Known(0.4 * speed, load < 2.8 ? 0 : 0.3 * speed, 0.5 * speed, Headline.Basis.ASSUMED);
+        double radius = speed * speed / (9.80665 * (load - 1));
+        return new Handling.LoopAtFull(
+                load,
+                limit,
+                new Headline.Known(radius, 0.8 * radius, 1.2 * radius, Headline.Basis.ASSUMED),
+                top,
+                top instanceof Headline.Known ? Optional.of(0.8 * speed) : Optional.empty(),
+                1.7 * radius,
+                List.of(new FieldAnswer.Spot(0, 0), new FieldAnswer.Spot(6, 10)));
     }
 
     private static Move move(Mix mix, End end, Return comesBack, double balloon, double slowest) {

@@ -43,6 +43,12 @@ final class PowerFixture {
         numbers.put(FlightQuantity.THROTTLE_RUDDER, banded((3 + flap / 40) * DEG, 0.4));
         numbers.put(FlightQuantity.LEVEL_THROTTLE, banded(0.5 + flap / 200, 0.12));
         numbers.put(FlightQuantity.TOP_SPEED, banded(21 - flap / 8, 0.08));
+        double top = 9 - flap / 5;
+        numbers.put(
+                FlightQuantity.LOOP_TOP_SPEED,
+                top < 0
+                        ? new Headline.Unknown("why.not-over")
+                        : new Headline.Known(top, flap > 20 ? 0 : top / 2, 1.3 * top, Basis.ASSUMED));
         numbers.put(FlightQuantity.CRUISE_SPEED, banded(15 - flap / 15, 0.08));
         numbers.put(FlightQuantity.CRUISE_CURRENT, banded(7 + flap / 20, 0.25));
         numbers.put(FlightQuantity.CRUISE_TIME, banded(1500 - 10 * flap, 0.25));

@@ -154,4 +154,20 @@ class FindLoopTest {
                 .orElseThrow();
         assertThat(best).isLessThan(1.01 * help.best().load());
     }
+
+    /**
+     * Little more than one g bends no path into a loop: without thrust none gets round below three (Lanchester's phugoid,
+     * methods manual 12.2). Well above it, the loop that is found does, flown with {@code fly}.
+     */
+    @ParameterizedTest
+    @CsvSource({"orchard, 9.4, false", "orchard, 25, true", "ridgeline, 12, false", "saltmarsh, 26, true"})
+    void a_loop_gets_over_the_top(String name, double speed, boolean round) {
+        FindResult result = find(Examples.read(name), Optional.of(speed));
+        FindResult.LoopFound loop = result.loop().orElseThrow();
+        assertThat(loop.round() == FindResult.LoopFound.Round.THROTTLE_CLOSED).isEqualTo(round);
+        assertThat(result.isMet()).isEqualTo(round);
+        assertThat(result.sticks()).hasSize(round ? 1 : 0);
+        assertThat(loop.help().orElseThrow().best().load())
+                .satisfies(load -> assertThat(load > 3).isEqualTo(round));
+    }
 }

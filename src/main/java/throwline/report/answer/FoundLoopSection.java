@@ -16,6 +16,7 @@ import throwline.sizing.LoopHelp;
 import throwline.sizing.LoopHelp.Pull;
 import throwline.sizing.SurfaceGroups;
 import throwline.study.FindResult.LoopFound;
+import throwline.study.FindResult.LoopFound.Round;
 import throwline.study.FirstFlightStudy;
 import throwline.study.Headline;
 
@@ -38,18 +39,13 @@ final class FoundLoopSection {
         }
         LoopHelp help = answer.help().get();
         Pull best = help.best();
-        SurfaceTexts surfaces = new SurfaceTexts(model);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Paragraph.say(
-                "find.loop.elevator",
-                Value.deflection(-best.elevator()),
-                new Value.Edge(-best.elevator(), model.tail().throwChord())));
-        if (best.flap() > 0) {
-            String flaps = SurfaceGroups.of(model).flaps().get(0).name();
-            blocks.add(Paragraph.say(
-                    "find.loop.flaps", flaps, Value.deflection(best.flap()), surfaces.edge(flaps, best.flap())));
-        } else {
-            blocks.add(Paragraph.say("find.loop.no-flaps"));
+        boolean possible = answer.round() != Round.NEVER;
+        if (possible) {
+            throwsToSet(blocks, best);
+        }
+        if (answer.round() != Round.THROTTLE_CLOSED) {
+            blocks.add(Paragraph.say(key("find.loop.round", answer.round()), Value.of(best.load(), Value.Kind.LOAD)));
         }
         blocks.add(Tables.listing(
                 Tables.numbers("find.loop.flap", "find.loop.up", "find.loop.load", "find.loop.radius"),
@@ -65,13 +61,34 @@ final class FoundLoopSection {
         help.atSpeeds().forEach(at -> blocks.add(at(at)));
         help.stallsBelow().ifPresent(v -> blocks.add(Paragraph.say("find.loop.stalls-below", Value.speed(v))));
         heavy(blocks, help);
-        if (best.flap() > USUAL) {
+        if (possible && best.flap() > USUAL) {
             blocks.add(Paragraph.say("find.loop.usual"));
         }
-        if (best.flap() > 0) {
+        if (possible && best.flap() > 0) {
             blocks.add(Paragraph.say("find.loop.start", Value.deflection(FirstFlightStudy.FIRST_FLAP * best.flap())));
         }
-        return Section.of(Text.say("find.loop.heading", Value.speed(help.speed())), blocks);
+        return Section.of(Text.say(key("find.loop.heading", answer.round()), Value.speed(help.speed())), blocks);
+    }
+
+    private static String key(String stem, Round round) {
+        return stem + "." + round.name().toLowerCase(Locale.ROOT);
+    }
+
+    private void throwsToSet(List<Block> blocks, Pull best) {
+        blocks.add(Paragraph.say(
+                "find.loop.elevator",
+                Value.deflection(-best.elevator()),
+                new Value.Edge(-best.elevator(), model.tail().throwChord())));
+        if (best.flap() > 0) {
+            String flaps = SurfaceGroups.of(model).flaps().get(0).name();
+            blocks.add(Paragraph.say(
+                    "find.loop.flaps",
+                    flaps,
+                    Value.deflection(best.flap()),
+                    new SurfaceTexts(model).edge(flaps, best.flap())));
+        } else {
+            blocks.add(Paragraph.say("find.loop.no-flaps"));
+        }
     }
 
     private static void gain(List<Block> blocks, LoopFound answer, LoopHelp help) {

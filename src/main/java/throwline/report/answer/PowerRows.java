@@ -71,6 +71,10 @@ final class PowerRows {
                                 FlightQuantity.CLIMB_HEIGHT,
                                 known -> Value.distance(known.value()))
                         .folded());
+                below.add(Below.of(
+                                Text.say("row.climb.loop"),
+                                Flown.each(all, (flown, r) -> loop(r.number(FlightQuantity.LOOP_TOP_SPEED))))
+                        .folded());
             }
             default -> {
                 below.add(line(all, Text.say("row.goaround.at"), FlightQuantity.GO_AROUND, PowerRows::path)
@@ -95,6 +99,14 @@ final class PowerRows {
     /** The angle of a path. */
     static Text path(Headline.Known climb) {
         return climb.value() > STRAIGHT_UP ? Text.say("row.straight-up") : Value.angle(climb.value());
+    }
+
+    /** Whether a loop out of the fastest level flight gets over the top. */
+    private static Text loop(Headline top) {
+        if (top instanceof Headline.Known known) {
+            return Text.say(known.low() > 0 ? "row.climb.loop.over" : "row.climb.loop.may");
+        }
+        return top.equals(new Headline.Unknown("why.not-over")) ? Text.say("row.climb.loop.not") : Text.none();
     }
 
     /** How far the elevator goes with the throttle. */

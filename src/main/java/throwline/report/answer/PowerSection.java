@@ -53,6 +53,7 @@ final class PowerSection {
         section.trim();
         section.turns();
         section.level();
+        section.loops();
         section.slowest();
         List<Block> blocks = new ArrayList<>(section.said);
         if (!flown.level().isEmpty()) {
@@ -143,6 +144,19 @@ final class PowerSection {
                         Value.share(cruise))));
         known(FlightQuantity.TOP_SPEED)
                 .ifPresent(speed -> said.add(Paragraph.say("fly.power.top", Value.speed(speed.value()))));
+    }
+
+    private void loops() {
+        Headline loop = result.number(FlightQuantity.LOOP_TOP_SPEED);
+        if (loop instanceof Headline.Known top) {
+            said.add(
+                    top.low() > 0
+                            ? Paragraph.say(
+                                    "fly.power.loop", Value.speed(top.value()), new Value.Band(top, Value.Kind.SPEED))
+                            : Paragraph.say("fly.power.loop.may"));
+        } else if (loop instanceof Headline.Unknown why && why.why().equals("why.not-over")) {
+            said.add(Paragraph.say("fly.power.loop.not"));
+        }
     }
 
     private void slowest() {

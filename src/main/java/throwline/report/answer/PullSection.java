@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Table;
@@ -14,6 +15,8 @@ import throwline.study.Handling;
 import throwline.study.Handling.Gain;
 import throwline.study.Handling.Limit;
 import throwline.study.Handling.Loop;
+import throwline.study.Handling.LoopAtFull;
+import throwline.study.Headline;
 
 /** Tight pulls, and what flaps that go with the elevator bring in them. */
 final class PullSection {
@@ -82,7 +85,31 @@ final class PullSection {
         row(rows, loops, "fly.loop.top", loop -> speed(loop.topSpeed()));
         row(rows, loops, "fly.loop.end", loop -> speed(loop.endSpeed()));
         row(rows, loops, "fly.loop.snap", PullSection::snap);
+        if (loops.stream().anyMatch(loop -> loop.atFull().isPresent())) {
+            rows.add(new Table.Band(Text.say("fly.loop.full", name), Text.none()));
+            full(rows, loops, "fly.loop.pulls", open -> load(open.load()));
+            full(rows, loops, "fly.loop.radius", open -> radius(open.radius().value()));
+            full(rows, loops, "row.likely", open -> new Value.Band(open.radius(), Value.Kind.RADIUS));
+            full(rows, loops, "fly.loop.top", PullSection::top);
+            full(rows, loops, "row.likely", PullSection::topLikely);
+            full(rows, loops, "fly.loop.end", open -> speed(open.endSpeed()));
+        }
         return Tables.labelled(loops, loop -> Text.say("fly.loop.at", Value.speed(loop.speed())), rows);
+    }
+
+    private static void full(List<Table.Row> rows, List<Loop> loops, String label, Function<LoopAtFull, Text> text) {
+        row(rows, loops, label, loop -> loop.atFull().map(text).orElse(Text.say("fly.loop.full.not-found")));
+    }
+
+    private static Text top(LoopAtFull open) {
+        return speed(Headlines.known(open.topSpeed()).map(Headline.Known::value));
+    }
+
+    private static Text topLikely(LoopAtFull open) {
+        return Headlines.known(open.topSpeed())
+                .<Text>map(known ->
+                        known.low() > 0 ? new Value.Band(known, Value.Kind.SPEED) : Text.say("fly.loop.may-not"))
+                .orElse(Text.none());
     }
 
     /** Radius with flaps and without, side by side, and whether they can be told apart. */

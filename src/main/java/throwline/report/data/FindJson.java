@@ -199,6 +199,7 @@ public final class FindJson {
         records(json).write("speed", answer.help().map(LoopHelp::speed));
         compare.plain(json, "without", answer.without());
         compare.plain(json, "radius", answer.radius());
+        json.key("getsRound").value(Codes.of(answer.round()));
         records(json).write("stoppedBy", answer.help().map(LoopHelp::stoppedBy).orElse(List.of()));
         answer.help().ifPresent(help -> {
             json.key("own");

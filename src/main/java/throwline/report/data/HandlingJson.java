@@ -10,6 +10,7 @@ import throwline.study.FlyResult;
 import throwline.study.Handling;
 import throwline.study.Handling.Gain;
 import throwline.study.Handling.Loop;
+import throwline.study.Handling.LoopAtFull;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
 import throwline.study.Handling.Rank;
@@ -116,6 +117,19 @@ final class HandlingJson {
         records.write("topSpeed", loop.topSpeed());
         records.write("endSpeed", loop.endSpeed());
         json.key("height").value(loop.height());
+        json.key("fullThrottle");
+        loop.atFull().ifPresentOrElse(this::atFull, json::nothing);
+        json.end();
+    }
+
+    private void atFull(LoopAtFull open) {
+        json.object();
+        json.key("load").value(open.load());
+        json.key("limit").value(Codes.of(open.limit()));
+        records.write("radius", open.radius());
+        records.write("topSpeed", open.topSpeed());
+        records.write("endSpeed", open.endSpeed());
+        json.key("height").value(open.height());
         json.end();
     }
 

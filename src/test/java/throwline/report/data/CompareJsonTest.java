@@ -60,6 +60,7 @@ class CompareJsonTest {
                         "rudderWithThrottle",
                         "levelThrottle",
                         "topSpeed",
+                        "loopTopSpeed",
                         "cruiseSpeed",
                         "cruiseCurrent",
                         "cruiseTime",

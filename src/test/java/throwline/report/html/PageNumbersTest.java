@@ -82,6 +82,7 @@ class PageNumbersTest {
                 "THROTTLE_.*",
                 "LEVEL_THROTTLE",
                 "TOP_SPEED",
+                "LOOP_TOP_SPEED",
                 "CRUISE_.*",
                 "SLOWEST_.*"
             },
