@@ -46,6 +46,8 @@ public record Doubt(String source, double wrong, double misses, List<Cause> caus
         WIND,
         /** The sensor, or its scale. */
         SENSOR,
+        /** Stalls that ended before the nose dropped by itself: a habit, not a mistake. */
+        BROKEN_OFF,
         /** Weight, balance, throws or area in the model file. */
         DESCRIPTION
     }

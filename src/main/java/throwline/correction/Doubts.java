@@ -48,8 +48,13 @@ public final class Doubts {
     public List<Doubt> all() {
         List<Doubt> doubts = new ArrayList<>();
         posterior.wrong().forEach((source, wrong) -> {
-            if (wrong > Doubt.DOUBTED) {
-                doubts.add(doubt(source, wrong));
+            boolean habit = place(source) >= 0
+                    && posterior.factors().get(place(source)).habit().isPresent();
+            if (wrong > (habit ? Doubt.CONTRADICTS : Doubt.DOUBTED)) {
+                doubts.add(
+                        habit
+                                ? new Doubt(source, wrong, moved(source), List.of(Cause.BROKEN_OFF))
+                                : doubt(source, wrong));
             }
         });
         doubts.sort(Comparator.comparingDouble((Doubt doubt) -> -doubt.wrong()).thenComparing(Doubt::source));
@@ -64,11 +69,16 @@ public final class Doubts {
             }
         }
         if (worst < 0) {
-            int place = place(source);
-            double moved = (posterior.state()[place] - means[place]) / posterior.priorSds()[place];
-            return new Doubt(source, wrong, moved, List.of(source.startsWith("wind") ? Cause.WIND : Cause.SENSOR));
+            return new Doubt(
+                    source, wrong, moved(source), List.of(source.startsWith("wind") ? Cause.WIND : Cause.SENSOR));
         }
         return new Doubt(source, wrong, miss(worst), causes(worst));
+    }
+
+    /** By how many of its standard deviations before a factor moved. */
+    private double moved(String factor) {
+        int place = place(factor);
+        return (posterior.state()[place] - means[place]) / posterior.priorSds()[place];
     }
 
     private int place(String factor) {

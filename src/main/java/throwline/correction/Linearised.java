@@ -54,6 +54,17 @@ record Linearised(double[] means, double[] sds, double[][] slopes, double[] miss
         return new Linearised(means, otherSds, slopes, misses, otherNoise);
     }
 
+    /** The same where other means of the state are expected before. */
+    Linearised around(double[] otherMeans) {
+        double[] left = misses.clone();
+        for (int i = 0; i < left.length; i++) {
+            for (int j = 0; j < means.length; j++) {
+                left[i] -= slopes[i][j] * (otherMeans[j] - means[j]);
+            }
+        }
+        return new Linearised(otherMeans, sds, slopes, left, noise);
+    }
+
     /** The update by all readings. */
     Update update() {
         int rows = misses.length;

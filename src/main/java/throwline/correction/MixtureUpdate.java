@@ -3,10 +3,8 @@ package throwline.correction;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -19,36 +17,30 @@ import java.util.stream.IntStream;
  */
 public final class MixtureUpdate {
 
-    /** Probability that a source is wrong (PRACTICE). */
-    private static final double WRONG = 0.05;
-
-    /** So many wrong sources are taken as seen before any flight (the half of H. Jeffreys' prior of a share, MEMORY). */
-    private static final double SEEN_WRONG = 0.5;
-
-    private static final double SEEN = SEEN_WRONG / WRONG;
-
-    /** Times as uncertain as expected that a wrong source is taken (PRACTICE). */
-    private static final double WIDER = 8;
-
-    /** So few sources tell nothing of how often sources are wrong. */
-    private static final int FEW = 6;
-
-    /** Up to so many, sets of four are tried; sets of three where there are fewer or more. */
+    /**
+     * Sets of three sources are tried, of four where there are more than a few, of five where there are many: so that hardly
+     * ever more are wrong than are tried where one in five is.
+     */
     private static final int MANY = 10;
 
-    private static final int MOST = 14;
+    private static final int FEWEST = 3;
+
+    private static final int MOST = 16;
 
     /** Sets of sources less likely than the likeliest by more than this, as a logarithm, are left out. */
     private static final double NEGLIGIBLE = 9;
 
     private static final double SETTLED = 1e-9;
-    private static final int ROUNDS = 30;
+    private static final int ROUNDS = 60;
+
+    /** From this round on the state goes half of the way only, as two sets of sources may lead it to and fro. */
+    private static final int TO_AND_FRO = 8;
 
     private final List<Factor> factors;
     private final List<Reading> readings;
     private final double[] means;
     private final double[] sds;
-    private final List<String> sources;
+    private final Sources sources;
     private final List<Integer> doubted;
     private final int deepest;
 
@@ -57,8 +49,8 @@ public final class MixtureUpdate {
         this.readings = readings;
         means = factors.stream().mapToDouble(Factor::mean).toArray();
         sds = factors.stream().mapToDouble(Factor::sd).toArray();
-        sources = sources();
-        deepest = sources.size() > FEW && sources.size() <= MANY ? 4 : 3;
+        sources = new Sources(factors, readings);
+        deepest = FEWEST + (sources.size() > Sources.FEW ? 1 : 0) + (sources.size() > MANY ? 1 : 0);
         doubted = doubted();
     }
 
@@ -77,26 +69,13 @@ public final class MixtureUpdate {
         return new MixtureUpdate(List.copyOf(factors), ordered).posterior(readings);
     }
 
-    private List<String> sources() {
-        Set<String> names = new LinkedHashSet<>();
-        readings.forEach(reading -> names.add(reading.source()));
-        for (int j = 0; j < factors.size(); j++) {
-            int place = j;
-            if (factors.get(j).doubtful()
-                    && readings.stream().anyMatch(r -> r.expected().slopes(means, sds)[place] != 0)) {
-                names.add(factors.get(j).name());
-            }
-        }
-        return List.copyOf(names);
-    }
-
     /** Sources that may be taken as wrong: all, or where there are too many those that fit worst. */
     private List<Integer> doubted() {
         List<Integer> all = IntStream.range(0, sources.size()).boxed().toList();
         if (sources.size() <= MOST) {
             return all;
         }
-        double[] weights = new HeavyTails(factors, readings, sources).weights();
+        double[] weights = new HeavyTails(factors, readings, sources.names()).weights();
         return all.stream()
                 .sorted(Comparator.comparingDouble((Integer source) -> weights[source])
                         .thenComparing(Comparator.naturalOrder()))
@@ -120,6 +99,7 @@ public final class MixtureUpdate {
             settled = true;
             for (int j = 0; j < next.length; j++) {
                 settled &= Math.abs(next[j] - state[j]) <= SETTLED * sds[j];
+                next[j] = round < TO_AND_FRO ? next[j] : (next[j] + state[j]) / 2;
             }
             state = next;
         }
@@ -141,9 +121,10 @@ public final class MixtureUpdate {
         double[] expected = IntStream.range(0, readings.size())
                 .mapToDouble(straight::expectedSd)
                 .toArray();
-        List<Weighed> all = hypotheses.stream()
-                .map(hypothesis -> weigh(straight, expected, hypothesis))
-                .toList();
+        List<Weighed> all = new Screening(straight, expected, sources)
+                .likely(hypotheses, NEGLIGIBLE).stream()
+                        .map(hypothesis -> weigh(straight, expected, hypothesis))
+                        .toList();
         double best = all.stream().mapToDouble(Weighed::weight).max().orElseThrow();
         List<Weighed> kept =
                 all.stream().filter(one -> one.weight > best - NEGLIGIBLE).toList();
@@ -155,39 +136,9 @@ public final class MixtureUpdate {
     }
 
     private Weighed weigh(Linearised straight, double[] expected, Hypothesis hypothesis) {
-        double[] noise = straight.noise().clone();
-        double[] wider = sds.clone();
-        for (int source : hypothesis.wrong()) {
-            String name = sources.get(source);
-            for (int i = 0; i < noise.length; i++) {
-                if (readings.get(i).source().equals(name)) {
-                    noise[i] = WIDER * expected[i];
-                }
-            }
-            for (int j = 0; j < wider.length; j++) {
-                if (factors.get(j).name().equals(name)) {
-                    wider[j] *= WIDER;
-                }
-            }
-        }
-        Linearised.Update update = straight.with(wider, noise).update();
-        double weight = -update.square() / 2
-                - update.logDeterminant() / 2
-                + odds(hypothesis.wrong().size());
+        Linearised.Update update = sources.wrong(straight, expected, hypothesis).update();
+        double weight = -update.square() / 2 - update.logDeterminant() / 2 + sources.odds(hypothesis);
         return new Weighed(hypothesis, weight, update);
-    }
-
-    /**
-     * Logarithm of the odds of so many wrong sources. The first is wrong with 5 %; among many, each that is wrong makes it
-     * likelier of the next, {@code (1/2 + j)/10} after {@code j}.
-     */
-    private double odds(int wrong) {
-        double sum = 0;
-        for (int j = 0; j < wrong; j++) {
-            double next = sources.size() > FEW ? (SEEN_WRONG + j) / SEEN : WRONG;
-            sum += Math.log(next / (1 - next));
-        }
-        return sum;
     }
 
     private double[] mean(List<Weighed> weighed) {
@@ -202,11 +153,11 @@ public final class MixtureUpdate {
 
     private Posterior result(double[] state, List<Weighed> weighed, boolean settled, List<Reading> given) {
         Map<String, Double> wrong = new HashMap<>();
-        sources.forEach(source -> wrong.put(source, 0.0));
+        sources.names().forEach(source -> wrong.put(source, 0.0));
         List<Posterior.Part> parts = new ArrayList<>();
         for (Weighed one : weighed) {
             List<String> names =
-                    one.hypothesis.wrong().stream().map(sources::get).toList();
+                    one.hypothesis.wrong().stream().map(sources.names()::get).toList();
             names.forEach(name -> wrong.merge(name, one.weight, Double::sum));
             parts.add(new Posterior.Part(names, one.weight, one.update.mean(), one.update.covariance()));
         }

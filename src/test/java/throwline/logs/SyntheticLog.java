@@ -54,17 +54,37 @@ public final class SyntheticLog {
     /** What goes wrong. */
     public enum Fault {
         /** Nothing. */
-        NONE,
+        NONE(1, 1, 0),
         /** Every stall is broken off early: at 1.18 times its speed. */
-        STALLS_BROKEN_OFF,
+        STALLS_BROKEN_OFF(1, 1.18, 0),
+        /** Every stall of a log is broken off at the same share above it, anywhere up to 30 %. */
+        STALLS_BROKEN_OFF_ANYWHERE(1, 1.3, 0),
+        /** One stall in three, by chance, is broken off at 1.18 times its speed. */
+        SOME_STALLS_BROKEN_OFF(1 / 3.0, 1.18, 0),
         /** The elevator's channel is 8 degrees off, either way. */
-        ELEVATOR_OFF
+        ELEVATOR_OFF(1, 1, 8),
+        /** The same by 3 degrees. */
+        ELEVATOR_SLIGHTLY_OFF(1, 1, 3);
+
+        private final double share;
+        private final double reached;
+        private final double off;
+
+        Fault(double share, double reached, double off) {
+            this.share = share;
+            this.reached = reached;
+            this.off = Math.toRadians(off);
+        }
+
+        /** Whether it is one of stalls. */
+        public boolean ofStalls() {
+            return reached > 1;
+        }
     }
 
     private static final double G = 9.80665;
     private static final double DT = 0.05;
     private static final double FLOWN_AT = 1.3;
-    private static final double BROKEN_OFF = 1.18;
 
     private final Aeroplane aeroplane;
     private final Setting setting;
@@ -92,6 +112,7 @@ public final class SyntheticLog {
     private double nextRow;
     private final double staticError;
     private final double zero;
+    private final double brokenOffAt;
     private final double gyroScale;
 
     public SyntheticLog(Aeroplane aeroplane, Setting setting, long seed) {
@@ -102,8 +123,10 @@ public final class SyntheticLog {
         windTo = 0.4 * random.nextGaussian();
         staticError = 0.1 * random.nextGaussian();
         double usual = Math.toRadians(0.5) * random.nextGaussian();
-        zero = setting.fault == Fault.ELEVATOR_OFF ? Math.copySign(Math.toRadians(8), usual) + usual : usual;
+        zero = Math.copySign(setting.fault.off, usual) + usual;
         gyroScale = 1 + 0.02 * random.nextGaussian();
+        boolean anywhere = setting.fault == Fault.STALLS_BROKEN_OFF_ANYWHERE;
+        brokenOffAt = anywhere ? 1 + (setting.fault.reached - 1) * random.nextDouble() : setting.fault.reached;
         text.append("# Invented: nobody flew this.\n");
         text.append("seconds,height baro m,ground speed m/s,course deg,latitude,longitude,");
         text.append(setting.sensor ? "airspeed m/s," : "");
@@ -196,7 +219,8 @@ public final class SyntheticLog {
     }
 
     private void stall(int place, String setUp, double approach) {
-        double reached = setting.fault == Fault.STALLS_BROKEN_OFF ? BROKEN_OFF : 1;
+        boolean always = setting.fault.share == 1;
+        double reached = always || random.nextDouble() < setting.fault.share ? brokenOffAt : 1;
         double bottom = reached * aeroplane.stallSpeed(setUp) * (1 + 0.02 * random.nextGaussian());
         double slowing = 0.4 + 0.5 * random.nextDouble();
         for (double end = t + 3.5; t < end; ) {

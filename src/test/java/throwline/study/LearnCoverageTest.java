@@ -65,23 +65,45 @@ class LearnCoverageTest {
                   - {what: stall, set-up: SECOND, ground speed: 31 km/h, going: with the wind}
             """;
 
+    /** Two more days: sixteen sources, so that of one in five three or four are wrong at once. */
+    private static final String LONGER = NOTES + """
+              - date: 2026-10-18
+                wind: {speed: 3 m/s, told by: anemometer}
+                PACK
+                noticed:
+                  - {what: glide, set-up: FIRST, height: 30 m, distance: 200 m, time: 19 s, going: with the wind,
+                     told by: landmarks}
+                  - {what: path, set-up: SECOND, height: 10 m, distance: 40 m, going: into the wind}
+                  - {what: trim, set-up: FIRST, trimmed by: 1 mm up, told by: feel}
+              - date: 2026-10-25
+                wind: {speed: 1 m/s, told by: feel}
+                PACK
+                noticed:
+                  - {what: roll, set-up: FIRST, stick: STICK, rolls: 2, time: 6 s, told by: stopwatch}
+                  - {what: stall, set-up: FIRST, ground speed: 33 km/h, going: into the wind}
+            """;
+
     @ParameterizedTest
     @CsvSource({
-        "orchard, 0, 0.83",
-        "orchard, 0.05, 0.83",
-        "orchard, 0.2, 0.8",
-        "ridgeline, 0, 0.83",
-        "ridgeline, 0.05, 0.83",
-        "ridgeline, 0.2, 0.8",
-        "saltmarsh, 0, 0.83",
-        "saltmarsh, 0.05, 0.83",
-        "saltmarsh, 0.2, 0.8"
+        "orchard, 0, false, 0.83",
+        "orchard, 0.05, false, 0.83",
+        "orchard, 0.2, false, 0.8",
+        "ridgeline, 0, false, 0.83",
+        "ridgeline, 0.05, false, 0.83",
+        "ridgeline, 0.2, false, 0.8",
+        "saltmarsh, 0, false, 0.83",
+        "saltmarsh, 0.05, false, 0.83",
+        "saltmarsh, 0.2, false, 0.8",
+        "orchard, 0, true, 0.83",
+        "orchard, 0.2, true, 0.8",
+        "ridgeline, 0.2, true, 0.8",
+        "saltmarsh, 0.2, true, 0.8"
     })
-    void holds_the_truth(String example, double wrong, double least) {
+    void holds_the_truth(String example, double wrong, boolean longer, double least) {
         Model model = ((ReadModel.Project) ModelFile.read(Path.of("examples/" + example + ".yaml"), AIRFOILS)).model();
         Comparison plain = new ComparisonStudy(new MeasuredSections(), Bands.load())
                 .compare(model, AIRFOILS, model.packs().subList(0, 1));
-        FlightNotes notes = notes(model);
+        FlightNotes notes = notes(model, longer);
         Factors factors = new Factors();
         FlownFleet fleet = FlownFleet.of(
                 plain,
@@ -97,6 +119,9 @@ class LearnCoverageTest {
         for (int n = 0; n < AEROPLANES; n++) {
             fly(factors.all(), expected, rows, random, wrong, tally);
         }
+        if (Boolean.getBoolean("throwline.show")) {
+            System.err.println(example + " " + wrong + " " + longer + tally);
+        }
         tally.inside.forEach((kind, inside) -> {
             assertThat(inside / (double) tally.of.getOrDefault(kind, 1))
                     .as(kind + tally)
@@ -105,11 +130,12 @@ class LearnCoverageTest {
                 assertThat(tally.after.get(kind)).as(kind).isLessThan(tally.before.get(kind));
             }
         });
-        assertThat(tally.falseAlarms / (double) Math.max(1, tally.good)).isLessThan(0.01);
+        assertThat(tally.falseAlarms / (double) Math.max(1, tally.good)).isLessThan(longer ? 0.015 : 0.01);
     }
 
-    private static FlightNotes notes(Model model) {
-        String text = NOTES.replace("PACK", "pack: " + model.packs().get(0).name())
+    private static FlightNotes notes(Model model, boolean longer) {
+        String text = (longer ? LONGER : NOTES)
+                .replace("PACK", "pack: " + model.packs().get(0).name())
                 .replace("FIRST", model.setUps().get(0).name())
                 .replace("STICK", stick(model))
                 .replace("SECOND", model.setUps().get(2).name());

@@ -149,10 +149,8 @@ class LearnLogTest {
     }
 
     /**
-     * Nine of ten are meant; 100 draws err by 3 %, and rows of one aeroplane hang together. With a fault in the whole of a log
-     * an estimate may not settle, and then nothing is learnt. Two faults are known to be taken for the truth too often: an
-     * elevator channel that stands 8 degrees off, by the elevator's own rows (its band before is some 4 degrees), and stalls
-     * all broken off early, by every row (methods manual 22.6).
+     * Nine of ten are meant; 100 draws err by 3 %, and rows of one aeroplane hang together. A fault in the whole of a log,
+     * which nothing in it gives away, costs what would have been learnt, but the truth stays inside.
      */
     @ParameterizedTest
     @CsvSource({
@@ -163,7 +161,12 @@ class LearnLogTest {
         "5, false, false, 0, THREE_HEADINGS, NONE",
         "5, true, false, 0.18, CIRCLES, NONE",
         "5, true, false, 0, CIRCLES, STALLS_BROKEN_OFF",
-        "5, true, false, 0, CIRCLES, ELEVATOR_OFF"
+        "5, false, false, 0, CIRCLES, STALLS_BROKEN_OFF",
+        "5, true, false, 0, CIRCLES, STALLS_BROKEN_OFF_ANYWHERE",
+        "5, true, false, 0, CIRCLES, SOME_STALLS_BROKEN_OFF",
+        "5, false, false, 0, CIRCLES, SOME_STALLS_BROKEN_OFF",
+        "5, true, false, 0, CIRCLES, ELEVATOR_OFF",
+        "5, true, false, 0, CIRCLES, ELEVATOR_SLIGHTLY_OFF"
     })
     void holds_the_truth(double rate, boolean sensor, boolean gaps, double off, First first, Fault fault) {
         RandomGenerator random = new Well19937c(7_001);
@@ -200,14 +203,13 @@ class LearnLogTest {
                 Math.sqrt(s[2] / s[0]),
                 Math.sqrt(s[3] / s[0]),
                 s[4] / s[0])));
-        assertThat(unsettled).isLessThanOrEqualTo(fault == Fault.NONE ? 0 : AEROPLANES / 20);
+        if (Boolean.getBoolean("throwline.show"))
+            System.err.println(rate + " " + sensor + " " + fault + " unsettled " + unsettled + shown);
+        assertThat(unsettled).isZero();
         tally.forEach((kind, s) -> {
-            boolean hidden =
-                    fault == Fault.STALLS_BROKEN_OFF || (fault == Fault.ELEVATOR_OFF && kind.startsWith("elevator"));
-            assertThat(s[1] / s[0]).as(kind + shown).isBetween(hidden ? 0.6 : 0.83, 0.985);
-            if (!hidden) {
-                assertThat(s[3]).as(kind + shown).isLessThan(1.01 * s[2]);
-            }
+            assertThat(s[1] / s[0]).as(kind + shown).isBetween(kind.startsWith("elevator") ? 0.85 : 0.83, 0.985);
+            boolean hidden = fault.ofStalls() && kind.startsWith("stall");
+            assertThat(s[3]).as(kind + shown).isLessThan((hidden ? 1.7 : 1.01) * s[2]);
         });
     }
 

@@ -51,6 +51,10 @@ final class LearntNotes {
     List<Paragraph> contradictions() {
         List<Paragraph> all = new ArrayList<>();
         for (Doubt doubt : learnt.doubts()) {
+            if (doubt.causes().contains(Doubt.Cause.BROKEN_OFF)) {
+                all.add(Paragraph.of(Role.REMARK, Text.say("learn.broken-off", doubt.source())));
+                continue;
+            }
             Text causes = Text.join(
                     Join.BLANK,
                     doubt.causes(),

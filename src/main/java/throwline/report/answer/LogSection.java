@@ -7,6 +7,7 @@ import throwline.logs.LogWind;
 import throwline.logs.Piece;
 import throwline.logs.Piece.Kind;
 import throwline.logs.ReducedLog;
+import throwline.notes.Noticed;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
@@ -32,10 +33,21 @@ public final class LogSection {
         List<Block> first = new ArrayList<>();
         first.add(Paragraph.of(summary(log)));
         warnings(log).forEach(first::add);
+        if (isZeroUnknown(day)) {
+            first.add(Paragraph.say("learn.log.elevator"));
+        }
         return List.of(
                 Section.of(Text.say("learn.section.log", log.name()), first),
                 Section.of(Text.say("learn.section.pieces", log.name()), List.of(table(log)))
                         .folded());
+    }
+
+    /** Whether an elevator channel was flown of which nothing tells where its zero is. */
+    private static boolean isZeroUnknown(LoggedDay day) {
+        boolean channel = day.log().used(Kind.GLIDE).stream().anyMatch(p -> !Double.isNaN(p.elevator()));
+        return channel
+                && day.day().noticed().stream()
+                        .noneMatch(n -> n instanceof Noticed.Trim && n.told().counts());
     }
 
     private static Text summary(ReducedLog log) {
