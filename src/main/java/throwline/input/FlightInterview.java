@@ -1,7 +1,6 @@
 package throwline.input;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +15,7 @@ import throwline.words.Message;
  * The answers of {@code throwline learn}: what a flyer noticed, set-up by set-up, only what was flown. An empty answer means
  * "not measured"; "back" takes the answer before back. Answers are checked by the table of keys as they come.
  */
-public final class FlightInterview implements Questions {
+public final class FlightInterview extends StepwiseQuestions {
 
     private static final KeyTable TABLE = KeyTable.load("/throwline/flight-keys.txt");
 
@@ -30,7 +29,6 @@ public final class FlightInterview implements Questions {
 
     private final Model model;
     private final String today;
-    private final Map<String, String> answers = new LinkedHashMap<>();
 
     /**
      * A question and what fills the gap of its sentence.
@@ -46,9 +44,6 @@ public final class FlightInterview implements Questions {
         }
     }
 
-    /** A question with its place among the answers and the row of the table that checks its answer. */
-    private record Step(String place, Asked asked, String key) {}
-
     /**
      * @param model that was flown
      * @param today date that an empty answer to the first question means, year-month-day
@@ -59,69 +54,14 @@ public final class FlightInterview implements Questions {
     }
 
     @Override
-    public Optional<Asked> next() {
-        return step().map(Step::asked);
+    boolean isSkip(String said) {
+        return said.isEmpty() || List.of("notmeasured", "unknown", "?", "none").contains(NearestName.key(said));
     }
 
     @Override
-    public Map<String, String> answers() {
-        return new LinkedHashMap<>(answers);
-    }
-
-    @Override
-    public void resume(Map<String, String> earlier) {
-        for (Optional<Step> step = step(); step.isPresent(); step = step()) {
-            String said = earlier.get(step.get().place());
-            if (said == null
-                    || said.equalsIgnoreCase(Interview.BACK)
-                    || answer(said).isPresent()) {
-                return;
-            }
-        }
-    }
-
-    @Override
-    public Optional<Message> answer(String text) {
-        Step step = step().orElseThrow();
-        String plain = text.strip();
-        if (plain.equalsIgnoreCase(Interview.BACK)) {
-            return takeBack();
-        }
-        Question question = step.asked().question();
-        if (plain.isEmpty() || isSkip(plain)) {
-            if (question.fallback().isEmpty()) {
-                return Optional.of(Message.of("input.new.needed"));
-            }
-            answers.put(step.place(), question.usual());
-            return Optional.empty();
-        }
-        String said = Interview.chosen(plain, question.choices());
-        Optional<Message> wrong = wrong(step, said);
-        if (wrong.isEmpty()) {
-            answers.put(step.place(), said);
-        }
-        return wrong;
-    }
-
-    private static boolean isSkip(String said) {
-        return List.of("notmeasured", "unknown", "?", "none").contains(NearestName.key(said));
-    }
-
-    private Optional<Message> takeBack() {
-        List<String> places = List.copyOf(answers.keySet());
-        if (places.isEmpty()) {
-            return Optional.of(Message.of("input.new.first"));
-        }
-        answers.remove(places.get(places.size() - 1));
-        return Optional.empty();
-    }
-
-    private Optional<Message> wrong(Step step, String said) {
-        List<String> choices = step.asked().question().choices();
-        if (!choices.isEmpty()) {
-            return choices.contains(said)
-                    ? Optional.empty()
-                    : Optional.of(Message.of("input.choice", said, String.join("; ", choices)));
+    Optional<Message> wrong(Step step, String said) {
+        if (!step.asked().question().choices().isEmpty()) {
+            return wrongChoice(step.asked().question(), said);
         }
         Key key = TABLE.all().stream()
                 .filter(k -> k.path().equals(step.key()))
@@ -152,15 +92,10 @@ public final class FlightInterview implements Questions {
                 : Optional.empty();
     }
 
-    /** An answer by its place; empty where it was not measured or not asked. */
-    String said(String place) {
-        return answers.getOrDefault(place, "");
-    }
-
     /** Set-ups that were flown, in the order in which they were told. */
     List<String> flown() {
         List<String> flown = new ArrayList<>();
-        for (int i = 1; answers.containsKey("setup" + i); i++) {
+        for (int i = 1; isAnswered("setup" + i); i++) {
             if (!said("setup" + i).equals(ALL)) {
                 flown.add(said("setup" + i));
             }
@@ -191,14 +126,15 @@ public final class FlightInterview implements Questions {
 
     /** True where nothing at all was measured. */
     public boolean isEmpty() {
-        return answers.entrySet().stream()
+        return answers().entrySet().stream()
                 .filter(e -> e.getKey().contains("/") || e.getKey().equals("weight"))
                 .allMatch(e -> e.getValue().isEmpty());
     }
 
-    private Optional<Step> step() {
+    @Override
+    Optional<Step> step() {
         for (Step step : day()) {
-            if (!answers.containsKey(step.place())) {
+            if (!isAnswered(step.place())) {
                 return Optional.of(step);
             }
         }
@@ -208,7 +144,7 @@ public final class FlightInterview implements Questions {
                             model.setUps().stream().map(SetUp::name).filter(name -> !flown().contains(name)),
                             Stream.of(ALL))
                     .toList();
-            if (!answers.containsKey(place)) {
+            if (!isAnswered(place)) {
                 return left.size() == 1
                         ? Optional.empty()
                         : Optional.of(new Step(
@@ -226,7 +162,7 @@ public final class FlightInterview implements Questions {
                 return Optional.empty();
             }
             for (Step step : about(said(place))) {
-                if (!answers.containsKey(step.place())) {
+                if (!isAnswered(step.place())) {
                     return Optional.of(step);
                 }
             }

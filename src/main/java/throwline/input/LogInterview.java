@@ -21,7 +21,7 @@ import throwline.words.Message;
  * Questions about a flight that has a log: day, pack, temperature, and which set-up was flown, by the positions of a switch or
  * by time. "back" takes the answer before back; an empty answer to a time takes the one offered.
  */
-public final class LogInterview implements Questions {
+public final class LogInterview extends StepwiseQuestions {
 
     private static final KeyTable TABLE = KeyTable.load(KeyTable.FLIGHTS);
     private static final Pattern PIECE = Pattern.compile("(?i)piece\\s*([0-9]{1,4})");
@@ -33,9 +33,6 @@ public final class LogInterview implements Questions {
     private final String today;
     private final List<Double> positions;
     private final List<Descent> found;
-    private final Map<String, String> answers = new LinkedHashMap<>();
-
-    private record Step(String place, Asked asked) {}
 
     /**
      * @param model that was flown
@@ -51,65 +48,14 @@ public final class LogInterview implements Questions {
     }
 
     @Override
-    public Optional<Asked> next() {
-        return step().map(Step::asked);
-    }
-
-    @Override
-    public Map<String, String> answers() {
-        return new LinkedHashMap<>(answers);
-    }
-
-    @Override
-    public void resume(Map<String, String> earlier) {
-        for (Optional<Step> step = step(); step.isPresent(); step = step()) {
-            String said = earlier.get(step.get().place());
-            if (said == null
-                    || said.equalsIgnoreCase(Interview.BACK)
-                    || answer(said).isPresent()) {
-                return;
-            }
-        }
-    }
-
-    @Override
-    public Optional<Message> answer(String text) {
-        Step step = step().orElseThrow();
-        Question question = step.asked().question();
-        String plain = text.strip();
-        if (plain.equalsIgnoreCase(Interview.BACK)) {
-            return takeBack();
-        }
-        if (plain.isEmpty() && question.fallback().isEmpty()) {
-            return Optional.of(Message.of("input.new.needed"));
-        }
-        String said = plain.isEmpty() ? question.usual() : Interview.chosen(plain, question.choices());
-        Optional<Message> wrong = wrong(step, said);
-        if (wrong.isEmpty()) {
-            answers.put(step.place(), said);
-        }
-        return wrong;
-    }
-
-    private Optional<Message> takeBack() {
-        List<String> places = List.copyOf(answers.keySet());
-        if (places.isEmpty()) {
-            return Optional.of(Message.of("input.new.first"));
-        }
-        answers.remove(places.get(places.size() - 1));
-        return Optional.empty();
-    }
-
-    private Optional<Message> wrong(Step step, String said) {
+    Optional<Message> wrong(Step step, String said) {
         Question question = step.asked().question();
         if (!question.choices().isEmpty()) {
-            return question.choices().contains(said)
-                    ? Optional.empty()
-                    : Optional.of(Message.of("input.choice", said, String.join("; ", question.choices())));
+            return wrongChoice(question, said);
         }
         return switch (question.id()) {
             case "date" -> wrongValue("flights.[].date", said);
-            case "temperature" -> said.isEmpty() ? Optional.empty() : wrongValue("flights.[].air.temperature", said);
+            case "temperature" -> wrongValue("flights.[].air.temperature", said);
             default -> wrongTime(step, said);
         };
     }
@@ -173,11 +119,8 @@ public final class LogInterview implements Questions {
                 : String.format(java.util.Locale.ROOT, "%02d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
     }
 
-    private String said(String place) {
-        return answers.getOrDefault(place, "");
-    }
-
-    private Optional<Step> step() {
+    @Override
+    Optional<Step> step() {
         List<Step> steps = new ArrayList<>();
         steps.add(step("date", "date", List.of(), "input.new.d.usual", today, ""));
         List<String> packs = model.packs().stream().map(Pack::name).toList();
@@ -190,7 +133,7 @@ public final class LogInterview implements Questions {
             steps.add(step(place, "log.means", setUps(NONE), "", "", number(position)));
         }
         Optional<Step> first =
-                steps.stream().filter(s -> !answers.containsKey(s.place())).findFirst();
+                steps.stream().filter(s -> !isAnswered(s.place())).findFirst();
         return first.isPresent() || !positions.isEmpty() ? first : stepOfTime();
     }
 
@@ -200,13 +143,13 @@ public final class LogInterview implements Questions {
             if (said(place).equals(FlightInterview.ALL)) {
                 return Optional.empty();
             }
-            if (!answers.containsKey(place)) {
+            if (!isAnswered(place)) {
                 String id = i == 1 ? "log.setup" : "log.setup.next";
                 return Optional.of(
                         step(place, id, setUps(FlightInterview.ALL), "input.learn.d.all", FlightInterview.ALL, ""));
             }
             for (String end : List.of("/from", "/to")) {
-                if (!answers.containsKey(place + end)) {
+                if (!isAnswered(place + end)) {
                     String offered = end.equals("/from") ? nextFrom() : nextTo(place);
                     String fallback = offered.isEmpty() ? "" : "input.new.d.usual";
                     String id = "log" + end.replace('/', '.');
@@ -223,7 +166,7 @@ public final class LogInterview implements Questions {
 
     private static Step step(
             String place, String id, List<String> choices, String fallback, String usual, String about) {
-        return new Step(place, new Asked(new Question(id, choices, fallback, usual), about));
+        return new Step(place, new Asked(new Question(id, choices, fallback, usual), about), "");
     }
 
     /** Where the first stretch begins that no set-up was told for. */
@@ -276,7 +219,7 @@ public final class LogInterview implements Questions {
     /** Set-ups by time. */
     public List<Span> spans() {
         List<Span> spans = new ArrayList<>();
-        for (int i = 1; answers.containsKey("span" + i + "/to"); i++) {
+        for (int i = 1; isAnswered("span" + i + "/to"); i++) {
             double from = time(said("span" + i + "/from"), false).orElse(0);
             double to = time(said("span" + i + "/to"), true).orElse(0);
             spans.add(new Span(from, to, said("span" + i)));

@@ -206,7 +206,13 @@ public final class LearnStudy {
                 Factor told = factors.all().get(place);
                 double sd = posterior.sd(place);
                 if (sd < told.sd() * (1 - 1e-9)) {
-                    found.add(new WindFound(day.name(), told.mean(), posterior.state()[place], sd, told.sd()));
+                    found.add(new WindFound(
+                            day.name(),
+                            told.mean(),
+                            day.wind().isPresent(),
+                            posterior.state()[place],
+                            sd,
+                            told.sd()));
                 }
             }
             return found;

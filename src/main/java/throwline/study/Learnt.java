@@ -86,12 +86,13 @@ public record Learnt(
      * Wind of a day.
      *
      * @param day its name
-     * @param told headwind told, m/s
+     * @param told headwind told, or that of the model file, m/s
+     * @param said true where it was told for that day
      * @param found headwind that fits the notes, m/s
      * @param sd standard deviation of that, m/s
      * @param toldSd standard deviation of what was told, m/s
      */
-    public record WindFound(String day, double told, double found, double sd, double toldSd) {}
+    public record WindFound(String day, double told, boolean said, double found, double sd, double toldSd) {}
 
     /**
      * A measurement that would tell most.
