@@ -2,7 +2,6 @@ package throwline.input;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import throwline.model.Model;

@@ -92,7 +92,10 @@ final class LearntNotes {
         for (WindFound wind : learnt.winds()) {
             if (Math.abs(wind.found() - wind.told()) > MOVED) {
                 all.add(Paragraph.say(
-                        wind.said() ? "learn.wind" : "learn.wind-field", wind.day(), Value.speed(wind.found()), Value.speed(wind.told())));
+                        wind.said() ? "learn.wind" : "learn.wind-field",
+                        wind.day(),
+                        Value.speed(wind.found()),
+                        Value.speed(wind.told())));
             }
             if (wind.sd() > UNKNOWN_SHARE * wind.toldSd() && wind.sd() > UNKNOWN) {
                 all.add(Paragraph.say("learn.wind-unknown", wind.day()));
