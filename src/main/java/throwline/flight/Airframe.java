@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import throwline.air.Air;
 import throwline.air.Gravity;
+import throwline.liftingline.CarryOver;
 import throwline.liftingline.ChordCorrection;
 import throwline.liftingline.Ground;
 import throwline.liftingline.InfluenceMatrix;
@@ -99,7 +100,7 @@ public final class Airframe {
         this.solvers = solvers;
         drives = new ConcurrentHashMap<>();
         air = Air.at(model.field().heightAboveSea(), model.field().temperature());
-        strips = new WingStrips(model.wing(), airfoils, sections, STRIPS);
+        strips = new WingStrips(model.wing(), CarryOver.of(model), airfoils, sections, STRIPS);
         influence = new InfluenceMatrix(strips.grid(), Ground.none(), ChordCorrection.of(strips.grid()));
         bodyMoment = BodyMoment.slope(model.body());
         double reynoldsPerMetre = reynoldsPerMetre(TYPICAL_SPEED);

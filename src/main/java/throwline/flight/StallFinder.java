@@ -134,8 +134,10 @@ final class StallFinder {
                     return best.isPresent();
                 }
                 walk.add(here);
-                // Half stalled, a wing may carry more again at a far higher drag: that is no flying.
-                if (best.isEmpty() || here.reading().stalledShare() < 0.5) {
+                // Half stalled, or once lift has fallen, a wing may carry more again at a far higher drag: that is no
+                // flying.
+                if (best.isEmpty()
+                        || (walk.risen() == walk.size() && here.reading().stalledShare() < 0.5)) {
                     take(here.attitude());
                 }
                 marks(walk);
@@ -231,7 +233,7 @@ final class StallFinder {
         /** Strip after strip stalls, so that lift may have several tops, some narrower than a step: each near the highest. */
         private void tops(AngleWalk<StallStep> walk) {
             double near = NEARLY_TOP * bestLift;
-            for (int i = 1; i < walk.size() - 1; i++) {
+            for (int i = 1; i < Math.min(walk.risen(), walk.size() - 1); i++) {
                 double lift = walk.get(i).lift();
                 if (lift > near
                         && lift >= walk.get(i - 1).lift()

@@ -23,7 +23,8 @@ final class TailWake {
 
     /**
      * Least core of a trailing vortex over the chord: the half-width of the wake of a clean section some three chords behind
-     * it. A core as wide as a strip would let the answer depend on where strips end.
+     * it. A core as wide as a strip would let the answer depend on where strips end. Each vortex lies as high and is as thick as
+     * the wake of the strips that it leaves.
      */
     private static final double CORE = 0.15;
 
@@ -63,35 +64,56 @@ final class TailWake {
         double up = model.tail().height();
         double x = back * Math.cos(alpha) + up * Math.sin(alpha);
         double z = up * Math.cos(alpha) - back * Math.sin(alpha);
+        double level = z + sunk.at(sheet, x);
+        double edgeDrop = 0.75 * Math.sin(alpha + model.wing().incidence());
+        double[] above = new double[grid.size()];
+        double[] drag = new double[grid.size()];
+        double[] core = new double[grid.size()];
+        for (int k = 0; k < grid.size(); k++) {
+            double chord = grid.chord(k);
+            above[k] = level + chord * (edgeDrop + trailingEdgeDrop[k]);
+            drag[k] = wing.problem().curves().get(k).drag(wing.sectionAngle(k));
+            core[k] = Math.max(CORE, halfWidth(drag[k], behind(x, chord))) * chord;
+        }
+        double[] aboveEdges = atEdges(above);
+        double[] coreEdges = atEdges(core);
         int n = tailGrid.size();
         double[] downwash = new double[n];
         double[] speed = new double[n];
         boolean inWake = false;
         double own = bodyFactor(model.tail().position());
-        double edgeDrop = 0.75 * Math.sin(alpha + model.wing().incidence());
-        double sink = sunk.at(sheet, x);
         for (int i = 0; i < n / 2; i++) {
             double y = tailGrid.control(i);
             int strip = stripAt(grid, y);
             double chord = grid.chord(strip);
-            double drop = chord * (edgeDrop + trailingEdgeDrop[strip]);
-            double above = z + drop + sink;
-            double drag = wing.problem().curves().get(strip).drag(wing.sectionAngle(strip));
-            double behind = Math.max(0, (x - 0.75 * chord) / chord);
-            double halfWidth = halfWidth(drag, behind) * chord;
-            double core = Math.max(CORE * chord, halfWidth);
-            downwash[i] = sheet.downwash(x, y, above, z, core);
+            double behind = behind(x, chord);
+            double halfWidth = halfWidth(drag[strip], behind) * chord;
+            downwash[i] = sheet.downwash(x, y, aboveEdges, z, coreEdges);
             double loss = 0;
-            if (Math.abs(above) < halfWidth) {
+            if (Math.abs(above[strip]) < halfWidth) {
                 inWake = true;
-                double shape = Math.pow(Math.cos(Math.PI * above / (2 * halfWidth)), 2);
-                loss = Math.min(MOST_LOST, centreLoss(drag, behind)) * shape;
+                double shape = Math.pow(Math.cos(Math.PI * above[strip] / (2 * halfWidth)), 2);
+                loss = Math.min(MOST_LOST, centreLoss(drag[strip], behind)) * shape;
             }
             speed[i] = Math.sqrt(Math.min(own, 1 - loss));
             downwash[n - 1 - i] = downwash[i];
             speed[n - 1 - i] = speed[i];
         }
         return new TailAir(Inflow.of(downwash, speed), inWake);
+    }
+
+    /** Way behind a trailing edge, in chords; 0 ahead of it. */
+    private static double behind(double x, double chord) {
+        return Math.max(0, (x - 0.75 * chord) / chord);
+    }
+
+    /** Means of the strips either side of each edge; the outermost strips' own at the tips. */
+    private static double[] atEdges(double[] strips) {
+        double[] edges = new double[strips.length + 1];
+        for (int k = 0; k < edges.length; k++) {
+            edges[k] = (strips[Math.max(0, k - 1)] + strips[Math.min(strips.length - 1, k)]) / 2;
+        }
+        return edges;
     }
 
     /** Half-width of a wake over the chord, for a section drag coefficient, so many chords behind the trailing edge. */

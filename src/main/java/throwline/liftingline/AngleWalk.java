@@ -50,8 +50,15 @@ public final class AngleWalk<P extends AngleWalk.Point> {
      */
     private static final double ORDINARY_TOP = Math.toRadians(1);
 
+    /**
+     * Share of the most lift below which what comes later is past the stall, though it may carry more again at a far higher
+     * drag: half of what a flat top allows, and five times what the number of strips changes (PRACTICE, methods manual 6.5).
+     */
+    private static final double FALLEN = 0.995;
+
     private final List<P> points = new ArrayList<>();
     private int top = -1;
+    private int risen;
     private boolean ended;
 
     /**
@@ -78,10 +85,19 @@ public final class AngleWalk<P extends AngleWalk.Point> {
 
     /** Goes on to a point. */
     public void add(P point) {
+        double most = top < 0 ? Double.NEGATIVE_INFINITY : points.get(top).lift();
+        boolean falls = point.converged() && most > 0 && point.lift() < FALLEN * most;
+        boolean fell = risen < points.size();
         points.add(point);
-        if (point.converged() && (top < 0 || point.lift() > points.get(top).lift())) {
-            top = points.size() - 1;
+        if (!falls && !fell) {
+            risen = points.size();
+            top = point.converged() && point.lift() > most ? risen - 1 : top;
         }
+    }
+
+    /** Number of points before lift falls from its most. */
+    public int risen() {
+        return risen;
     }
 
     /** True where the end was met and every point on the way is a solution. */
@@ -114,7 +130,7 @@ public final class AngleWalk<P extends AngleWalk.Point> {
         return points.get(points.size() - 1);
     }
 
-    /** Number of the highest point, the first of equals; -1 where none is a solution. */
+    /** Number of the highest point before lift falls, the first of equals; -1 where none is a solution. */
     public int top() {
         return top;
     }

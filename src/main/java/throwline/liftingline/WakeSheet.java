@@ -1,5 +1,7 @@
 package throwline.liftingline;
 
+import java.util.Arrays;
+
 /**
  * The air behind a lifting surface, from its own circulation: bound vortices on the straight quarter-chord line, a sheet
  * of trailing vortices that leaves the trailing edge and sinks with its own downwash at the middle (NACA TR 651 finds
@@ -59,17 +61,34 @@ public final class WakeSheet {
      * @return downwash over speed, rad, down positive
      */
     public double downwash(double x, double y, double above, double aboveLine, double core) {
+        return downwash(x, y, everywhere(above), aboveLine, everywhere(core));
+    }
+
+    /**
+     * Downwash angle behind a sheet that is neither flat nor equally thick all over; other parameters as in
+     * {@link #downwash(double, double, double, double, double)}.
+     *
+     * @param above height above the trailing vortex of each edge there, m
+     * @param core radius inside which the vortex of each edge is taken as solid, m, positive
+     */
+    public double downwash(double x, double y, double[] above, double aboveLine, double[] core) {
         return DominantSystem.dot(trailing, shares(grid, ground, x, y, above, aboveLine, core), 0, trailing.length);
+    }
+
+    private double[] everywhere(double value) {
+        double[] values = new double[trailing.length];
+        Arrays.fill(values, value);
+        return values;
     }
 
     /** What a vortex of unit strength off each edge does to that; one division a vortex, four vortices at a time. */
     private static double[] shares(
-            SpanGrid grid, Ground ground, double x, double y, double above, double aboveLine, double core) {
+            SpanGrid grid, Ground ground, double x, double y, double[] above, double aboveLine, double[] core) {
         double[] shares = new double[grid.size() + 1];
-        addShares(shares, grid.edges(), 1 / (4 * Math.PI), x, y, above, aboveLine, core);
+        addShares(shares, grid.edges(), 1 / (4 * Math.PI), x, y, above, aboveLine, core, 0);
         if (ground.isNear()) {
             double up = 2 * (ground.height() + aboveLine);
-            addShares(shares, grid.edges(), -1 / (4 * Math.PI), x, y, above - up, aboveLine - up, core);
+            addShares(shares, grid.edges(), -1 / (4 * Math.PI), x, y, above, aboveLine, core, up);
         }
         return shares;
     }
@@ -80,21 +99,23 @@ public final class WakeSheet {
             double times,
             double x,
             double y,
-            double above,
+            double[] above,
             double aboveLine,
-            double core) {
-        double solid = core * core;
-        double height = above * above;
-        double far = x * x + aboveLine * aboveLine + solid;
-        double bound = x / far;
+            double[] core,
+            double up) {
+        double line = aboveLine - up;
+        double atLine = x * x + line * line;
         for (int k = 0; k < shares.length; k++) {
+            double solid = core[k] * core[k];
+            double height = above[k] - up;
+            double far = atLine + solid;
             double aside = y - edges[k];
             double square = aside * aside;
-            double across = square + height;
+            double across = square + height * height;
             double distance = Math.sqrt(x * x + across);
-            double end = Math.sqrt(square + far);
+            double end = Math.sqrt(square + far) * far;
             double wide = distance * (across + solid);
-            shares[k] += times * aside * ((distance + x) * end + bound * wide) / (wide * end);
+            shares[k] += times * aside * ((distance + x) * end + x * wide) / (wide * end);
         }
     }
 
@@ -151,10 +172,13 @@ public final class WakeSheet {
     /** These shares, m; parameters as in {@link #sink}. */
     static double[] sinkShares(SpanGrid grid, Ground ground, double x, double y, double core) {
         double[] sum = new double[grid.size() + 1];
+        double[] level = new double[sum.length];
+        double[] cores = level.clone();
+        Arrays.fill(cores, core);
         double from = 0.75 * grid.chord(grid.size() / 2);
         double step = (x - from) / SINK_STEPS;
         for (int k = 0; k < SINK_STEPS && step > 0; k++) {
-            double[] there = shares(grid, ground, from + (k + 0.5) * step, y, 0, 0, core);
+            double[] there = shares(grid, ground, from + (k + 0.5) * step, y, level, 0, cores);
             for (int j = 0; j < sum.length; j++) {
                 sum[j] += step * there[j];
             }

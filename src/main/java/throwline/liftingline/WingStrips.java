@@ -1,6 +1,7 @@
 package throwline.liftingline;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +23,11 @@ import throwline.section.SurfaceState;
 
 /**
  * Which airfoil and which surface lie on every strip of a wing. The wing is carried through the body as if the body were
- * not there. Keeps the curves of sections whose surface is at rest, which all set-ups share; safe for several threads.
+ * not there, and so is the lift of the innermost surface as far as {@link CarryOver} says. Keeps the curves of sections whose surface is at rest, which all set-ups share; safe for several threads.
  */
 public final class WingStrips {
+
+    private static final int NOTHING = -1;
 
     private final Wing wing;
     private final SpanGrid grid;
@@ -32,25 +35,36 @@ public final class WingStrips {
     private final List<SectionPlace> places = new ArrayList<>();
     private final List<Optional<Surface>> surfaces = new ArrayList<>();
     private final int[] surfaceNumbers;
+    private final int[] carried;
     private final int[] twins;
     private final Map<Section, CurveFamily> atRest = new ConcurrentHashMap<>();
+
+    /** A wing without a body; parameters as in {@link #WingStrips(Wing, CarryOver, AirfoilLibrary, SectionAerodynamics, int)}. */
+    public WingStrips(Wing wing, AirfoilLibrary airfoils, SectionAerodynamics sections, int strips) {
+        this(wing, CarryOver.none(), airfoils, sections, strips);
+    }
 
     /**
      * Cuts a wing into strips.
      *
      * @param wing the wing
+     * @param body carries on the lift of the innermost surface
      * @param airfoils where its airfoils are found; every name must be there
      * @param sections makes section curves
      * @param strips wanted number over the whole span
      */
-    public WingStrips(Wing wing, AirfoilLibrary airfoils, SectionAerodynamics sections, int strips) {
+    public WingStrips(Wing wing, CarryOver body, AirfoilLibrary airfoils, SectionAerodynamics sections, int strips) {
         this.wing = wing;
         this.sections = sections;
-        double[] ends = wing.surfaces().stream()
-                .flatMapToDouble(s -> DoubleStream.of(s.from(), s.to()))
+        Optional<Surface> beside = beside(body);
+        double carriedOnTo = beside.map(s -> body.innerEnd(s.from())).orElse(0.0);
+        double[] ends = DoubleStream.concat(
+                        DoubleStream.of(carriedOnTo),
+                        wing.surfaces().stream().flatMapToDouble(s -> DoubleStream.of(s.from(), s.to())))
                 .toArray();
         grid = SpanGrid.of(new WingPlanform(wing), ends, strips);
         surfaceNumbers = new int[grid.size()];
+        carried = new int[grid.size()];
         List<Airfoil> bySection = wing.sections().stream()
                 .map(section -> airfoils.find(section.airfoil()).orElseThrow(() -> unknown(section)))
                 .toList();
@@ -59,6 +73,9 @@ public final class WingStrips {
             places.add(place(distance, bySection));
             int number = surfaceAt(distance);
             surfaceNumbers[i] = number;
+            boolean carries = distance > carriedOnTo
+                    && beside.filter(s -> distance < s.from()).isPresent();
+            carried[i] = carries ? wing.surfaces().indexOf(beside.orElseThrow()) : NOTHING;
             surfaces.add(
                     number < 0 ? Optional.empty() : Optional.of(wing.surfaces().get(number)));
         }
@@ -72,6 +89,7 @@ public final class WingStrips {
     private int firstTwin(int strip) {
         for (int k = 0; k < strip; k++) {
             if (surfaceNumbers[k] == surfaceNumbers[strip]
+                    && carried[k] == carried[strip]
                     && grid.chord(k) == grid.chord(strip)
                     && places.get(k).equals(places.get(strip))) {
                 return k;
@@ -97,6 +115,13 @@ public final class WingStrips {
         return new IllegalArgumentException("no airfoil " + section.airfoil().text());
     }
 
+    /** The innermost surface that lies for the most part outside the body. */
+    private Optional<Surface> beside(CarryOver body) {
+        return wing.surfaces().stream()
+                .filter(s -> (s.from() + s.to()) / 2 > body.halfWidth())
+                .min(Comparator.comparingDouble(Surface::from));
+    }
+
     private int surfaceAt(double distance) {
         for (int k = 0; k < wing.surfaces().size(); k++) {
             if (distance > wing.surfaces().get(k).from()
@@ -104,7 +129,7 @@ public final class WingStrips {
                 return k;
             }
         }
-        return -1;
+        return NOTHING;
     }
 
     /** The strips. */
@@ -170,21 +195,37 @@ public final class WingStrips {
         double[] left = deflections(deflection, -1);
         double[] right = deflections(deflection, 1);
         double[] deflections = new double[n];
+        int[] moved = new int[n];
         int[] alike = new int[n];
         List<CurveFamily> all = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
-            int number = surfaceNumbers[i];
-            deflections[i] = number < 0 ? 0 : (grid.control(i) < 0 ? left : right)[number];
+            double[] side = grid.control(i) < 0 ? left : right;
+            int own = surfaceNumbers[i];
+            moved[i] = carried[i] != NOTHING && (own == NOTHING || side[own] == 0) ? carried[i] : own;
+            deflections[i] = moved[i] == NOTHING ? 0 : side[moved[i]];
             alike[i] = twins[i];
-            while (twins[alike[i]] != twins[i] || deflections[alike[i]] != deflections[i]) {
+            while (twins[alike[i]] != twins[i]
+                    || moved[alike[i]] != moved[i]
+                    || deflections[alike[i]] != deflections[i]) {
                 alike[i]++;
             }
-            all.add(
-                    alike[i] < i
-                            ? all.get(alike[i])
-                            : families.apply(new Section(places.get(i), state(surfaces.get(i), deflections[i]))));
+            all.add(alike[i] < i ? all.get(alike[i]) : family(i, moved[i], deflections[i], families));
         }
         return new WingCurves(grid, all, alike, surfaceNumbers, made);
+    }
+
+    private CurveFamily family(int strip, int moved, double deflection, Function<Section, CurveFamily> families) {
+        SectionPlace place = places.get(strip);
+        if (moved == surfaceNumbers[strip]) {
+            return families.apply(new Section(place, state(surfaces.get(strip), deflection)));
+        }
+        CurveFamily rest = families.apply(new Section(place, SurfaceState.none()));
+        if (deflection == 0) {
+            return rest;
+        }
+        CurveFamily beside = families.apply(
+                new Section(place, state(Optional.of(wing.surfaces().get(moved)), deflection)));
+        return reynolds -> new CarriedCurve(rest.at(reynolds), beside.at(reynolds), CarryOver.SHARE);
     }
 
     private double[] deflections(ToDoubleBiFunction<Surface, Integer> deflection, int side) {

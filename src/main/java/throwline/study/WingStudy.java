@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import throwline.air.Air;
+import throwline.liftingline.CarryOver;
 import throwline.liftingline.ChordCorrection;
 import throwline.liftingline.HingeMoments;
 import throwline.liftingline.InfluenceMatrix;
@@ -48,7 +49,8 @@ public final class WingStudy {
      * @return one point an incidence; a point that did not converge says so
      */
     public WingSweep sweep(Model model, AirfoilLibrary airfoils, WingQuestion question) {
-        WingStrips strips = new WingStrips(model.wing(), airfoils, sections, question.strips());
+        CarryOver body = question.plain() ? CarryOver.none() : CarryOver.of(model);
+        WingStrips strips = new WingStrips(model.wing(), body, airfoils, sections, question.strips());
         SpanGrid grid = strips.grid();
         ChordCorrection correction = question.plain() ? ChordCorrection.none() : ChordCorrection.of(grid);
         LiftingLineSolver solver = new LiftingLineSolver(

@@ -228,7 +228,8 @@ class SurfaceMoveTest {
             before = load;
         }
         assertThat(mover.shortestTime(SPEED, 0, 1.05)).as("none of those tried").isEmpty();
-        assertThat(mover.shortestTime(SPEED, 0, 3)).contains(SurfaceMover.QUICKEST);
+        double half = mover.wholeChange(SPEED).orElseThrow() / 2;
+        assertThat(mover.shortestTime(SPEED, half, 3)).contains(SurfaceMover.QUICKEST);
     }
 
     /** Nobody, then the hand: nothing for a second, all of what is needed half a second later, whatever was mixed in. */
@@ -272,17 +273,12 @@ class SurfaceMoveTest {
     }
 
     /**
-     * Methods manual 17.4 (PRACTICE): a model whose brakes close drops. The less elevator comes with them and the quicker they close, the more
+     * Methods manual 17.4 (PRACTICE): a model whose flaps close drops. The less elevator comes with them and the quicker they close, the more
      * height is lost; the hand brings it back within the time watched.
      */
     @Test
     void goingBackCostsHeight() {
-        Flight flight = new Flight(airframe, model.setUps().get(3));
-        Attitude braked = flight.descent(pack, flight.stall(pack).orElseThrow(), SPEED)
-                .steady()
-                .orElseThrow();
-        SurfaceMover mover =
-                new SurfaceMover(airframe, model.reference(), model.setUps().get(3), pack, clean, braked);
+        SurfaceMover mover = mover();
         double whole = mover.wholeChange(SPEED).orElseThrow();
         SurfaceMove without = mover.raise(SPEED, 0.5, 0).orElseThrow();
         SurfaceMove half = mover.raise(SPEED, 0.5, whole / 2).orElseThrow();

@@ -41,7 +41,7 @@ class WorkedOutTwiceTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"clean, 8.71, 1", "flap, 8.23, 1", "airbrake, 8.455, 2"})
+    @CsvSource({"clean, 8.71, 1", "flap, 8.23, 1", "airbrake, 8.455, 1"})
     void stallSpeed(String setUp, double speed, double percent) {
         assertThat(flight(setUp).stall(PACK).orElseThrow().speed()).isCloseTo(speed, withPercentage(percent));
     }
@@ -56,9 +56,9 @@ class WorkedOutTwiceTest {
         assertThat(Math.toDegrees(down.descentAngle())).isCloseTo(degrees, withPercentage(percent));
     }
 
-    /** Clean; with flaps the wake of the gap at the body is what differs (manual 19.6). */
+    /** With flaps the second working has neither the body nor a wake that sinks, which go against each other (manual 19.6). */
     @ParameterizedTest
-    @CsvSource({"clean, 11.38, -3.57, 0.5"})
+    @CsvSource({"clean, 11.38, -3.57, 0.5", "flap, 10.67, 4.0, 0.5"})
     void elevatorInTrim(String setUp, double speed, double degrees, double allowed) {
         Flight flight = flight(setUp);
         Attitude down = flight.descent(PACK, flight.stall(PACK).orElseThrow(), speed)

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Walks along lift curves in closed form. */
@@ -50,6 +51,21 @@ class AngleWalkTest {
         assertThat(AngleWalk.Peak.of(new At(0, 0, true), new At(1, 1, true), new At(2, 2, true)))
                 .isEqualTo(new AngleWalk.Peak(1, 1));
         assertThat(walk(a -> 1 - a, 0, 0.1).peak()).isEqualTo(new AngleWalk.Peak(0, 1));
+    }
+
+    /** Two tops: the first counts where lift falls by more than 0.5 % between them, the higher one where it hardly falls. */
+    @ParameterizedTest
+    @CsvSource({"1.19, 5", "1.196, 12"})
+    void aLaterTop(double between, int degree) {
+        double[] lifts = {0, 0.3, 0.6, 0.9, 1.1, 1.2, between, 1.195, 1.2, 1.21, 1.22, 1.23, 1.24, 1.2, 1.1};
+        AngleWalk<At> walk = AngleWalk.up(
+                0,
+                1,
+                lifts.length,
+                (alpha, before) -> new At(alpha, lifts[(int) alpha], true),
+                w -> w.size() == lifts.length);
+        assertThat(walk.top()).isEqualTo(degree);
+        assertThat(walk.risen()).isEqualTo(degree == 5 ? 6 : 13);
     }
 
     /** A quantity that falls in a straight line is nothing where that line is. */

@@ -95,6 +95,38 @@ class ShortReadingsTest {
         }
     }
 
+    /** Vortex by vortex after Biot and Savart, each as high and as thick as its own part of the wake; over ground its image too. */
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.POSITIVE_INFINITY, 0.3})
+    void anUnevenSheetIsTheSumOfItsVortices(double height) {
+        Ground ground = Double.isInfinite(height) ? Ground.none() : new Ground(height, true);
+        LiftingLineSolution solution = wing.at(wing.curves(FLAP, 0.1, -0.1), 0.1);
+        WakeSheet sheet = new WakeSheet(solution, ground);
+        Random random = new Random(11);
+        double[] above = random.doubles(grid.size() + 1, -0.2, 0.2).toArray();
+        double[] core = random.doubles(grid.size() + 1, 0.01, 0.1).toArray();
+        for (double y = -1.1; y < 1.2; y += 0.3) {
+            double direct = 0;
+            for (int k = 0; k <= grid.size(); k++) {
+                double inner = k == 0 ? 0 : solution.circulation(k - 1);
+                double strength = (k == grid.size() ? 0 : solution.circulation(k)) - inner;
+                direct += strength * vortex(0.7, y - grid.edge(k), above[k], 0.05, core[k]);
+                if (ground.isNear()) {
+                    double up = 2 * (height + 0.05);
+                    direct -= strength * vortex(0.7, y - grid.edge(k), above[k] - up, 0.05 - up, core[k]);
+                }
+            }
+            assertThat(sheet.downwash(0.7, y, above, 0.05, core)).isCloseTo(direct, offset(1e-13));
+        }
+    }
+
+    private static double vortex(double x, double aside, double above, double aboveLine, double core) {
+        double trailing =
+                (1 + x / Math.hypot(x, Math.hypot(aside, above))) / (aside * aside + above * above + core * core);
+        double far = x * x + aboveLine * aboveLine + core * core;
+        return aside * (trailing + x / far / Math.sqrt(aside * aside + far)) / (4 * Math.PI);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {Double.POSITIVE_INFINITY, 0.3})
     void sunkSheetIsReadAsItIsAddedUp(double height) {
