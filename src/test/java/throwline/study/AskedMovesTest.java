@@ -144,8 +144,8 @@ class AskedMovesTest {
         assertThat(runs.get(3).mix().elevator()).isCloseTo(runs.get(2).mix().elevator() / 4, within(1e-12));
         assertThat(runs.get(3).balloon())
                 .isBetween(runs.get(1).balloon(), runs.get(0).balloon());
-        assertThat(runs.get(3).slowest())
-                .isBetween(runs.get(0).slowest(), runs.get(1).slowest());
+        assertThat(runs.get(3).mostLoad())
+                .isBetween(runs.get(1).mostLoad(), runs.get(0).mostLoad());
     }
 
     @Test
