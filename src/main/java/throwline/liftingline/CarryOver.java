@@ -19,6 +19,12 @@ public record CarryOver(double halfWidth, double offset) {
      */
     static final double SHARE = 2.0 / 3;
 
+    /**
+     * A surface that begins further from the middle than this many half widths is not beside the body (PRACTICE): what its other
+     * end, and the roll of ailerons, would lose is as much as what is carried on.
+     */
+    private static final double BESIDE = 2;
+
     /** A gap of less than this share of the way to the surface is closed: strips in it would be narrower than the wake is thick. */
     private static final double CLOSED = 0.1;
 
@@ -40,6 +46,9 @@ public record CarryOver(double halfWidth, double offset) {
      * @return distance from the middle, m, not beyond the inner end; 0 where it carries on to the other side
      */
     double innerEnd(double inner) {
+        if (inner > BESIDE * halfWidth) {
+            return inner;
+        }
         double square = inner * inner + offset * offset;
         double share = square == 0 ? 0 : 1 - halfWidth * halfWidth / square;
         return share < CLOSED ? 0 : share * inner;

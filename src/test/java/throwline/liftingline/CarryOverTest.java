@@ -66,7 +66,7 @@ class CarryOverTest {
 
     /** Images at the inverse points of a circle: a wing on the axis, one on top of the body, one far above. */
     @ParameterizedTest
-    @CsvSource({"0, 0.06, 0", "0, 0.12, 0.09", "0.06, 0.06, 0.03", "0.6, 0.06, 0.0594"})
+    @CsvSource({"0, 0.06, 0", "0, 0.12, 0.09", "0.06, 0.06, 0.03", "0.6, 0.06, 0.0594", "0, 0.1201, 0.1201"})
     void theGapThatIsLeft(double offset, double inner, double left) {
         assertThat(new CarryOver(0.06, offset).innerEnd(inner)).isCloseTo(left, offset(1e-4));
         assertThat(CarryOver.none().innerEnd(inner)).isEqualTo(inner);

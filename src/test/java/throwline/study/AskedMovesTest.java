@@ -142,10 +142,9 @@ class AskedMovesTest {
                 .orElseThrow();
         List<Move> runs = moves.lowering();
         assertThat(runs.get(3).mix().elevator()).isCloseTo(runs.get(2).mix().elevator() / 4, within(1e-12));
-        assertThat(runs.get(3).balloon())
-                .isBetween(runs.get(1).balloon(), runs.get(0).balloon());
         assertThat(runs.get(3).mostLoad())
                 .isBetween(runs.get(1).mostLoad(), runs.get(0).mostLoad());
+        assertThat(runs.get(3).slowest()).isLessThan(runs.get(1).slowest());
     }
 
     @Test
