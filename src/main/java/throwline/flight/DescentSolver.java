@@ -1,6 +1,5 @@
 package throwline.flight;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,6 +50,8 @@ final class DescentSolver {
     private final SteadyDescent balance;
     private Optional<Attitude> last = Optional.empty();
     private double lastSlope = USUAL_SLOPE;
+    private Attitude from;
+    private double slope = USUAL_SLOPE;
 
     /**
      * @param trimmer the model in its set-up
@@ -62,6 +63,7 @@ final class DescentSolver {
         this.pack = pack;
         this.atStall = atStall;
         stallAlpha = atStall.alpha();
+        from = atStall;
         balance = trimmer.airframe().balance(pack);
     }
 
@@ -72,24 +74,30 @@ final class DescentSolver {
 
     /** The descents at several speeds, not far apart in order: each is looked for from the one before. */
     List<Descent> at(List<Double> speeds) {
-        List<Descent> descents = new ArrayList<>();
-        Attitude from = atStall;
-        double slope = USUAL_SLOPE;
-        for (double speed : speeds) {
-            Descent descent = at(speed, from, slope, SWEEP_TOLERANCE);
-            from = descent.steady().orElse(atStall);
-            slope = descent.steady().isPresent() ? lastSlope : USUAL_SLOPE;
-            descents.add(descent);
-        }
-        return descents;
+        startFrom(atStall);
+        return speeds.stream().map(this::next).toList();
     }
 
-    private Descent at(double speed, Attitude from, double slope, double tolerance) {
+    /** Lets the next descent be looked for from an attitude. */
+    void startFrom(Attitude attitude) {
+        from = attitude;
+        slope = USUAL_SLOPE;
+    }
+
+    /** The descent at a speed, looked for from the one before. */
+    Descent next(double speed) {
+        Descent descent = at(speed, from, slope, SWEEP_TOLERANCE);
+        from = descent.steady().orElse(atStall);
+        slope = descent.steady().isPresent() ? lastSlope : USUAL_SLOPE;
+        return descent;
+    }
+
+    private Descent at(double speed, Attitude start, double startSlope, double tolerance) {
         double wanted = balance.resultantFor(speed);
         // The lift that is left to carry what the drag does not: it rises through zero lift, so that one root is left.
         UnivariateFunction excess = alpha -> excess(attitude(speed, alpha), wanted);
-        double near = from.alpha() - excess(from, wanted) / slope;
-        WarmStartSecant root = new WarmStartSecant(tolerance, near, slope);
+        double near = start.alpha() - excess(start, wanted) / startSlope;
+        WarmStartSecant root = new WarmStartSecant(tolerance, near, startSlope);
         OptionalDouble alpha = root.solve(excess, stallAlpha - WIDEST, stallAlpha);
         lastSlope = root.slope();
         if (alpha.isEmpty()) {

@@ -31,16 +31,6 @@ public final class PoweredFlight {
     /** How far the nose is brought up to see what load costs, rad. */
     private static final double PULLED = Math.toRadians(2);
 
-    /** Level flight is found to this path angle, rad. */
-    private static final double LEVEL = 2e-4;
-
-    private static final int MOST_PASSES = 12;
-    private static final double LEAST_THROTTLE = 0.05;
-    private static final double THROTTLE_TOLERANCE = 1e-5;
-
-    /** Thrust that the drag of the parts in the jet takes again. */
-    private static final double JET_DRAG = 0.15;
-
     private static final double FASTEST = 6;
     private static final double STRAIGHT_UP = Math.PI / 2;
 
@@ -71,56 +61,26 @@ public final class PoweredFlight {
 
     /** Steady straight flight at a throttle and a speed, m/s, climbing or not; empty where there is none. */
     public Optional<PoweredPoint> steady(double throttle, double speed) {
-        Trimmer trimmer = at(throttle);
-        return new DescentSolver(trimmer, pack, stall.attitude())
-                .at(speed)
-                .steady()
-                .map(attitude ->
-                        new PoweredPoint(trimmer.jet(speed).orElseThrow().point(), attitude));
+        return steady(throttle).at(speed);
+    }
+
+    private SteadyPower steady(double throttle) {
+        return new SteadyPower(at(throttle), pack, stall.attitude());
     }
 
     /** Level flight at a speed, m/s; empty where full throttle does not hold it. */
     public Optional<PoweredPoint> level(double speed) {
-        Optional<Attitude> descent = new DescentSolver(closed.fresh(), pack, stall.attitude())
-                .at(speed)
-                .steady();
-        if (descent.isEmpty()) {
-            return Optional.empty();
-        }
-        double weight = pack.mass() * Gravity.STANDARD;
-        double wanted = weight * Math.sin(descent.get().descentAngle()) * (1 + JET_DRAG);
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
-            double throttle = throttleFor(speed, wanted);
-            Optional<PoweredPoint> point = steady(throttle, speed);
-            if (point.isEmpty()) {
-                return Optional.empty();
-            }
-            double climb = point.get().climbAngle();
-            if (Math.abs(climb) < LEVEL) {
-                return point;
-            }
-            if (throttle >= 1 && climb < 0) {
-                return Optional.empty();
-            }
-            wanted = point.get().drive().thrust() - weight * Math.sin(climb) * (1 + JET_DRAG);
-        }
-        return Optional.empty();
+        return levels().at(speed);
     }
 
-    /** Throttle that gives a thrust at a speed, at most full. */
-    private double throttleFor(double speed, double thrust) {
-        UnivariateFunction missing =
-                d -> drive.at(speed, d, airframe.air().density()).thrust() - thrust;
-        if (missing.value(1) <= 0) {
-            return 1;
-        }
-        return new WarmStartSecant(THROTTLE_TOLERANCE, 0.6, weightOf(thrust))
-                .solve(missing, LEAST_THROTTLE, 1)
-                .orElse(1);
+    /** Level flight at several speeds, m/s, in order; those that full throttle does not hold are left out. */
+    public List<PoweredPoint> levels(List<Double> speeds) {
+        LevelSearch levels = levels();
+        return speeds.stream().map(levels::at).flatMap(Optional::stream).toList();
     }
 
-    private static double weightOf(double thrust) {
-        return Math.max(1, 3 * thrust);
+    private LevelSearch levels() {
+        return new LevelSearch(closed.fresh(), pack, drive, stall.attitude());
     }
 
     /** The climb that gains height fastest at a throttle; empty where nothing was found. */
@@ -135,8 +95,9 @@ public final class PoweredFlight {
 
     private Optional<PoweredPoint> best(double throttle, ToDoubleFunction<PoweredPoint> climb) {
         List<PoweredPoint> points = new ArrayList<>();
+        SteadyPower steady = steady(throttle);
         for (double over : CLIMBS) {
-            steady(throttle, over * stall.speed()).ifPresent(points::add);
+            steady.at(over * stall.speed()).ifPresent(points::add);
         }
         int best = -1;
         for (int i = 0; i < points.size(); i++) {
@@ -149,7 +110,7 @@ public final class PoweredFlight {
         }
         PoweredPoint middle = points.get(best);
         double top = vertex(points.get(best - 1), middle, points.get(best + 1), climb);
-        return steady(throttle, top)
+        return steady.at(top)
                 .filter(there -> climb.applyAsDouble(there) > climb.applyAsDouble(middle))
                 .or(() -> Optional.of(middle));
     }
@@ -167,16 +128,16 @@ public final class PoweredFlight {
     public Optional<PoweredPoint> fastest(double throttle) {
         double low = HELD * stall.speed();
         double high = FASTEST * stall.speed();
-        Optional<PoweredPoint> slow = steady(throttle, low);
-        if (slow.isEmpty() || slow.get().climbAngle() <= 0) {
+        SteadyPower steady = steady(throttle);
+        if (steady.at(low).filter(slow -> slow.climbAngle() > 0).isEmpty()) {
             return Optional.empty();
         }
         // Where the path falls more steeply than it can be held, the speed is too high as well.
         UnivariateFunction sinks =
-                v -> -steady(throttle, v).map(PoweredPoint::climbAngle).orElse(-1.0);
+                v -> -steady.at(v).map(PoweredPoint::climbAngle).orElse(-1.0);
         double guess = Math.min(high, 2 * low);
-        return optional(new WarmStartSecant(1e-3, guess, 0.02).solve(sinks, low, high))
-                .flatMap(v -> steady(throttle, v));
+        OptionalDouble found = new WarmStartSecant(1e-3, guess, 0.02).solve(sinks, low, high);
+        return found.isPresent() ? steady.at(found.getAsDouble()) : Optional.empty();
     }
 
     /**
@@ -278,10 +239,6 @@ public final class PoweredFlight {
         double friction = GroundRoll.friction(airframe.model());
         return new TakeOffRun(pack.mass(), friction, speeds, pull, lift)
                 .fly(liftOff, airframe.model().field().wind(), climb);
-    }
-
-    private static Optional<Double> optional(OptionalDouble value) {
-        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 
     /** The slowest flight at a throttle; empty where it was not found. */

@@ -59,7 +59,7 @@ final class Trimmer {
                 new RecentCurves());
     }
 
-    /** The same model with the same surfaces and the motor running; it shares its workspace with this one. */
+    /** The same model with the same surfaces and the motor running; it shares its workspace and starts from what this solved last. */
     Trimmer with(Throttle open) {
         return new Trimmer(this, open);
     }
@@ -78,6 +78,7 @@ final class Trimmer {
         curvesBySpeed = closed.curvesBySpeed;
         elevators = new ElevatorSearch(model.tail().elevator());
         throttle = Optional.of(open);
+        last = closed.last;
     }
 
     private Trimmer(

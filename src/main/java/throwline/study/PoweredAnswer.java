@@ -97,13 +97,14 @@ final class PoweredAnswer {
         drive.ifPresent(fitted -> {
             PoweredFlight powered = new PoweredFlight(flight.airframe(), setUp, pack, fitted.drive(), stall);
             ClimbBands climb = new ClimbBands(bands, fitted, pack);
-            level = new LevelFlights(flight, setUp, pack).all(stall);
+            Optional<PoweredPoint> fastest = powered.fastest(1);
+            level = new LevelFlights(powered, pack, fitted.drive()).all(stall, fastest);
             climbing(numbers, powered, climb);
             if (powered.pullsUp(0)) {
                 straightUp(numbers, flight, pack, stall, powered, climb);
             }
             double cruise = flight.airframe().model().motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
-            level(numbers, powered, pack, cruise, climb);
+            level(numbers, fastest, powered.fastest(cruise), pack, climb);
             looping(
                     numbers,
                     LoopAnswer.sticks(flight.airframe().model(), setUp).get(0),
@@ -186,13 +187,15 @@ final class PoweredAnswer {
     }
 
     private void level(
-            Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Pack pack, double share, ClimbBands likely) {
+            Map<FlightQuantity, Headline> numbers,
+            Optional<PoweredPoint> fastest,
+            Optional<PoweredPoint> cruise,
+            Pack pack,
+            ClimbBands likely) {
         numbers.put(
                 TOP_SPEED,
-                powered.fastest(1)
-                        .<Headline>map(point -> bands.around("topSpeed", point.speed()))
+                fastest.<Headline>map(point -> bands.around("topSpeed", point.speed()))
                         .orElse(NO_LEVEL));
-        Optional<PoweredPoint> cruise = powered.fastest(share);
         for (FlightQuantity quantity : List.of(CRUISE_SPEED, CRUISE_CURRENT, CRUISE_TIME, CRUISE_ELEVATOR)) {
             numbers.put(quantity, NO_LEVEL);
         }
