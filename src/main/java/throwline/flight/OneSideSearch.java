@@ -42,6 +42,7 @@ final class OneSideSearch {
     private final Attitude steady;
     private final double wanted;
     private final SpeedCurves curves;
+    private LiftingLineSolution last;
 
     /**
      * @param airframe the model
@@ -53,6 +54,7 @@ final class OneSideSearch {
         solver = airframe.wingSolver();
         curves = new SpeedCurves(airframe.strips(), airframe.reynoldsPerMetre(steady.speed()));
         wanted = StripForces.of(steady.wing()).liftCoefficient();
+        last = steady.wing();
     }
 
     /** Lift coefficient that the wing carries. */
@@ -74,6 +76,7 @@ final class OneSideSearch {
         AngleWalk<Point> walk = walk(full, SHORT_START);
         OptionalDouble place = place(walk);
         if (place.isEmpty() || walk.value(place.getAsDouble(), Point::rolling) < 0) {
+            last = steady.wing();
             walk = walk(full, HEAD_START);
             place = place(walk);
         }
@@ -93,7 +96,7 @@ final class OneSideSearch {
                 steady.alpha() - start,
                 STEP,
                 MOST_POINTS,
-                (a, before) -> Point.of(a, solve(full, a, before.latest().map(Point::solution))),
+                (a, before) -> Point.of(a, solve(full, a)),
                 w -> w.top() < w.size() - 2
                         || (w.last().lift() > wanted && w.last().rolling() < 0));
     }
@@ -112,16 +115,13 @@ final class OneSideSearch {
         }
         int side = side(setUp, surface, stays, sticks.get(0));
         double[] moments = sticks.stream()
-                .mapToDouble(stick ->
-                        rolling(deflections(setUp, surface, side, stays, stick, 1), steady.alpha(), steady.wing()))
+                .mapToDouble(stick -> rolling(deflections(setUp, surface, side, stays, stick, 1), steady.alpha()))
                 .toArray();
         return sticks.get(new ArrayRealVector(moments, false).getMaxIndex());
     }
 
     private int side(SetUp setUp, Surface surface, double stays, Stick.Roll stick) {
-        return rolling(deflections(setUp, surface, LEFT, stays, stick, 0), steady.alpha(), steady.wing()) < 0
-                ? LEFT
-                : RIGHT;
+        return rolling(deflections(setUp, surface, LEFT, stays, stick, 0), steady.alpha()) < 0 ? LEFT : RIGHT;
     }
 
     private Optional<Double> share(
@@ -133,9 +133,8 @@ final class OneSideSearch {
             AngleWalk<Point> walk,
             double place) {
         double alpha = walk.value(place, Point::alpha);
-        LiftingLineSolution near = walk.get((int) Math.floor(place)).solution();
-        UnivariateFunction rolling =
-                part -> rolling(deflections(setUp, surface, side, stays, stick, part), alpha, near);
+        last = walk.get((int) Math.floor(place)).solution();
+        UnivariateFunction rolling = part -> rolling(deflections(setUp, surface, side, stays, stick, part), alpha);
         double alone = rolling.value(0);
         double authority = rolling.value(1) - alone;
         if (authority <= 0) {
@@ -179,13 +178,15 @@ final class OneSideSearch {
         return curves.at(deflections::on);
     }
 
-    private double rolling(Deflections deflections, double alpha, LiftingLineSolution near) {
-        return StripForces.rollingCoefficient(solve(curves(deflections), alpha, Optional.of(near)));
+    private double rolling(Deflections deflections, double alpha) {
+        return StripForces.rollingCoefficient(solve(curves(deflections), alpha));
     }
 
-    private LiftingLineSolution solve(List<SectionCurve> curves, double alpha, Optional<LiftingLineSolution> near) {
+    /** Each is looked for from the one before: the factors of its last step then serve again. */
+    private LiftingLineSolution solve(List<SectionCurve> curves, double alpha) {
         double incidence = alpha + airframe.model().wing().incidence();
-        return solver.solve(LiftingLineProblem.of(curves, incidence, Motion.straight()), near);
+        last = solver.solve(LiftingLineProblem.of(curves, incidence, Motion.straight()), Optional.of(last));
+        return last;
     }
 
     /** The wing at full stick at one angle. */
