@@ -13,7 +13,8 @@ public final class Throwline {
     private Throwline() {}
 
     /**
-     * Opens the window where there is nothing else to do, else runs the command line; ends the process with its exit code.
+     * Opens the window where there is nothing else to do, else runs the command line, where the plain jar was started in a
+     * Java of its own; ends the process with its exit code.
      *
      * @param arguments the command line
      */
@@ -24,6 +25,7 @@ public final class Throwline {
         if (!mayOpen) {
             // Drawing without a window is quicker to begin, and works where there is no screen.
             System.setProperty("java.awt.headless", "true");
+            ShortRun.ofProcess().flatMap(ShortRun::exitCode).ifPresent(System::exit);
         }
         CommandLineProgram program = new CommandLineProgram(Terminal.ofProcess(), new ScreenOfProcess(mayOpen));
         if (!mayOpen) {

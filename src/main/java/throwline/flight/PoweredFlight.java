@@ -129,15 +129,18 @@ public final class PoweredFlight {
         double low = HELD * stall.speed();
         double high = FASTEST * stall.speed();
         SteadyPower steady = steady(throttle);
-        if (steady.at(low).filter(slow -> slow.climbAngle() > 0).isEmpty()) {
+        UnivariateFunction sinks = v -> -climb(steady, v);
+        if (sinks.value(low) >= 0) {
             return Optional.empty();
         }
-        // Where the path falls more steeply than it can be held, the speed is too high as well.
-        UnivariateFunction sinks =
-                v -> -steady.at(v).map(PoweredPoint::climbAngle).orElse(-1.0);
         double guess = Math.min(high, 2 * low);
         OptionalDouble found = new WarmStartSecant(1e-3, guess, 0.02).solve(sinks, low, high);
         return found.isPresent() ? steady.at(found.getAsDouble()) : Optional.empty();
+    }
+
+    /** Climb angle, rad; where no path is steady it goes straight up, or down more steeply than it can be held. */
+    private double climb(SteadyPower steady, double speed) {
+        return steady.at(speed).map(PoweredPoint::climbAngle).orElseGet(() -> pullsUp(speed) ? 1.0 : -1.0);
     }
 
     /**

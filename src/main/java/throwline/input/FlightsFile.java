@@ -17,9 +17,6 @@ import throwline.words.Message;
 /** Reads a file of flights. Never throws for anything that a file may hold. */
 public final class FlightsFile {
 
-    private static final KeyTable TABLE = KeyTable.load(KeyTable.FLIGHTS);
-    private static final KeyTable MODELS = KeyTable.withFlights();
-
     /** Begins the keys of a model file, and of flights in one. */
     private static final Pattern MODEL = Pattern.compile("(?m)^throwline\\s*:");
 
@@ -116,9 +113,13 @@ public final class FlightsFile {
         }
     }
 
+    private static KeyTable table(String text) {
+        return MODEL.matcher(text).find() ? KeyTable.withFlights() : KeyTable.load(KeyTable.FLIGHTS);
+    }
+
     private static ReadFlights parse(String text, String shownAs, Model model) throws UnreadableFile {
         Problems problems = new Problems(shownAs);
-        Branch root = new KeyCheck(MODEL.matcher(text).find() ? MODELS : TABLE, problems).check(YamlTree.parse(text));
+        Branch root = new KeyCheck(table(text), problems).check(YamlTree.parse(text));
         if (!problems.isEmpty()) {
             return new ReadFlights.Faulty(problems.list());
         }

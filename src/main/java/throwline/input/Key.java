@@ -3,6 +3,8 @@ package throwline.input;
 import java.util.List;
 import java.util.Optional;
 import throwline.units.Dimension;
+import throwline.units.QuantityReader;
+import throwline.units.Reading;
 
 /**
  * One row of the table of keys, with the rows below it.
@@ -66,16 +68,33 @@ record Key(
     }
 
     /**
-     * Limits of a quantity, both allowed.
+     * Limits of a quantity, both allowed. They are worked out when they are asked for: few keys of the table stand in a file.
      *
-     * @param least in SI units
-     * @param most in SI units
+     * @param dimension of the quantity
      * @param leastText as in the table
      * @param mostText as in the table
      */
-    record Range(double least, double most, String leastText, String mostText) {
+    record Range(Dimension dimension, String leastText, String mostText) {
+
+        /** The lower limit in SI units. */
+        double least() {
+            return si(leastText);
+        }
+
+        /** The upper limit in SI units. */
+        double most() {
+            return si(mostText);
+        }
+
         boolean holds(double value) {
-            return value >= least && value <= most;
+            return value >= least() && value <= most();
+        }
+
+        private double si(String text) {
+            if (QuantityReader.read(text, dimension) instanceof Reading.Amount amount) {
+                return amount.quantity().value();
+            }
+            throw new IllegalStateException("the table of keys holds no quantity: " + text);
         }
     }
 

@@ -10,16 +10,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import throwline.units.Dimension;
-import throwline.units.QuantityReader;
-import throwline.units.Reading;
 
 /** The table of keys of a model file, from its resource file. */
 final class KeyTable {
@@ -48,6 +48,7 @@ final class KeyTable {
             entry("pressure", Dimension.PRESSURE));
 
     private final Map<String, String[]> rows = new LinkedHashMap<>();
+    private final Map<String, Set<String>> below = new LinkedHashMap<>();
     private final Key root;
 
     private KeyTable(Stream<String> lines) {
@@ -58,7 +59,9 @@ final class KeyTable {
             if (cells.length != COLUMNS) {
                 throw new IllegalStateException("the table of keys has " + cells.length + " columns in: " + line);
             }
-            rows.put(cells[0].replace("[]", ".[]"), cells);
+            String path = cells[0].replace("[]", ".[]");
+            rows.put(path, cells);
+            stand(path);
         });
         root = group("", Key.Need.REQUIRED);
     }
@@ -130,13 +133,19 @@ final class KeyTable {
         }
     }
 
+    /** Notes a path below the one that holds it, and so on up to the whole file. */
+    private void stand(String path) {
+        int point = path.lastIndexOf('.');
+        String above = point < 0 ? "" : path.substring(0, point);
+        boolean more = below.computeIfAbsent(above, p -> new LinkedHashSet<>()).add(path);
+        if (more && point >= 0) {
+            stand(above);
+        }
+    }
+
     /** The rows directly below a path; steps that have no row of their own become groups. */
     private List<Key> below(String path) {
-        String prefix = path.isEmpty() ? "" : path + ".";
-        return rows.keySet().stream()
-                .filter(p -> p.startsWith(prefix))
-                .map(p -> prefix + p.substring(prefix.length()).split("\\.", 2)[0])
-                .distinct()
+        return below.getOrDefault(path, Set.of()).stream()
                 .map(p -> rows.containsKey(p) ? row(p) : group(p, Key.Need.OPTIONAL))
                 .toList();
     }
@@ -187,13 +196,6 @@ final class KeyTable {
             return Optional.empty();
         }
         String[] ends = text.split(" \\.\\. ", 2);
-        return Optional.of(new Key.Range(si(ends[0], dimension), si(ends[1], dimension), ends[0], ends[1]));
-    }
-
-    private static double si(String text, Dimension dimension) {
-        if (QuantityReader.read(text, dimension) instanceof Reading.Amount amount) {
-            return amount.quantity().value();
-        }
-        throw new IllegalStateException("the table of keys holds no quantity: " + text);
+        return Optional.of(new Key.Range(dimension, ends[0], ends[1]));
     }
 }

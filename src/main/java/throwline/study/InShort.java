@@ -113,13 +113,13 @@ public record InShort(
 
         private final Model model;
         private final List<SetUpResult> setUps;
-        private final Map<SetUpResult, List<Danger>> dangers = new LinkedHashMap<>();
+        private final Map<String, List<Danger>> dangers = new LinkedHashMap<>();
         private final Optional<SetUpResult> reference;
 
         Maker(Model model, List<SetUpResult> setUps) {
             this.model = model;
             this.setUps = setUps;
-            setUps.forEach(setUp -> dangers.put(setUp, Danger.of(setUp, model.field())));
+            setUps.forEach(setUp -> dangers.put(setUp.setUp().name(), Danger.of(setUp, model.field())));
             reference = setUps.stream()
                     .filter(setUp -> setUp.setUp().equals(model.reference()))
                     .findFirst();
@@ -142,13 +142,13 @@ public record InShort(
 
         private Map<Danger, List<String>> byDanger() {
             Map<Danger, List<String>> found = new EnumMap<>(Danger.class);
-            dangers.forEach((setUp, all) -> all.forEach(danger -> found.computeIfAbsent(danger, d -> new ArrayList<>())
-                    .add(setUp.setUp().name())));
+            dangers.forEach((name, all) -> all.forEach(danger ->
+                    found.computeIfAbsent(danger, d -> new ArrayList<>()).add(name)));
             return Collections.unmodifiableMap(found);
         }
 
         private boolean mayBeNamed(SetUpResult setUp, Use use) {
-            return !Danger.anyRulesOut(dangers.getOrDefault(setUp, List.of()), use);
+            return !Danger.anyRulesOut(dangers.getOrDefault(setUp.setUp().name(), List.of()), use);
         }
 
         private static Optional<Headline.Known> known(Headline headline) {

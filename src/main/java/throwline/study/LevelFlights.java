@@ -15,7 +15,7 @@ import throwline.study.FlyResult.LevelPoint;
 /** Level flights of a set-up with the motor running, from just above the stall to the fastest. */
 final class LevelFlights {
 
-    /** The slowest of them over the stall speed: no slower climb is looked for either (methods manual 20.13). */
+    /** The slowest of them over the stall speed. */
     private static final double SLOWEST = 1.1;
 
     private static final int SPEEDS = 9;

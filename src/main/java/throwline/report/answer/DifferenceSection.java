@@ -2,7 +2,6 @@ package throwline.report.answer;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,18 +27,20 @@ final class DifferenceSection {
     private final Flown other;
     /** True where changes that are too close to call are shown too. */
     private final boolean everyChange;
-    /** Results of the base by the names of set-ups that both have, in the other's order. */
-    private final Map<SetUpResult, SetUpResult> pairs = new LinkedHashMap<>();
+    /** Results of the other whose set-ups both have. */
+    private final List<SetUpResult> shared;
+    /** Results of the base by the names of their set-ups. */
+    private final Map<String, SetUpResult> before;
 
     private DifferenceSection(Flown base, Flown other, boolean everyChange) {
         this.everyChange = everyChange;
         this.base = base;
         this.other = other;
-        Map<String, SetUpResult> byName = base.setUps().stream()
+        before = base.setUps().stream()
                 .collect(Collectors.toMap(result -> result.setUp().name(), result -> result));
-        other.setUps()
-                .forEach(result -> Optional.ofNullable(byName.get(result.setUp().name()))
-                        .ifPresent(before -> pairs.put(result, before)));
+        shared = other.setUps().stream()
+                .filter(result -> before.containsKey(result.setUp().name()))
+                .toList();
     }
 
     /** New dangers before the rows; of another model every change. */
@@ -48,13 +49,13 @@ final class DifferenceSection {
                 new DifferenceSection(base, other, !base.model().equals(other.model()));
         List<Block> blocks = new ArrayList<>(section.dangers());
         blocks.addAll(section.blocks());
-        return section.pairs.isEmpty() ? List.of() : blocks;
+        return section.shared.isEmpty() ? List.of() : blocks;
     }
 
     /** Rows in which a set-up reads differently, and whether others are left; empty without a common name. */
     static List<Block> everyChange(Flown base, Flown other) {
         DifferenceSection section = new DifferenceSection(base, other, true);
-        return section.pairs.isEmpty() ? List.of() : section.blocks();
+        return section.shared.isEmpty() ? List.of() : section.blocks();
     }
 
     private List<Block> blocks() {
@@ -63,7 +64,7 @@ final class DifferenceSection {
         boolean close = false;
         for (NumberRow row : NumberRow.of(List.of(base, other))) {
             if (row.quantity().isOn(Screen.GLANCE) && row.holdsFor(base) && row.holdsFor(other)) {
-                if (pairs.keySet().stream().anyMatch(result -> isShown(row, result))) {
+                if (shared.stream().anyMatch(result -> isShown(row, result))) {
                     rows.add(row(row.name(), result -> number(row, result)));
                 } else {
                     close = true;
@@ -76,10 +77,8 @@ final class DifferenceSection {
             fit.heading("row.change.field").ifPresent(label -> words(rows, label, fit::cell));
         }
         if (!rows.isEmpty()) {
-            blocks.add(Tables.labelled(
-                    List.copyOf(pairs.keySet()),
-                    result -> Text.name(result.setUp().name()),
-                    rows));
+            blocks.add(
+                    Tables.labelled(shared, result -> Text.name(result.setUp().name()), rows));
         }
         if (close) {
             blocks.add(Paragraph.of(Role.QUIET, Text.say(rest(rows.isEmpty()))));
@@ -90,8 +89,8 @@ final class DifferenceSection {
     /** Dangers that hold here and not in the base. */
     private List<Paragraph> dangers() {
         Map<Danger, List<String>> here = new EnumMap<>(Danger.class);
-        pairs.forEach((result, before) -> {
-            List<Danger> known = Danger.of(before, base.model().field());
+        shared.forEach(result -> {
+            List<Danger> known = Danger.of(before(result), base.model().field());
             Danger.of(result, other.model().field()).stream()
                     .filter(danger -> !known.contains(danger))
                     .forEach(danger -> here.computeIfAbsent(danger, d -> new ArrayList<>())
@@ -106,13 +105,12 @@ final class DifferenceSection {
     }
 
     private Cells row(Text label, Function<SetUpResult, Text> cell) {
-        return Tables.row(label, List.copyOf(pairs.keySet()), cell);
+        return Tables.row(label, shared, cell);
     }
 
     /** A row of words where one of them differs. */
     private void words(List<Table.Row> rows, Text label, Function<SetUpResult, Text> said) {
-        boolean differs = pairs.entrySet().stream()
-                .anyMatch(pair -> !said.apply(pair.getKey()).equals(said.apply(pair.getValue())));
+        boolean differs = shared.stream().anyMatch(result -> !said.apply(result).equals(said.apply(before(result))));
         if (differs) {
             rows.add(row(label, said));
         }
@@ -127,7 +125,7 @@ final class DifferenceSection {
     }
 
     private SetUpResult before(SetUpResult result) {
-        return Optional.ofNullable(pairs.get(result)).orElse(result);
+        return before.getOrDefault(result.setUp().name(), result);
     }
 
     /** Packs of one model and set-ups of one wing share errors, models do not. */
