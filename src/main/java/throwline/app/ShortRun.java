@@ -18,11 +18,7 @@ record ShortRun(List<String> command) {
     private static final String JAR = "-jar";
 
     private static final List<String> SET = List.of(
-            "-XX:+IgnoreUnrecognizedVMOptions",
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-Xmx256m",
-            "-Xmn48m");
+            "-XX:+IgnoreUnrecognizedVMOptions", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m", "-Xmn48m");
 
     /** Choices of Java's options for every program of a person. */
     private static final Set<String> CHOSEN = Set.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "_JAVA_OPTIONS");
