@@ -173,13 +173,14 @@ public final class LearntCharts {
         double left = least - margin;
         double right = most + margin;
         marked.forEach(one -> bars.addAll(one.items(unit, left, right)));
+        double below = MarkedRow.below(marked, rows.size() - 1, TALL_ROW);
         return Picture.ofRows(
                 "learnt-" + name,
                 caption(learnt, name, pack),
                 layout,
-                AROUND_ROWS + (marked.isEmpty() ? Panel.ROW : TALL_ROW) * rows.size(),
+                AROUND_ROWS + (int) ((marked.isEmpty() ? Panel.ROW : TALL_ROW) * (rows.size() + below)),
                 Axis.of(words.say("chart.learnt.axis." + name), left, right, 8),
-                Panel.rows(layout, rows, "", bars));
+                Panel.rows(layout, rows, "", bars, below));
     }
 
     private Caption caption(Learnt learnt, String name, PackResult pack) {

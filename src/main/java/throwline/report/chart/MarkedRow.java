@@ -24,6 +24,14 @@ record MarkedRow(int row, int earlier, Learnt.Measured mark) {
         return marks;
     }
 
+    /** Room that the marks of a last row need below it, in rows of so many points. */
+    static double below(List<MarkedRow> marks, int row, int height) {
+        return marks.stream()
+                .filter(mark -> mark.row == row)
+                .mapToDouble(mark -> Row.middle(row) + BELOW - row - 1 + (APART * mark.earlier + 2 * CROSS) / height)
+                .reduce(0, Math::max);
+    }
+
     /** Smallest value that an axis must reach; one that contradicts may lie beyond. */
     double least(double unit) {
         return mark.wrong() ? Double.POSITIVE_INFINITY : unit * mark.value();

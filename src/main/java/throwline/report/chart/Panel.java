@@ -44,6 +44,11 @@ record Panel(int height, Axis up, Grid grid, boolean toScale, List<Item> items) 
 
     /** Rows below each other, with a heading where it is not empty; further items stand in front. */
     static Panel rows(Layout layout, List<Row> rows, String heading, List<Item> further) {
+        return rows(layout, rows, heading, further, 0);
+    }
+
+    /** The same with room below the last row, in rows. */
+    static Panel rows(Layout layout, List<Row> rows, String heading, List<Item> further, double below) {
         List<Item> items = new ArrayList<>();
         if (!heading.isEmpty()) {
             items.add(brush -> heading(brush, layout, heading));
@@ -55,8 +60,8 @@ record Panel(int height, Axis up, Grid grid, boolean toScale, List<Item> items) 
         }
         items.addAll(further);
         double top = heading.isEmpty() ? 0 : -HEADING;
-        int height = (int) (ROW * (rows.size() - 2 * top));
-        return new Panel(height, Axis.hidden(top, rows.size()).turnedOver(), Grid.ACROSS, false, items);
+        int height = (int) (ROW * (rows.size() + below - 2 * top));
+        return new Panel(height, Axis.hidden(top, rows.size() + below).turnedOver(), Grid.ACROSS, false, items);
     }
 
     /** Above the rows, from the left end of the axis; from the names on where it would not fit. */
