@@ -6,6 +6,8 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What further measurements would leave of four bands, after the worked flight (COMPUTED in Python, own code). */
 class WorthTest {
@@ -88,6 +90,20 @@ class WorthTest {
         leaves(List.of(new Reading("scale", 0, 0.005 / DemoAeroplane.MASS, x -> x[weight])), 0.9969, 1, 0.9998, 1);
     }
 
+    @Test
+    void tellsOfTheTrimOnTheBench() {
+        int speed = demo.speed("ln speed trim", 11.160498, 0.08);
+        Expected landing = new Expected(demo.in("landing flap"), day(2, 1));
+        leaves(List.of(new Reading("next", 0, Math.toRadians(0.9), landing.elevator(speed))), 1, 1, 1, 0.9041);
+    }
+
+    @Test
+    void tellsOfTheRollByAStopwatch() {
+        int speed = demo.speed("ln speed roll", 11.806138, 0.08);
+        Expected clean = new Expected(demo.in("clean"), day(2, 1));
+        leaves(List.of(new Reading("next", 4, 0.25, clean.rollTime("full", 1, speed, 0.15))), 1, 1, 0.8791, 1);
+    }
+
     /** Thirty metres in nine seconds, timed by hand; how the figures add up to a sink rate is not told with the table. */
     @Test
     void tellsOfTheDescentByOneGlide() {
@@ -111,5 +127,44 @@ class WorthTest {
         return List.of(
                 new Reading("next", 3, sink, brake.sink(speed)),
                 new Reading("next", 9, ground, brake.overGround(speed, 1)));
+    }
+
+    /** So many stalls in landing flap before anything else was flown: what is left of its own band and of another's. */
+    @ParameterizedTest
+    @CsvSource({
+        "GPS, 1, 0.97, 0.98",
+        "GPS, 2, 0.96, 0.98",
+        "GPS, 4, 0.96, 0.97",
+        "GPS, 10, 0.96, 0.97",
+        "BOTH_WAYS, 1, 0.87, 0.92",
+        "BOTH_WAYS, 2, 0.82, 0.88",
+        "BOTH_WAYS, 4, 0.77, 0.86",
+        "BOTH_WAYS, 6, 0.75, 0.84",
+        "BOTH_WAYS, 10, 0.73, 0.83"
+    })
+    void tellsMoreByMoreStalls(Way way, int times, double own, double other) {
+        DemoAeroplane fresh = new DemoAeroplane();
+        Posterior nothing = MixtureUpdate.learn(fresh.factors.all(), List.of());
+        Reading reading = stalls(fresh, way, times);
+        Worth worth = new Worth(nothing, fresh.factors);
+        Expectation landing = new FlownRows(fresh.in("landing flap"), 1.3).stall();
+        Expectation brake = new FlownRows(fresh.in("airbrake"), 1.3).stall();
+        assertThat(worth.left(landing, 0, List.of(reading))).isCloseTo(own, Offset.offset(0.0051));
+        assertThat(worth.left(brake, 0, List.of(reading))).isCloseTo(other, Offset.offset(0.0051));
+    }
+
+    /** Ways to read a stall speed. */
+    enum Way {
+        GPS,
+        BOTH_WAYS
+    }
+
+    private static Reading stalls(DemoAeroplane fresh, Way way, int times) {
+        double called = Math.hypot(0.6, 0.03 * 8.585);
+        boolean guessed = way == Way.GPS;
+        DayFactors day = DayFactors.of(fresh.factors, "next", guessed ? 2 : 0, guessed ? 1 : 0.3, 0);
+        Expected landing = new Expected(fresh.in("landing flap"), day);
+        double sd = called / Math.sqrt((guessed ? 1 : 2) * times);
+        return new Reading("next", 8, sd, landing.stallOverGround(1));
     }
 }

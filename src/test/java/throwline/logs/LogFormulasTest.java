@@ -34,6 +34,35 @@ class LogFormulasTest {
         assertThat(fit.radius()).isCloseTo(12, Offset.offset(1e-10));
     }
 
+    /**
+     * Three headings a third of a turn apart by the closed form of pilots who test airspeeds (GPS method of three legs, READ):
+     * with m the mean of the squared ground speeds g and d the sum of (g^2/m - 1)^2 over 6, the airspeed is sqrt(m b) and the
+     * wind sqrt(m d/b), b = 1/2 + sqrt(1/4 - d).
+     */
+    @Test
+    void agrees_with_three_headings_in_closed_form() {
+        double[] over = {14.963494, 10.330503, 11.330249};
+        double mean = Arrays.stream(over).map(g -> g * g).sum() / 3;
+        double apart =
+                Arrays.stream(over).map(g -> Math.pow(g * g / mean - 1, 2)).sum() / 6;
+        double b = 0.5 + Math.sqrt(0.25 - apart);
+        assertThat(Math.sqrt(mean * b)).isCloseTo(12, Offset.offset(1e-6));
+        assertThat(Math.sqrt(mean * apart / b)).isCloseTo(3, Offset.offset(1e-6));
+        double wind = Math.toRadians(10);
+        double[] x = new double[3];
+        double[] y = new double[3];
+        Arrays.setAll(x, i -> 3 * Math.sin(wind) + 12 * Math.sin(i * 2 * Math.PI / 3));
+        Arrays.setAll(y, i -> 3 * Math.cos(wind) + 12 * Math.cos(i * 2 * Math.PI / 3));
+        Arrays.sort(over);
+        double[] seen = new double[3];
+        Arrays.setAll(seen, i -> Math.hypot(x[i], y[i]));
+        Arrays.sort(seen);
+        assertThat(seen).containsExactly(over, Offset.offset(1e-6));
+        CircleFit fit = CircleFit.of(x, y);
+        assertThat(fit.radius()).isCloseTo(Math.sqrt(mean * b), Offset.offset(1e-6));
+        assertThat(Math.hypot(fit.east(), fit.north())).isCloseTo(Math.sqrt(mean * apart / b), Offset.offset(1e-6));
+    }
+
     /** COMPUTED by a second program (Python, SciPy), and Levenberg-Marquardt of Commons Math from another start. */
     @Test
     void agrees_with_general_least_squares() {
