@@ -6,6 +6,12 @@ public final class Expected {
     /** A path over the ground is not worked out for a slower ground speed than this, m/s. */
     private static final double SLOWEST = 0.5;
 
+    /** Wind just above the ground over that where the model flies (PRACTICE). */
+    private static final double NEAR_GROUND = 0.75;
+
+    /** A float over the ground is at least this share of that in still air. */
+    private static final double LEAST_FLOAT = 0.2;
+
     private final Flying flying;
     private final DayFactors day;
 
@@ -59,6 +65,23 @@ public final class Expected {
             double angle = flying.descentAngle(x, v, x[day.density()]);
             double along = Math.max(SLOWEST, v * Math.cos(angle) - ahead * x[day.wind()]);
             return Math.log(v * Math.sin(angle) / along);
+        };
+    }
+
+    /**
+     * Logarithm of the distance floated before touch-down, into the wind: it goes with speed squared over the angle of the
+     * path.
+     */
+    public Expectation floated() {
+        double approach = flying.predicted().approachSpeed();
+        double before = Math.log(flying.predicted().floats())
+                + Math.log(flying.predicted().descentAngle(approach, 1));
+        return x -> {
+            double thinner = x[day.density()];
+            double faster = flying.stallSpeed(x, thinner) / flying.predicted().stallSpeed();
+            double v = approach * faster;
+            double over = Math.max(LEAST_FLOAT, 1 - NEAR_GROUND * x[day.wind()] / v);
+            return before + 2 * Math.log(faster) - Math.log(flying.descentAngle(x, v, thinner)) + Math.log(over);
         };
     }
 

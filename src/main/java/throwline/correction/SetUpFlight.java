@@ -21,6 +21,9 @@ public interface SetUpFlight {
      */
     double descentAngle(double speed, double drag);
 
+    /** Distance in still air from level flight above the ground to touch-down, m; not a number where not worked out. */
+    double floats();
+
     /** Elevator for steady flight at a speed, rad, trailing edge down positive. */
     double elevator(double speed);
 

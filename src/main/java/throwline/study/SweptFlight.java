@@ -26,6 +26,7 @@ final class SweptFlight implements SetUpFlight {
     private final double fastest;
     private final UnivariateFunction slope;
     private final UnivariateFunction elevator;
+    private final double floats;
     private final double balance;
     private final Map<String, Double> rolls;
 
@@ -33,6 +34,7 @@ final class SweptFlight implements SetUpFlight {
      * @param stallSpeed m/s
      * @param approachSpeed m/s
      * @param sweep at least two speeds, rising
+     * @param floats distance from level flight above the ground to touch-down in still air, m; not a number where not known
      * @param balance elevator for each metre of balance at the approach speed, rad/m
      * @param rolls roll rate over airspeed by stick, rad/m
      */
@@ -40,10 +42,12 @@ final class SweptFlight implements SetUpFlight {
             double stallSpeed,
             double approachSpeed,
             List<SpeedPoint> sweep,
+            double floats,
             double balance,
             Map<String, Double> rolls) {
         this.stallSpeed = stallSpeed;
         this.approachSpeed = approachSpeed;
+        this.floats = floats;
         this.balance = balance;
         this.rolls = Map.copyOf(rolls);
         slowest = Math.log(sweep.get(0).speed());
@@ -71,6 +75,11 @@ final class SweptFlight implements SetUpFlight {
     @Override
     public double approachSpeed() {
         return approachSpeed;
+    }
+
+    @Override
+    public double floats() {
+        return floats;
     }
 
     private double held(double logSpeed) {

@@ -25,6 +25,8 @@ final class DemoAeroplane {
     private static final double DESCENT_BAND = 0.26;
     private static final double ROLL_BAND = 0.2;
 
+    static final double FLOATS = 20;
+
     final Factors factors = new Factors();
     final Aeroplane aeroplane = new Aeroplane(factors);
     final Map<String, Flying> small = new LinkedHashMap<>();
@@ -80,6 +82,11 @@ final class DemoAeroplane {
                 angle = Math.atan((DRAG[i] + INDUCED * lift * lift) * drag / lift);
             }
             return angle;
+        }
+
+        @Override
+        public double floats() {
+            return FLOATS;
         }
 
         @Override

@@ -227,6 +227,17 @@ class LearnStudyTest {
         return new SetUp(setUp.name(), deflections, setUp.elevator(), setUp.switchPosition());
     }
 
+    /** A float tells next to nothing, but it is used: half as far as predicted is a little steeper. */
+    @Test
+    void uses_floats() {
+        String calm = "    wind: {speed: 0 m/s, told by: feel}\n";
+        Learnt learnt = learn(
+                notes(day("2026-10-04", calm, "what: float, set-up: clean, distance: 8 m, told by: paces, times: 4")));
+        assertThat(learnt.unused()).isEmpty();
+        Headline.Known angle = known(learnt, "clean", FlightQuantity.DESCENT_ANGLE);
+        assertThat(angle.value() / angle.learnt().orElseThrow().value()).isBetween(1.005, 1.15);
+    }
+
     @Test
     void keeps_what_does_not_count() {
         FlightNotes notes = notes(day("2026-10-04", "    count: no\n", STALLS.formatted("12 m/s")));

@@ -44,7 +44,7 @@ class SweptFlightTest {
                 sweep.add(new SpeedPoint(v, angle, v * Math.sin(angle), 1, 1, 0));
             }
         }
-        SweptFlight swept = new SweptFlight(8.84, 11.5, sweep, 0, Map.of());
+        SweptFlight swept = new SweptFlight(8.84, 11.5, sweep, Double.NaN, 0, Map.of());
         assertThat(swept.descentAngle(speed, factor)).isCloseTo(angle(speed, factor), Offset.offset(2e-3));
         assertThat(swept.descentAngle(speed, 1)).isCloseTo(angle(speed, 1), Offset.offset(1e-4));
     }
