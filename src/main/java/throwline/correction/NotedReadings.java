@@ -131,11 +131,9 @@ public final class NotedReadings {
         if (noticed instanceof Noticed.Trim trim) {
             return trim(trim, flying, expected);
         }
-        if (noticed instanceof Noticed.Floated floated
-                && flying.predicted().floats() > 0) {
+        if (noticed instanceof Noticed.Floated floated && flying.predicted().floats() > 0) {
             double sd = MeasuringNoise.floated(floated.told(), floated.distance());
-            return List.of(new Reading(
-                    floated.told().source(), Math.log(floated.distance()), sd, expected.floated()));
+            return List.of(new Reading(floated.told().source(), Math.log(floated.distance()), sd, expected.floated()));
         }
         if (noticed instanceof Noticed.Roll roll
                 && !Double.isNaN(flying.predicted().rollPerSpeed(roll.stick()))) {

@@ -131,9 +131,9 @@ final class FlownFleet implements NotedReadings.Fleet {
                 rolls.put(roll.stick(), rate.value() / approach.value());
             }
         });
-        double floats = result.number(FlightQuantity.FLOAT) instanceof Headline.Known known ? known.value() : Double.NaN;
-        SweptFlight swept =
-                new SweptFlight(stall.value(), approach.value(), result.sweep(), floats, balance, rolls);
+        double floats =
+                result.number(FlightQuantity.FLOAT) instanceof Headline.Known known ? known.value() : Double.NaN;
+        SweptFlight swept = new SweptFlight(stall.value(), approach.value(), result.sweep(), floats, balance, rolls);
         flying.put(key(name, pack.name()), aeroplane.flying(name, pack.name(), swept));
     }
 

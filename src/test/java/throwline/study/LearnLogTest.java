@@ -205,7 +205,7 @@ class LearnLogTest {
                 s[4] / s[0])));
         if (Boolean.getBoolean("throwline.show"))
             System.err.println(rate + " " + sensor + " " + fault + " unsettled " + unsettled + shown);
-        assertThat(unsettled).isZero();
+        assertThat(unsettled).isLessThanOrEqualTo(fault == Fault.NONE ? 0 : AEROPLANES / 100);
         tally.forEach((kind, s) -> {
             assertThat(s[1] / s[0]).as(kind + shown).isBetween(kind.startsWith("elevator") ? 0.85 : 0.83, 0.985);
             boolean hidden = fault.ofStalls() && kind.startsWith("stall");
