@@ -203,11 +203,11 @@ public final class PoweredFlight {
      * and is the weight at the speed of a dive straight down.
      *
      * @param dive speed straight down, m/s
-     * @return m/s; empty where the pull does not hold the weight
+     * @return m/s; empty where the pull does not hold the weight, and where that is no faster than climbs are looked for
      */
     public OptionalDouble straightUp(double dive) {
         UnivariateFunction missing = v -> pack.mass() * Gravity.STANDARD * (1 + v * v / (dive * dive)) - thrust(v);
-        return missing.value(0) >= 0
+        return missing.value(CLIMBS[0] * stall.speed()) >= 0
                 ? OptionalDouble.empty()
                 : new WarmStartSecant(1e-3, 0.3 * dive, pack.mass() * Gravity.STANDARD / dive).solve(missing, 0, dive);
     }

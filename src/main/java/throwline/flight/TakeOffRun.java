@@ -8,7 +8,7 @@ import throwline.numerics.Interpolation;
  * Integration of a take-off run over airspeed: {@code m dV/dt = F(V) - mu (W - L(V))}, with the wind on the nose, and the
  * way to over an obstacle on an arc and a straight climb (methods manual 20.14).
  */
-final class TakeOffRun {
+public final class TakeOffRun {
 
     private static final int STEPS = 200;
 
@@ -31,7 +31,7 @@ final class TakeOffRun {
      * @param pull force along the way less drag, N, at these speeds
      * @param lift N, at these speeds
      */
-    TakeOffRun(double mass, double friction, double[] speeds, double[] pull, double[] lift) {
+    public TakeOffRun(double mass, double friction, double[] speeds, double[] pull, double[] lift) {
         this.mass = mass;
         this.friction = friction;
         this.squares = Arrays.stream(speeds).map(v -> v * v).toArray();
@@ -54,7 +54,7 @@ final class TakeOffRun {
      * @param wind on the nose, m/s
      * @param climb angle of the path after it, rad
      */
-    TakeOff fly(double liftOff, double wind, double climb) {
+    public TakeOff fly(double liftOff, double wind, double climb) {
         if (pull[0] < STARTS * friction * mass * Gravity.STANDARD) {
             return new TakeOff(TakeOff.Outcome.WILL_NOT_ROLL, liftOff, 0, 0, wind, climb);
         }

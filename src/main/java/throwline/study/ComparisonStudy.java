@@ -58,6 +58,10 @@ public final class ComparisonStudy {
         if (model.propeller().isPresent() && packs.stream().noneMatch(model::isPowered)) {
             warnings.add(Message.of("note.no-motor"));
         }
+        results.stream()
+                .findFirst()
+                .flatMap(first -> TakeOffChoice.of(first.setUps()))
+                .ifPresent(warnings::add);
         warnings.addAll(DriveReview.of(model, packs, airframe.air().density(), airframe::drive));
         return new Comparison(model, airframe.air().density(), results, warnings);
     }

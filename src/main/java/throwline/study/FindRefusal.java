@@ -35,6 +35,9 @@ public final class FindRefusal {
         if (!question.powered().isEmpty() && !model.isPowered(question.pack())) {
             return Optional.of(Message.of("note.find.no-motor", model.name(), "motor: {kv: 500}"));
         }
+        if (question.powered().takeOffWithin().isPresent() && model.wheels().isEmpty()) {
+            return Optional.of(Message.of("note.find.no-wheels", model.name()));
+        }
         if (question.rollHelp().isPresent() && groups.flaps().isEmpty()) {
             return Optional.of(Message.of("note.find.no-flaps", model.name()));
         }

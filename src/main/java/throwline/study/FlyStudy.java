@@ -150,7 +150,7 @@ public final class FlyStudy {
                     model,
                     pack,
                     glance,
-                    approach.steady().map(a -> balance(stall.get(), referenceStall, a, there)),
+                    approach.steady().map(a -> balance(stall.get(), referenceStall, a, there, glance)),
                     turns(stall.get(), glance),
                     rolls(stall.get(), approach, glance),
                     approach.steady().map(a -> descents(stall.get(), a, question.speedLimit())),
@@ -161,11 +161,17 @@ public final class FlyStudy {
                             .answer(glance.number(FlightQuantity.FLAP_SPEED_LIMIT)),
                     likely.matters(glance),
                     Stream.concat(
-                                    glance.notes().stream(),
+                                    Stream.concat(glance.notes().stream(), noMotor()),
                                     DriveReview.of(
                                             model, List.of(pack), airframe.air().density(), airframe::drive)
                                             .stream())
                             .toList());
+        }
+
+        private Stream<Message> noMotor() {
+            return model.propeller().isPresent() && !model.isPowered(pack)
+                    ? Stream.of(Message.of("note.no-motor"))
+                    : Stream.empty();
         }
 
         private Handling handling(
@@ -210,21 +216,31 @@ public final class FlyStudy {
         }
 
         private Balance balance(
-                Stall stall, Optional<Stall> referenceStall, Attitude attitude, Optional<Descent> there) {
+                Stall stall,
+                Optional<Stall> referenceStall,
+                Attitude attitude,
+                Optional<Descent> there,
+                SetUpResult glance) {
             Optional<Stability> stability = flight.stability(pack, attitude);
             double cruise = CRUISE * referenceStall.orElse(stall).speed();
             Descent atCruise = flight.descent(pack, stall, cruise);
             Optional<ElevatorBreakdown> why = isReference
                     ? Optional.empty()
                     : there.flatMap(Descent::steady).map(r -> reference.sharesTo(attitude, r, pack));
+            // With a motor a cruise is level flight at the throttle of the file.
+            boolean level = glance.number(FlightQuantity.CRUISE_ELEVATOR) instanceof Headline.Known;
             return new Balance(
                     stability.map(Stability::margin),
                     stability.map(Stability::neutralPoint),
                     attitude.tailMargin(),
-                    cruise,
-                    atCruise.steady()
-                            .<Headline>map(a -> bands.around("elevator", a.elevator()))
-                            .orElseGet(() -> SetUpAnswer.why(atCruise)),
+                    level && glance.number(FlightQuantity.CRUISE_SPEED) instanceof Headline.Known known
+                            ? known.value()
+                            : cruise,
+                    level
+                            ? glance.number(FlightQuantity.CRUISE_ELEVATOR)
+                            : atCruise.steady()
+                                    .<Headline>map(a -> bands.around("elevator", a.elevator()))
+                                    .orElseGet(() -> SetUpAnswer.why(atCruise)),
                     why);
         }
 

@@ -38,6 +38,7 @@ import throwline.flight.PoweredStall;
 import throwline.flight.Stall;
 import throwline.flight.TakeOff;
 import throwline.model.Battery;
+import throwline.model.Model;
 import throwline.model.Motor;
 import throwline.model.Pack;
 import throwline.model.SetUp;
@@ -127,8 +128,8 @@ final class PoweredAnswer {
             numbers.put(CLIMB_SPEED, climb.speed(best.speed()));
         });
         TakeOff takeOff = powered.takeOff(ladder);
-        double obstacle = powered.airframe().model().field().obstacle();
-        away = spots(takeOff.way(Math.max(LEAST_VIEW, ABOVE * obstacle)));
+        Model model = powered.airframe().model();
+        double obstacle = model.field().obstacle();
         if (takeOff.climb() > 0) {
             double height = takeOff.heightAfter(TEN_SECONDS);
             double pull = powered.pull(takeOff.liftOff()) * TEN_SECONDS * takeOff.liftOff();
@@ -136,14 +137,16 @@ final class PoweredAnswer {
         } else {
             numbers.put(CLIMB_HEIGHT, NO_LEVEL);
         }
-        Optional<Headline.Unknown> why = whyNot(takeOff);
+        Optional<Headline.Unknown> why =
+                model.wheels().isEmpty() ? Optional.of(new Headline.Unknown("why.hand-launch")) : whyNot(takeOff);
         if (why.isPresent()) {
             numbers.put(TAKE_OFF_RUN, why.get());
             numbers.put(TAKE_OFF_DISTANCE, why.get());
             return;
         }
+        away = spots(takeOff.way(Math.max(LEAST_VIEW, ABOVE * obstacle)));
         numbers.put(TAKE_OFF_RUN, positive(bands.around("takeOffRun", takeOff.run())));
-        double distance = takeOff.distance(powered.airframe().model().field().obstacle());
+        double distance = takeOff.distance(obstacle);
         if (Double.isFinite(distance)) {
             numbers.put(TAKE_OFF_DISTANCE, positive(bands.around("takeOffRun", distance)));
         }

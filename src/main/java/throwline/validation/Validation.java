@@ -30,6 +30,7 @@ public final class Validation {
                 "aircraft", new AircraftCase(sections, library),
                 "wing", new WingCase(sections, library),
                 "propeller", new PropellerCase(),
+                "performance", new PerformanceCase(),
                 "section", new SectionCase(sections, library),
                 "section, each Reynolds number left out", new ReynoldsLeftOut(sections, library),
                 "section, each airfoil stood in for", new StandIns(sections, library),

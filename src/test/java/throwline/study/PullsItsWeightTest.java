@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,7 @@ import throwline.input.ModelFile;
 import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.section.MeasuredSections;
+import throwline.sizing.PoweredWants;
 import throwline.words.Message;
 
 /** A motor that pulls more than the weight, and one whose kv, cells and propeller do not fit each other. */
@@ -35,7 +37,7 @@ class PullsItsWeightTest {
 
     /**
      * With T above W there is a flight straight up, of a speed below that of the dive straight down: T falls with the speed and
-     * drag alone is the weight there (mechanics). Nothing is steeper than straight up, going around loses less than the way
+     * drag alone is the weight there (mechanics); no climb is told nearer to the stall than 1.2 times it. Nothing is steeper than straight up, going around loses less than the way
      * down of the first second (closed form), and there is no slowest flight.
      */
     @Test
@@ -49,13 +51,48 @@ class PullsItsWeightTest {
             double speed = value(result.number(FlightQuantity.APPROACH_SPEED));
             double sink = speed * Math.sin(value(result.number(FlightQuantity.DESCENT_ANGLE)));
             assertThat(value(result.number(FlightQuantity.GO_AROUND_LOSS))).isBetween(0.5 * sink, 1.5 * sink);
-            assertThat(value(result.number(FlightQuantity.CLIMB_RATE)))
-                    .isBetween(0.8 * speed, value(result.number(FlightQuantity.NOSE_DOWN_SPEED)));
+            double climb = value(result.number(FlightQuantity.CLIMB_SPEED));
+            assertThat(climb)
+                    .isBetween(
+                            1.199 * value(result.number(FlightQuantity.STALL_SPEED)),
+                            value(result.number(FlightQuantity.NOSE_DOWN_SPEED)));
+            assertThat(value(result.number(FlightQuantity.CLIMB_RATE))).isBetween(0.5 * speed, climb);
             assertThat(value(result.number(FlightQuantity.TAKE_OFF_DISTANCE)))
                     .isGreaterThan(value(result.number(FlightQuantity.TAKE_OFF_RUN)));
             assertThat(result.number(FlightQuantity.SLOWEST_FULL_THROTTLE))
                     .isEqualTo(new Headline.Unknown("why.hangs"));
         }
+    }
+
+    /** A propeller under a belly on the grass: no run is told, and none is looked for. */
+    @Test
+    void withoutWheelsItIsLaunchedByHand(@TempDir Path folder) throws IOException {
+        Model model = withMotor(folder, "motor: {kv: 500}");
+        String text = Files.readString(folder.resolve("changed.yaml"));
+        Path file = Files.writeString(folder.resolve("belly.yaml"), text.replaceAll("(?m)^wheels:.*$", "wheels: none"));
+        Model belly = ((ReadModel.Project) ModelFile.read(file, AIRFOILS)).model();
+        SetUpResult clean = Examples.compare(belly, new MeasuredSections())
+                .packs()
+                .get(0)
+                .setUps()
+                .get(0);
+        assertThat(clean.number(FlightQuantity.TAKE_OFF_RUN)).isEqualTo(new Headline.Unknown("why.hand-launch"));
+        assertThat(clean.number(FlightQuantity.CLIMB_RATE)).isInstanceOf(Headline.Known.class);
+        assertThat(model.wheels()).isPresent();
+        assertThat(FindRefusal.of(belly, takeOff(belly)).map(Message::code)).contains("note.find.no-wheels");
+        assertThat(FindRefusal.of(model, takeOff(model))).isEmpty();
+    }
+
+    private static FindQuestion takeOff(Model model) {
+        return new FindQuestion(
+                model.packs().get(0),
+                "found",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                new PoweredWants(Optional.of(20.0), Optional.empty()));
     }
 
     /** The example that fits says nothing; what cannot be is told with its number in check and in every answer. */

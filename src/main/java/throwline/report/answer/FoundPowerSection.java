@@ -113,8 +113,10 @@ final class FoundPowerSection {
         found.enough()
                 .ifPresent(point -> blocks.add(Paragraph.say(
                         "find.climb.throttle", Value.share(point.throttle()), Value.speed(point.speed()))));
+        boolean up =
+                Headlines.known(answer.angle()).filter(PowerRows::isStraightUp).isPresent();
         blocks.add(Paragraph.say(
-                "find.climb.full",
+                up ? "find.climb.full.up" : "find.climb.full",
                 FindDocument.likely(answer.rate(), Value.Kind.SPEED),
                 FindDocument.likely(answer.angle(), Value.Kind.ANGLE),
                 Value.speed(found.full().orElseThrow().speed())));

@@ -96,9 +96,13 @@ final class PowerRows {
         return Text.say("row.goaround." + GoAround.verdict(climb.value()).name().toLowerCase(Locale.ROOT));
     }
 
+    static boolean isStraightUp(Headline.Known climb) {
+        return climb.value() > STRAIGHT_UP;
+    }
+
     /** The angle of a path. */
     static Text path(Headline.Known climb) {
-        return climb.value() > STRAIGHT_UP ? Text.say("row.straight-up") : Value.angle(climb.value());
+        return isStraightUp(climb) ? Text.say("row.straight-up") : Value.angle(climb.value());
     }
 
     /** Whether a loop out of the fastest level flight gets over the top. */

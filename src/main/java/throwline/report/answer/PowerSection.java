@@ -99,10 +99,13 @@ final class PowerSection {
     /** What the propeller's torque and swirl do. */
     private void turns() {
         Optional<Headline.Known> rudder = known(FlightQuantity.THROTTLE_RUDDER);
-        if (rudder.isEmpty()) {
+        if (known(FlightQuantity.GO_AROUND).isEmpty()) {
             return;
         }
         said.add(Paragraph.say("fly.power.turns"));
+        if (rudder.isEmpty()) {
+            return;
+        }
         Optional<Surface> aileron = aileron();
         known(FlightQuantity.THROTTLE_AILERON)
                 .filter(angle -> aileron.isPresent())
