@@ -72,6 +72,36 @@ class CarryOverTest {
         assertThat(CarryOver.none().innerEnd(inner)).isEqualTo(inner);
     }
 
+    /** Lift and downwash do not hang on the number of strips, with a flap at the body's side or beside it. */
+    @ParameterizedTest
+    @CsvSource({"0.07, 0", "0.07, 0.05", "0.045, 0.02"})
+    void anyNumberOfStrips(double halfWidth, double offset) {
+        Wing wing = MeasuredWing.tapered("clark-y", 8, 0.7, 0, OUTER);
+        double[] fine = liftAndDownwash(wing, new CarryOver(halfWidth, offset), 320);
+        double[] usual = liftAndDownwash(wing, new CarryOver(halfWidth, offset), 80);
+        assertThat(usual[0]).isCloseTo(fine[0], withPercentage(0.1));
+        assertThat(usual[1]).isCloseTo(fine[1], withPercentage(0.3));
+        double[] gap = liftAndDownwash(wing, CarryOver.none(), 80);
+        assertThat(usual[0]).isGreaterThan(1.02 * gap[0]);
+        assertThat(usual[1]).isGreaterThan(1.05 * gap[1]);
+    }
+
+    private static double[] liftAndDownwash(Wing wing, CarryOver body, int count) {
+        WingStrips strips = new WingStrips(wing, body, new PackedAirfoils(), new MeasuredSections(), count);
+        SpanGrid grid = strips.grid();
+        LiftingLineSolver solver = new LiftingLineSolver(
+                new InfluenceMatrix(grid, Ground.none(), ChordCorrection.of(grid)), SolverSettings.standard());
+        List<SectionCurve> curves = strips.curves((surface, side) -> surface.name().equals("flaps") ? 0.5 : 0, 1e6);
+        LiftingLineSolution solution =
+                solver.solve(LiftingLineProblem.of(curves, 0, Motion.straight()), Optional.empty());
+        WakeSheet sheet = new WakeSheet(solution);
+        double downwash = 0;
+        for (double y = 0.01; y < TAIL; y += 0.02) {
+            downwash += sheet.downwash(BEHIND, y, 0.05, 0.05, CORE);
+        }
+        return new double[] {StripForces.of(solution).liftCoefficient(), downwash};
+    }
+
     /** Strips of a wing: the flap's shift in part where it is carried on, most lift and hinge moment of a wing without it. */
     @Test
     void stripsInsideTheFlap() {
