@@ -91,7 +91,8 @@ class CarryOverTest {
         SpanGrid grid = strips.grid();
         LiftingLineSolver solver = new LiftingLineSolver(
                 new InfluenceMatrix(grid, Ground.none(), ChordCorrection.of(grid)), SolverSettings.standard());
-        List<SectionCurve> curves = strips.curves((surface, side) -> surface.name().equals("flaps") ? 0.5 : 0, 1e6);
+        List<SectionCurve> curves =
+                strips.curves((surface, side) -> surface.name().equals("flaps") ? 0.5 : 0, 1e6);
         LiftingLineSolution solution =
                 solver.solve(LiftingLineProblem.of(curves, 0, Motion.straight()), Optional.empty());
         WakeSheet sheet = new WakeSheet(solution);
