@@ -18,8 +18,11 @@ final class PoweredStallSearch {
     private static final int MOST_PASSES = 8;
     private static final double SPEED_TOLERANCE = 1e-3;
 
-    /** A walk begins so far below the top known. */
+    /** A walk begins so far below the top with the throttle closed. */
     private static final double HEAD_START = Math.toRadians(3);
+
+    /** And so far below the top at a speed near by. */
+    private static final double SHORT_START = Math.toRadians(1);
 
     /** Lift over the square of the speed: the more the slower, because the jet is faster against the air then. */
     private static final double FIRST_SLOPE = 1.2;
@@ -47,7 +50,7 @@ final class PoweredStallSearch {
         double alpha = closed.attitude().alpha();
         Optional<Top> before = Optional.empty();
         for (int pass = 0; pass < MOST_PASSES; pass++) {
-            Optional<Top> top = top(speed, alpha);
+            Optional<Top> top = top(speed, alpha - (pass == 0 ? HEAD_START : SHORT_START));
             if (top.isEmpty()) {
                 return Optional.empty();
             }
@@ -84,9 +87,9 @@ final class PoweredStallSearch {
                         * airframe.model().wing().area());
     }
 
-    /** The most lift of the air at a speed, from near an angle of attack where it was before. */
+    /** The most lift of the air at a speed, walked to from an angle of attack, or from below where it stalls there. */
     private Optional<Top> top(double speed, double near) {
-        double first = STEP * Math.floor((near - HEAD_START) / STEP);
+        double first = STEP * Math.floor(near / STEP);
         Step start = step(speed, first);
         for (int k = 0; k < MOST_STEPS && (start.margin() <= 0 || !start.converged()); k++) {
             first -= STEP;
