@@ -63,16 +63,16 @@ public record FieldAnswer(
             double roundOut,
             double levelSpeed,
             double sink,
-            double floated,
-            double floatedWithoutGround,
+            @Key("float") double floated,
+            @Key("floatWithoutGround") double floatedWithoutGround,
             double touchdownSpeed,
             double roll,
             double windLost,
             double glideLow,
-            double glideWithoutGround,
-            boolean takesAllLift,
-            boolean stalled,
-            List<Spot> way) {
+            @Key("glideLowWithoutGround") double glideWithoutGround,
+            @Key(Key.NONE) boolean takesAllLift,
+            @Key(Key.NONE) boolean stalled,
+            @Key(Key.NONE) List<Spot> way) {
 
         public Legs {
             way = List.copyOf(way);

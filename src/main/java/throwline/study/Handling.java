@@ -2,6 +2,9 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 import throwline.words.Message;
 
 /**
@@ -82,19 +85,19 @@ public record Handling(
             boolean withoutFlaps,
             double speed,
             double wingLoad,
-            Optional<Double> elevatorLoad,
+            @Key("stickLoad") Optional<Double> elevatorLoad,
             Optional<Double> tailLoad,
             Limit limit,
             double load,
             double radius,
             double turnRadius,
-            double angleLeft,
-            Optional<Double> stallShare,
+            @Measure(Dimension.ANGLE) double angleLeft,
+            @Key("stallsAtStick") Optional<Double> stallShare,
             Optional<Double> topSpeed,
             Optional<Double> endSpeed,
             double height,
-            List<FieldAnswer.Spot> way,
-            Optional<LoopAtFull> atFull) {
+            @Key(Key.NONE) List<FieldAnswer.Spot> way,
+            @Key("fullThrottle") Optional<LoopAtFull> atFull) {
 
         public Loop {
             way = List.copyOf(way);
@@ -119,7 +122,7 @@ public record Handling(
             Headline topSpeed,
             Optional<Double> endSpeed,
             double height,
-            List<FieldAnswer.Spot> way) {
+            @Key(Key.NONE) List<FieldAnswer.Spot> way) {
 
         public LoopAtFull {
             way = List.copyOf(way);

@@ -9,8 +9,6 @@ import throwline.study.FieldAnswer.Legs;
 import throwline.study.FlyResult;
 import throwline.study.Handling;
 import throwline.study.Handling.Gain;
-import throwline.study.Handling.Loop;
-import throwline.study.Handling.LoopAtFull;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
 import throwline.study.Handling.Rank;
@@ -33,9 +31,7 @@ final class HandlingJson {
         landing(result.glance().field());
         ranking(result.handling().ranking());
         records.write("gusts", result.glance().field().margins());
-        json.key("pulls").array();
-        result.handling().loops().forEach(this::pull);
-        json.end();
+        records.write("pulls", result.handling().loops());
         json.key("pullGains").array();
         result.handling().gains().forEach(this::gain);
         json.end();
@@ -59,21 +55,8 @@ final class HandlingJson {
         }
         Legs legs = found.get();
         json.object();
-        json.key("wind").value(legs.wind());
-        json.key("approach").value(legs.approach());
-        json.key("clearsObstacle").value(legs.clearsObstacle());
-        json.key("roundOutHeight").value(legs.roundOutHeight());
-        json.key("roundOut").value(legs.roundOut());
-        json.key("levelSpeed").value(legs.levelSpeed());
-        json.key("sink").value(legs.sink());
-        json.key("float").value(legs.floated());
-        json.key("floatWithoutGround").value(legs.floatedWithoutGround());
-        json.key("touchdownSpeed").value(legs.touchdownSpeed());
-        json.key("roll").value(legs.roll());
-        json.key("total").value(legs.touchdown() + legs.roll());
-        json.key("windLost").value(legs.windLost());
-        json.key("glideLow").value(legs.glideLow());
-        json.key("glideLowWithoutGround").value(legs.glideWithoutGround());
+        records.components(legs);
+        json.key("total").value(legs.total());
         json.end();
     }
 
@@ -97,39 +80,6 @@ final class HandlingJson {
                     group.forEach(json::value);
                     json.end();
                 });
-        json.end();
-    }
-
-    private void pull(Loop loop) {
-        json.object();
-        json.key("stick").value(loop.stick());
-        json.key("withoutFlaps").value(loop.withoutFlaps());
-        json.key("speed").value(loop.speed());
-        json.key("load").value(loop.load());
-        json.key("limit").value(Codes.of(loop.limit()));
-        json.key("wingLoad").value(loop.wingLoad());
-        records.write("stickLoad", loop.elevatorLoad());
-        records.write("tailLoad", loop.tailLoad());
-        json.key("radius").value(loop.radius());
-        json.key("turnRadius").value(loop.turnRadius());
-        json.key("angleLeft").value(loop.angleLeft() * DEGREE);
-        records.write("stallsAtStick", loop.stallShare());
-        records.write("topSpeed", loop.topSpeed());
-        records.write("endSpeed", loop.endSpeed());
-        json.key("height").value(loop.height());
-        json.key("fullThrottle");
-        loop.atFull().ifPresentOrElse(this::atFull, json::nothing);
-        json.end();
-    }
-
-    private void atFull(LoopAtFull open) {
-        json.object();
-        json.key("load").value(open.load());
-        json.key("limit").value(Codes.of(open.limit()));
-        records.write("radius", open.radius());
-        records.write("topSpeed", open.topSpeed());
-        records.write("endSpeed", open.endSpeed());
-        json.key("height").value(open.height());
         json.end();
     }
 
