@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
@@ -57,7 +58,8 @@ class ScannedSearchesTest {
                 .filter(k -> rate(flight, attitude, k * DEGREE / 4) >= wanted)
                 .findFirst()
                 .orElseThrow();
-        Stick.Throws throwsFound = found.stick().throwsBySurface().get("ailerons");
+        Stick.Throws throwsFound =
+                Objects.requireNonNull(found.stick().throwsBySurface().get("ailerons"));
         assertThat(found.met()).isTrue();
         assertThat(throwsFound.down() / throwsFound.up()).isCloseTo(10.0 / 12, within(1e-9));
         assertThat(throwsFound.up()).isGreaterThan((least - 1) * DEGREE / 4 - 1e-4);
