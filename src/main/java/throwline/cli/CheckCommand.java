@@ -15,6 +15,9 @@ import throwline.report.ReportFile;
 import throwline.report.answer.CheckDocument;
 import throwline.report.chart.Charts;
 import throwline.report.chart.FlowCharts;
+import throwline.section.MeasuredSections;
+import throwline.study.Bands;
+import throwline.study.CruiseTrimStudy;
 import throwline.study.ModelReview;
 import throwline.study.OutlineAir;
 import throwline.study.OutlineReview;
@@ -40,6 +43,8 @@ final class CheckCommand implements Callable<Integer> {
         NamedAirfoils airfoils = model.airfoils();
         ReadModel.Project project = model.read(context, airfoils);
         List<OutlineAir> outlines = OutlineReview.of(project.model(), airfoils);
+        CruiseTrimStudy.Rigged rigged =
+                new CruiseTrimStudy(new MeasuredSections(), Bands.load()).rigged(project.model(), airfoils);
         folder.write(
                 context,
                 () -> Stream.concat(
@@ -51,8 +56,8 @@ final class CheckCommand implements Callable<Integer> {
                 project.assumed().stream()
                         .map(a -> new CheckAnswer.Assumed(a.path(), a.value(), ModelFile.reason(a)))
                         .toList(),
-                ModelReview.of(project.model()),
-                project.notes(),
+                ModelReview.of(rigged.model()),
+                Stream.concat(rigged.notes().stream(), project.notes().stream()).toList(),
                 outlines);
         context.terminal().answer(context.shown(CheckDocument.of(answer), context.page(project.display())));
         return ExitCode.DONE.number();

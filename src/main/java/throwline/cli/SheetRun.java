@@ -63,7 +63,7 @@ record SheetRun(List<ReportFile> files, boolean allFound) {
                 found.get(0),
                 found.subList(1, found.size()),
                 earlier,
-                new FirstFlightStudy(new MeasuredSections()).rules(model, library, pack),
+                new FirstFlightStudy(new MeasuredSections()).rules(comparison.model(), library, pack),
                 learnt);
         boolean all = answer.pack().setUps().stream()
                 .allMatch(setUp -> setUp.headlines().isComplete());

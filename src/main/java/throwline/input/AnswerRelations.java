@@ -61,10 +61,20 @@ final class AnswerRelations {
                 within(said, "ailerons", Deflection.Sense.UP, travel("ailerons", "ailerons.up", Movable.MOST_UP));
             case "roll.down" ->
                 within(said, "ailerons", Deflection.Sense.DOWN, travel("ailerons", "ailerons.down", Movable.MOST_UP));
+            case "cruise" -> cruise(said);
             case "pull" ->
                 within(said, "elevator", Deflection.Sense.UP, travel("elevator", "elevator.travel", Movable.MOST_UP));
             default -> Optional.empty();
         };
+    }
+
+    /** A trim within the elevator's travel, with its way. */
+    private Optional<Message> cruise(String said) {
+        Optional<Deflection> trim = Answers.deflection(said).filter(d -> d.size() > 0);
+        if (trim.isPresent() && trim.get().sense() == Deflection.Sense.UNSAID) {
+            return Optional.of(Message.of("input.cruise-trim.way"));
+        }
+        return trim.flatMap(d -> within(said, "elevator", d.sense(), travel("elevator", "elevator.travel", Movable.MOST_UP)));
     }
 
     /** The furthest that a surface goes, rad, as answered; else what any linkage lets it. */

@@ -98,7 +98,10 @@ final class InterviewSteps {
                         .when(a -> !a.text("servo.arm").isEmpty()));
     }
 
-    /** Propeller, motor and batteries; blades and batteries count only where the motor is known. */
+    /**
+     * Propeller, motor and batteries; blades and batteries count only where the motor is known. A trim in cruise tells the
+     * tail's angle where nobody knows it, at a speed that is told or that the motor holds.
+     */
     private static List<InterviewStep> drive() {
         return List.of(
                 open("propeller", "propeller.diameter", NONE),
@@ -112,7 +115,11 @@ final class InterviewSteps {
                 open("cells2", "packs.*.cells", UNKNOWN)
                         .when(a -> a.hasMotor() && !a.text("weight2").isEmpty()),
                 open("capacity2", "packs.*.capacity", GUESSED)
-                        .when(a -> !a.text("cells2").isEmpty()));
+                        .when(a -> !a.text("cells2").isEmpty()),
+                open("cruise", "tail.elevator.cruise", UNKNOWN)
+                        .when(a -> a.text("rigging").isEmpty()),
+                open("cruise.speed", "tail.elevator.cruise speed", UNKNOWN)
+                        .when(a -> !a.text("cruise").isEmpty() && a.text("cells").isEmpty()));
     }
 
     private static List<InterviewStep> equipment() {

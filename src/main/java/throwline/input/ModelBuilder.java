@@ -47,6 +47,7 @@ final class ModelBuilder {
     private final Movables movables;
     private final String text;
     private final Display display;
+    private final CruiseKeys cruise;
     private final Assumed assumed;
     private final List<String> order;
 
@@ -55,11 +56,13 @@ final class ModelBuilder {
         this.movables = movables;
         this.text = text;
         this.display = display(root, shown, text);
+        this.cruise = new CruiseKeys(root, keys.assumed());
         this.assumed = new Assumed(
                 keys.assumed().stream()
                         .filter(a -> !a.path().startsWith(KeyTable.FLIGHTS_KEY))
                         .filter(a -> !a.path().startsWith("motor.")
                                 || !root.child("motor").isAbsent())
+                        .filter(a -> !a.path().equals(CruiseKeys.INCIDENCE) || !cruise.isUsed())
                         .toList(),
                 display);
         this.order = keys.order();
@@ -87,7 +90,7 @@ final class ModelBuilder {
                 sticks(),
                 servos(),
                 drive.motor());
-        return new ReadModel.Project(model, display, assumed.all(order), List.of(), text);
+        return new ReadModel.Project(model, display, assumed.all(order), cruise.notes(), text);
     }
 
     private Body body() {
@@ -124,11 +127,12 @@ final class ModelBuilder {
                 tail.amount("arm"),
                 assumed.length(tail, "height", upTheFin * FIN_OF_TAIL_SPAN * span - wing.height()),
                 tail.amount("incidence"),
-                assumed.isNoted(tail.child("incidence")) ? INCIDENCE_DOUBT : 0,
+                cruise.isIncidenceGiven() ? 0 : INCIDENCE_DOUBT,
                 tail.amount("fins"),
                 position,
                 new AirfoilName(tail.text("airfoil")),
-                wings.elevator());
+                wings.elevator(),
+                cruise.trim(movables));
     }
 
     private Optional<Wheels> wheels(Body body) {

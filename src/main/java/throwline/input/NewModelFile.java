@@ -211,6 +211,8 @@ public final class NewModelFile {
         }
         give(draft, interview, "wing.incidence", "wing", "incidence");
         give(draft, interview, "tail.incidence", "tail", "incidence");
+        give(draft, interview, "cruise", "tail", "elevator", "cruise");
+        give(draft, interview, "cruise.speed", "tail", "elevator", "cruise speed");
     }
 
     /** What was measured of surfaces, their travel and the flaps' servo. */

@@ -38,7 +38,11 @@ final class SetUpCheck {
             movables.find(surface.name()).ifPresent(m -> travel(m, surface.child("travel")));
         }
         movables.find(Movable.ELEVATOR)
-                .ifPresent(m -> travel(m, root.child("tail").child("elevator").child("travel")));
+                .ifPresent(m -> {
+                    travel(m, root.child("tail").child("elevator").child("travel"));
+                    steady(m, root.child("tail").child("elevator").child(CruiseKeys.TRIM));
+                });
+        CruiseKeys.check(root, problems);
         for (Branch setUp : root.child("set-ups").children()) {
             for (Branch where : setUp.children()) {
                 if (!where.name().equals(SWITCH)) {

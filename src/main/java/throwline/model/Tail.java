@@ -1,5 +1,7 @@
 package throwline.model;
 
+import java.util.Optional;
+
 /**
  * The horizontal tail, of constant chord.
  *
@@ -13,6 +15,8 @@ package throwline.model;
  * @param position where it sits, which tells how much of the body's wake it meets
  * @param airfoil its airfoil
  * @param elevator the elevator
+ * @param cruise where the elevator stands in cruise, by which the incidence is to be worked out; empty where it is given or
+ *     assumed
  */
 public record Tail(
         double span,
@@ -24,7 +28,8 @@ public record Tail(
         double fins,
         TailPosition position,
         AirfoilName airfoil,
-        Elevator elevator) {
+        Elevator elevator,
+        Optional<CruiseTrim> cruise) {
 
     /** A tail whose incidence is known, without fins at its ends. */
     public Tail(
@@ -36,7 +41,7 @@ public record Tail(
             TailPosition position,
             AirfoilName airfoil,
             Elevator elevator) {
-        this(span, chord, arm, height, incidence, 0, 0, position, airfoil, elevator);
+        this(span, chord, arm, height, incidence, 0, 0, position, airfoil, elevator, Optional.empty());
     }
 
     /** From the elevator's hinge, or the pivot of an all-moving tail, to the trailing edge, m: throws are measured on it. */
@@ -46,7 +51,21 @@ public record Tail(
 
     /** The same tail turned nose up by an angle, rad. */
     public Tail turned(double angle) {
-        return new Tail(span, chord, arm, height, incidence + angle, incidenceDoubt, fins, position, airfoil, elevator);
+        return at(incidence + angle, incidenceDoubt, cruise);
+    }
+
+    /**
+     * The same tail where its incidence was worked out from the elevator in cruise.
+     *
+     * @param angle its incidence, rad
+     * @param doubt how far off that may be nine times out of ten, rad
+     */
+    public Tail rigged(double angle, double doubt) {
+        return at(angle, doubt, Optional.empty());
+    }
+
+    private Tail at(double angle, double doubt, Optional<CruiseTrim> read) {
+        return new Tail(span, chord, arm, height, angle, doubt, fins, position, airfoil, elevator, read);
     }
 
     /** Area, m^2. */

@@ -16,6 +16,7 @@ import throwline.model.SetUp;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
 import throwline.study.Comparison.PackResult;
+import throwline.study.CruiseTrimStudy.Rigged;
 import throwline.words.Message;
 
 /** "How does each set-up fly?": every set-up of a model with every pack. */
@@ -36,12 +37,14 @@ public final class ComparisonStudy {
     /**
      * Compares all set-ups of a model.
      *
-     * @param model the model
+     * @param given the model
      * @param airfoils where its airfoils are found; every name of the model must be there
      * @param packs the packs to fly it with, of the model
      * @return one result a pack and set-up, in their order
      */
-    public Comparison compare(Model model, AirfoilLibrary airfoils, List<Pack> packs) {
+    public Comparison compare(Model given, AirfoilLibrary airfoils, List<Pack> packs) {
+        Rigged rigged = new CruiseTrimStudy(sections, bands).rigged(given, airfoils);
+        Model model = rigged.model();
         Airframe airframe = new Airframe(model, airfoils, sections);
         GroundHeights ladder = new GroundHeights(airframe);
         List<List<SetUpResult>> bySetUp = bySetUp(airframe, packs, column -> column.results(airfoils, ladder));
@@ -55,6 +58,7 @@ public final class ComparisonStudy {
         }
         List<Message> warnings = new ArrayList<>(List.of(Message.of("note.assumed-bands")));
         warnings.addAll(BeyondMeasured.notes(model.setUps()));
+        warnings.addAll(rigged.notes());
         if (model.propeller().isPresent() && packs.stream().noneMatch(model::isPowered)) {
             warnings.add(Message.of("note.no-motor"));
         }

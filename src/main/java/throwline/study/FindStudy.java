@@ -15,6 +15,7 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
+import throwline.study.CruiseTrimStudy.Rigged;
 import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
@@ -68,7 +69,8 @@ public final class FindStudy {
      * @param question what is wanted
      */
     public FindResult find(Model model, AirfoilLibrary airfoils, FindQuestion question) {
-        return new One(new Airframe(model, airfoils, sections), question).result(airfoils);
+        Rigged rigged = new CruiseTrimStudy(sections, bands).rigged(model, airfoils);
+        return new One(new Airframe(rigged.model(), airfoils, sections), question, rigged.notes()).result(airfoils);
     }
 
     /** One question. */
@@ -81,7 +83,8 @@ public final class FindStudy {
         private final Optional<Stall> referenceStall;
         private final List<Message> notes = new ArrayList<>();
 
-        One(Airframe airframe, FindQuestion question) {
+        One(Airframe airframe, FindQuestion question, List<Message> known) {
+            notes.addAll(known);
             this.airframe = airframe;
             this.question = question;
             model = airframe.model();
@@ -151,17 +154,11 @@ public final class FindStudy {
                     .orElse(new Headline.Unknown("why.no-stall"));
             Optional<Headline> angle = wants.descent()
                     .map(d -> trial.elevator().isPresent()
-                            ? atMostStraightDown(bands.around("descentAngle." + kind, trial.angle()))
+                            ? bands.around("descentAngle." + kind, trial.angle()).atMost(Math.PI / 2)
                             : new Headline.Unknown(why(trial)));
             Optional<Headline> change = wants.descent().map(d -> change(trial, d));
             wants.descent().ifPresent(d -> margin(d.speed(), trial));
             return new SetUpFound(found, stall, angle, change, new ThrowBandOf(bands, wants).around(found));
-        }
-
-        /** Nothing comes down more steeply than straight. */
-        private static Headline atMostStraightDown(Headline.Known angle) {
-            return new Headline.Known(
-                    angle.value(), angle.low(), Math.min(Math.PI / 2, angle.high()), angle.basis(), angle.shared());
         }
 
         private static String why(CandidateFlight trial) {

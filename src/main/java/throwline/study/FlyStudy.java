@@ -29,6 +29,7 @@ import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
+import throwline.study.CruiseTrimStudy.Rigged;
 import throwline.study.FlyResult.Balance;
 import throwline.study.FlyResult.Descents;
 import throwline.study.FlyResult.OtherPropeller;
@@ -88,8 +89,9 @@ public final class FlyStudy {
             SetUp setUp,
             FlyQuestion question,
             UnaryOperator<SetUpResult> afterFlights) {
-        Airframe airframe = new Airframe(model, airfoils, sections);
-        return new One(airframe, airfoils, pack, setUp).result(question, afterFlights);
+        Rigged rigged = new CruiseTrimStudy(sections, bands).rigged(model, airfoils);
+        Airframe airframe = new Airframe(rigged.model(), airfoils, sections);
+        return new One(airframe, airfoils, pack, setUp, rigged.notes()).result(question, afterFlights);
     }
 
     /** One set-up with one pack. */
@@ -102,8 +104,10 @@ public final class FlyStudy {
         private final Flight flight;
         private final Flight reference;
         private final boolean isReference;
+        private final List<Message> known;
 
-        One(Airframe airframe, AirfoilLibrary airfoils, Pack pack, SetUp setUp) {
+        One(Airframe airframe, AirfoilLibrary airfoils, Pack pack, SetUp setUp, List<Message> known) {
+            this.known = known;
             this.airframe = airframe;
             this.airfoils = airfoils;
             this.pack = pack;
@@ -160,11 +164,13 @@ public final class FlyStudy {
                     new BlowBackStudy(flight, setUp, pack, stall.get(), bands)
                             .answer(glance.number(FlightQuantity.FLAP_SPEED_LIMIT)),
                     likely.matters(glance),
-                    Stream.concat(
-                                    Stream.concat(glance.notes().stream(), noMotor()),
+                    Stream.of(
+                                    glance.notes(),
+                                    noMotor().toList(),
+                                    known,
                                     DriveReview.of(
-                                            model, List.of(pack), airframe.air().density(), airframe::drive)
-                                            .stream())
+                                            model, List.of(pack), airframe.air().density(), airframe::drive))
+                            .flatMap(List::stream)
                             .toList());
         }
 

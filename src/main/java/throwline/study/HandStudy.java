@@ -42,9 +42,10 @@ public final class HandStudy {
         this.bands = bands;
         this.airfoils = airfoils;
         this.pack = pack;
-        airframe = new Airframe(model, airfoils, sections);
+        Model rigged = new CruiseTrimStudy(sections, bands).rigged(model, airfoils).model();
+        airframe = new Airframe(rigged, airfoils, sections);
         ladder = new GroundHeights(airframe);
-        unknowns = new InputUncertainties(model, airfoils);
+        unknowns = new InputUncertainties(rigged, airfoils);
     }
 
     private record Reference(SetUp setUp, ComparisonStudy.Column column) {}

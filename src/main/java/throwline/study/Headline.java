@@ -70,6 +70,11 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
             return mayGoEitherWay() ? Optional.empty() : Optional.of(StartingMix.of(value));
         }
 
+        /** This number with a band that ends here at the latest: nothing comes down more steeply than straight. */
+        public Known atMost(double most) {
+            return new Known(value, low, Math.min(most, high), basis, shared, learnt);
+        }
+
         /** This number with a band wider by a factor, at least 1. */
         public Known wider(double factor) {
             return new Known(

@@ -2,6 +2,7 @@ package throwline.window;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.report.CompareAnswer;
 import throwline.report.Page;
@@ -13,6 +14,7 @@ import throwline.section.SectionAerodynamics;
 import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
+import throwline.study.CruiseTrimStudy;
 import throwline.study.FirstFlightStudy;
 import throwline.study.FirstFlights;
 import throwline.study.Learnt;
@@ -60,7 +62,10 @@ record Compared(Comparison comparison, Document document, Page page, Optional<Le
 
         /** The model's own rules for the first flights with the pack that is looked at. */
         FirstFlights rules(SectionAerodynamics sections) {
-            return new FirstFlightStudy(sections).rules(open.project().model(), open.airfoils(), packs.get(0));
+            Model rigged = new CruiseTrimStudy(sections, Bands.load())
+                    .rigged(open.project().model(), open.airfoils())
+                    .model();
+            return new FirstFlightStudy(sections).rules(rigged, open.airfoils(), packs.get(0));
         }
 
         /** The numbers after the flights, of the packs that are wanted. */

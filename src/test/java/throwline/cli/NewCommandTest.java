@@ -16,7 +16,7 @@ class NewCommandTest {
     private static final List<String> ANSWERS = List.of(
             "Plum", "1,8 m", "1.8 m", "280 mm", "220 mm", "2", "flat", "33 mm", "high", "3.2 kg", "80 mm", "", "70 mm",
             "440 mm", "450 mm", "870 mm", "780 mm", "560 mm", "160 mm", "", "?", "", "45 deg", "", "330 mm", "", "fold",
-            "600", "2", "4S", "4", "", "none", "", "", "", "", "back", "", "", "45 deg", "", "", "", "none", "",
+            "600", "2", "4S", "4", "", "1 mm", "1 mm up", "none", "", "", "", "", "back", "", "", "45 deg", "", "", "", "none", "",
             "none");
 
     @TempDir
@@ -32,6 +32,7 @@ class NewCommandTest {
                 .contains("What is your model called?\n> ")
                 .contains("\"1,8 m\" has a comma. Use a point")
                 .contains("kv of the motor, in rpm per volt, as on its label? For example 500.\n[not known] > ")
+                .contains("This does not say which way. Write 1 mm up or 1 mm down.\n")
                 .contains("\"4S\" is not a whole number. For example 4.\n")
                 .contains("  1  high\n  2  middle\n  3  low\n> ")
                 .contains("Weight with another battery, if you have one?\n[none] > ")
@@ -39,7 +40,8 @@ class NewCommandTest {
         ProgramRun check = ProgramRun.of("check", file.toString());
         assertThat(check.err()).isEmpty();
         assertThat(check.exitCode()).isZero();
-        assertThat(file).content().contains("motor: {kv: 600}\n", "kind: thin electric", "cells: 4}");
+        assertThat(file).content().contains("motor: {kv: 600}\n", "kind: thin electric", "cells: 4}", "cruise: 1 mm up");
+        assertThat(check.out()).contains("Worked out from the elevator in cruise");
         ProgramRun compare = ProgramRun.of("compare", file.toString());
         assertThat(compare.exitCode()).isZero();
         assertThat(compare.out())

@@ -41,6 +41,7 @@ public final class MeasuredKeys {
             entry("tail.elevator.chord", a -> Optional.of(a.above().elevatorChord())),
             entry("tail.elevator.pivot", a -> Optional.of(a.above().pivot())),
             entry("tail.elevator.travel", a -> a.travel(Servo.ELEVATOR)),
+            entry("tail.elevator.cruise", a -> a.travel(Servo.ELEVATOR)),
             entry("body.length", a -> Optional.of(a.above().bodyLength())),
             entry("body.width", a -> Optional.of(a.above().bodyWidth())),
             entry("body.height", a -> Optional.of(a.side().bodyHeight())),
