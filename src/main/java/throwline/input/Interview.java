@@ -23,6 +23,7 @@ public final class Interview {
 
     private final KeyTable table = KeyTable.load();
     private final Map<String, String> answers = new LinkedHashMap<>();
+    private final ChoiceWords choiceWords = new ChoiceWords();
     private final List<InterviewStep> steps = InterviewSteps.all();
 
     private final NamedAirfoils airfoils;
@@ -64,7 +65,7 @@ public final class Interview {
         if (plain.isEmpty() || isSkip(step, plain)) {
             return step.fallback().isEmpty() ? Optional.of(Message.of("input.new.needed")) : fallback(step);
         }
-        String said = chosen(plain, choices(step));
+        String said = choiceWords.choice(step.key(), plain).orElseGet(() -> chosen(plain, choices(step)));
         Optional<Message> wrong = wrong(step, said);
         return wrong.isPresent() ? wrong : taken(step, said);
     }

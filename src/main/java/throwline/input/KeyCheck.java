@@ -21,7 +21,9 @@ final class KeyCheck {
     private final KeyTable table;
     private final Problems problems;
     private final OutOfScope scope = new OutOfScope();
+    private final ChoiceWords choiceWords = new ChoiceWords();
     private final List<Assumption> assumed = new ArrayList<>();
+    private final List<Message> readAs = new ArrayList<>();
 
     KeyCheck(KeyTable table, Problems problems) {
         this.table = table;
@@ -31,6 +33,11 @@ final class KeyCheck {
     /** Defaults that were filled in. */
     List<Assumption> assumed() {
         return List.copyOf(assumed);
+    }
+
+    /** Words of the trade that were read as a choice. */
+    List<Message> readAs() {
+        return List.copyOf(readAs);
     }
 
     /** The keys at the top, in the order of the table. */
@@ -274,7 +281,9 @@ final class KeyCheck {
             problems.add(scalar.place(), path, Message.of("input.name.hash", UnknownKey.shown(scalar.text())));
             return absent;
         }
-        ValueReader.Outcome outcome = ValueReader.read(key, scalar.text());
+        Optional<String> meant = choiceWords.choice(key.path(), scalar.text());
+        meant.ifPresent(choice -> readAs.add(Message.of("note.read-as", path, scalar.text().strip(), choice)));
+        ValueReader.Outcome outcome = ValueReader.read(key, meant.orElse(scalar.text()));
         if (outcome instanceof ValueReader.Wrong wrong) {
             Message note = scope.value(path, scalar.text())
                     .or(() -> scope.arm(path, scalar.text()))

@@ -98,7 +98,10 @@ public final class ModelFile {
         AirfoilCheck airfoils = new AirfoilCheck(library, problems);
         airfoils.check(root);
         return problems.isEmpty()
-                ? new ModelBuilder(root, movables, keys, shown, text).build().with(airfoils.notes())
+                ? new ModelBuilder(root, movables, keys, shown, text)
+                        .build()
+                        .with(keys.readAs())
+                        .with(airfoils.notes())
                 : new ReadModel.Faulty(problems.list());
     }
 }

@@ -18,6 +18,7 @@ import throwline.model.Model;
 import throwline.model.Propeller;
 import throwline.model.SetUp;
 import throwline.model.Stick;
+import throwline.model.TailPosition;
 import throwline.units.QuantityPrinter;
 import throwline.words.Message;
 import throwline.words.Words;
@@ -162,6 +163,21 @@ class NewModelFileTest {
         Interview partly = new Interview();
         partly.resume(broken);
         assertThat(partly.next()).map(Question::id).contains("chord");
+    }
+
+    /** Words of the trade stand for the choices, in the questions and in the file. */
+    @Test
+    void aTailOnTopOfTheFinIsCalledATTail() {
+        Map<String, String> answers = new HashMap<>(METRIC);
+        answers.put("tail.position", "t-tail");
+        String written = file.from(interview(answers));
+        assertThat(written).contains("position: on top of the fin");
+        ReadModel read = TestFile.read(written.replace("on top of the fin", "T-tail"), "new.yaml");
+        assertThat(read).isInstanceOfSatisfying(ReadModel.Project.class, project -> {
+            assertThat(project.model().tail().position()).isEqualTo(TailPosition.ON_TOP_OF_THE_FIN);
+            assertThat(project.notes())
+                    .contains(Message.of("note.read-as", "tail.position", "T-tail", "on top of the fin"));
+        });
     }
 
     @Test
