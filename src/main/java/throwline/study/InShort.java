@@ -22,6 +22,7 @@ import throwline.study.HeadlineNumbers.RollRate;
  *
  * @param dangers the dangers that hold, the worst first, each with the set-ups that it holds for
  * @param slowest who lands slowest
+ * @param leastWarned who may land where a danger holds for each; empty where one is free of them
  * @param steeper set-ups that clearly come down steeper than the reference, the steepest first
  * @param noSteeper set-ups of which that is too close to call
  * @param elevators the elevator to program, a set-up that moves something each
@@ -31,6 +32,7 @@ import throwline.study.HeadlineNumbers.RollRate;
 public record InShort(
         Map<Danger, List<String>> dangers,
         Optional<Slowest> slowest,
+        Optional<LeastWarned> leastWarned,
         List<Against> steeper,
         List<Against> noSteeper,
         List<Elevator> elevators,
@@ -50,6 +52,15 @@ public record InShort(
             setUps = List.copyOf(setUps);
         }
     }
+
+    /**
+     * The set-up whose worst danger ranks least, and among several the slowest.
+     *
+     * @param setUp its name
+     * @param speed of its approach, m/s
+     * @param worst the worst danger that rules it out for landing
+     */
+    public record LeastWarned(String setUp, double speed, Danger worst) {}
 
     /**
      * A number of a set-up against that of the reference.
@@ -104,6 +115,29 @@ public record InShort(
                 .toList();
     }
 
+    /**
+     * Who may land where a danger rules each of these out for it; empty where one is not ruled out, and where all are for
+     * everything.
+     */
+    public static Optional<LeastWarned> leastWarned(Model model, List<SetUpResult> setUps) {
+        List<LeastWarned> all = new ArrayList<>();
+        for (SetUpResult setUp : setUps) {
+            List<Danger> dangers = Danger.of(setUp, model.field());
+            Optional<Danger> worst =
+                    dangers.stream().filter(danger -> danger.rulesOut(Use.LANDING)).findFirst();
+            if (worst.isEmpty()) {
+                return Optional.empty();
+            }
+            if (!Danger.anyRulesOut(dangers, Use.FLYING) && setUp.approachSpeed() instanceof Headline.Known speed) {
+                all.add(new LeastWarned(setUp.setUp().name(), speed.value(), worst.get()));
+            }
+        }
+        return all.stream()
+                .min(Comparator.comparing(LeastWarned::worst)
+                        .reversed()
+                        .thenComparingDouble(LeastWarned::speed));
+    }
+
     /** What to take away from all set-ups of a model with one pack. */
     public static InShort of(Model model, List<SetUpResult> setUps) {
         return new Maker(model, setUps).make();
@@ -129,6 +163,7 @@ public record InShort(
             return new InShort(
                     byDanger(),
                     slowest(),
+                    leastWarned(model, setUps),
                     steep(true),
                     steep(false),
                     moved().flatMap(s -> elevator(s).stream()).toList(),

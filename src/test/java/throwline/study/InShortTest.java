@@ -86,6 +86,37 @@ class InShortTest {
         }
     }
 
+    /** Somebody is the least bad only where nobody may be named, and nobody's worst danger then ranks less. */
+    @Test
+    void theLeastWarnedIsNamedOnlyWhereAllAreWarnedOf() {
+        Random random = new Random(11);
+        int found = 0;
+        for (int i = 0; i < 3000; i++) {
+            PackResult pack = made(random);
+            InShort inShort = InShort.of(MODEL, pack.setUps());
+            if (inShort.leastWarned().isEmpty()) {
+                continue;
+            }
+            found++;
+            assertThat(inShort.slowest()).isEmpty();
+            InShort.LeastWarned least = inShort.leastWarned().get();
+            for (SetUpResult result : pack.setUps()) {
+                List<Danger> dangers = Danger.of(result, MODEL.field());
+                boolean flies = !Danger.anyRulesOut(dangers, Use.FLYING);
+                Danger worst = dangers.stream()
+                        .filter(danger -> danger.rulesOut(Use.LANDING))
+                        .findFirst()
+                        .orElseThrow();
+                if (flies && result.approachSpeed() instanceof Headline.Known speed) {
+                    assertThat(worst).isLessThanOrEqualTo(least.worst());
+                    assertThat(worst == least.worst() && speed.value() < least.speed())
+                            .isFalse();
+                }
+            }
+        }
+        assertThat(found).isGreaterThan(50);
+    }
+
     @Test
     void aBalanceBehindTheNeutralPointComesFirst() {
         InShort inShort =

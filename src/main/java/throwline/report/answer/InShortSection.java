@@ -15,6 +15,7 @@ import throwline.study.Danger.Use;
 import throwline.study.FlightQuantity;
 import throwline.study.InShort;
 import throwline.study.InShort.Against;
+import throwline.study.InShort.LeastWarned;
 import throwline.study.InShort.Slowest;
 import throwline.study.InShort.StickGain;
 import throwline.study.SetUpResult;
@@ -94,7 +95,18 @@ final class InShortSection {
     }
 
     private Optional<Paragraph> slowest() {
-        return inShort.slowest().filter(s -> setUps.size() > 1).map(this::slowest);
+        return setUps.size() == 1
+                ? Optional.empty()
+                : inShort.slowest()
+                        .map(this::slowest)
+                        .or(() -> inShort.leastWarned().map(InShortSection::leastWarned));
+    }
+
+    private static Paragraph leastWarned(LeastWarned least) {
+        return new Paragraph(
+                Role.PLAIN,
+                Text.say("page.verdict.warned.about"),
+                Text.say("page.verdict.warned", least.setUp(), Value.speed(least.speed())));
     }
 
     private Paragraph slowest(Slowest slowest) {

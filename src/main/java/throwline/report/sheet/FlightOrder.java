@@ -11,6 +11,7 @@ import throwline.model.Stick;
 import throwline.report.Headlines;
 import throwline.study.Danger;
 import throwline.study.Headline;
+import throwline.study.InShort;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
 
@@ -133,19 +134,19 @@ final class FlightOrder {
         return steps;
     }
 
-    /** Where every set-up is warned of: the one whose worst danger ranks least, as long as it rules out no more than landing. */
+    /** Where every set-up is warned of: the one that is warned of least, as on every screen. */
     private String leastWarned(List<SetUpResult> order) {
-        record Warned(SetUpResult setUp, Danger worst) {}
-        return order.stream()
-                .flatMap(r -> dangers.worst(r, Danger.Use.LANDING).map(worst -> new Warned(r, worst)).stream())
-                .filter(warned -> !warned.worst().rulesOut(Danger.Use.DESCENT))
-                .reduce((best, next) -> next.worst().compareTo(best.worst()) > 0 ? next : best)
-                .map(warned -> words.say(
+        return InShort.leastWarned(model, order)
+                .map(least -> words.say(
                         "sheet.order.land-warned",
-                        name(warned.setUp()),
-                        speed(warned.setUp().approachSpeed()),
-                        use(warned.setUp().setUp()) == Use.FLAP ? words.say("sheet.order.land-warned.half") : "",
-                        words.say("danger.brief." + warned.worst().key())))
+                        least.setUp(),
+                        figures.oneSpeed(least.speed()),
+                        order.stream()
+                                        .filter(r -> name(r).equals(least.setUp()))
+                                        .anyMatch(r -> use(r.setUp()) == Use.FLAP)
+                                ? words.say("sheet.order.land-warned.half")
+                                : "",
+                        words.say("danger.brief." + least.worst().key())))
                 .orElseGet(() -> words.say("sheet.order.land-none"));
     }
 

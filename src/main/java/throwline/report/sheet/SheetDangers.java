@@ -1,7 +1,6 @@
 package throwline.report.sheet;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.report.Page;
@@ -38,11 +37,6 @@ final class SheetDangers {
     /** True where a danger rules a set-up out for this. */
     boolean rulesOut(SetUpResult result, Use use) {
         return dangers(result).stream().anyMatch(danger -> danger.rulesOut(use));
-    }
-
-    /** The worst danger that rules a set-up out for this. */
-    Optional<Danger> worst(SetUpResult result, Use use) {
-        return dangers(result).stream().filter(danger -> danger.rulesOut(use)).findFirst();
     }
 
     private List<Danger> dangers(SetUpResult result) {

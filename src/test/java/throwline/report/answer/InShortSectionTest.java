@@ -89,10 +89,9 @@ class InShortSectionTest {
         List<String> said = said(result -> with(result, unsure(11), unsure(0.2), unsure(0.01)));
         assertThat(said)
                 .contains("Landing speed: too close to call. All set-ups approach at 11.0 m/s to 11.0 m/s.")
-                .contains("Elevator with take-off flap, landing flap and airbrake: too close to call. Program none "
-                        + "and trim in the air.")
-                .contains("Take-off flap, landing flap and airbrake: whether it comes down steeper than clean is too "
-                        + "close to call.");
+                .contains("Elevator with take-off flap, landing flap and airbrake: too close to call. Program no mix; "
+                        + "trim in the air.")
+                .contains("Take-off flap, landing flap and airbrake: no clear difference in descent angle from clean.");
         assertThat(said).noneMatch(s -> s.contains("does not land slower"));
     }
 
@@ -115,7 +114,7 @@ class InShortSectionTest {
                 .get());
         assertThat(said.get(0))
                 .startsWith("Take-off flap, landing flap and airbrake: ")
-                .contains("Do not fly it like this: move the balance forward.");
+                .contains("Do not fly it like this; move the balance forward.");
         assertThat(said.get(1)).startsWith("Clean: ").contains("Move the balance forward before you fly it.");
     }
 
@@ -170,7 +169,7 @@ class InShortSectionTest {
         assertThat(alone(safe)).anyMatch(s -> s.startsWith("Approach at 10.0 m/s"));
         assertThat(alone(warned))
                 .noneMatch(s -> s.contains("Approach at"))
-                .anyMatch(s -> s.startsWith("Worked out for 10.0 m/s"));
+                .anyMatch(s -> s.startsWith("Mind the warning. The numbers hold for 10.0 m/s"));
     }
 
     @Test
@@ -187,6 +186,29 @@ class InShortSectionTest {
         });
         assertThat(said.get(0)).startsWith("Landing flap: may drop a wing");
         assertThat(said).contains("Airbrake: lands slowest of those without a warning. Approach at 10.0 m/s.");
+    }
+
+    /** Where nobody is free of a warning, the one whose worst ranks least is named with its speed; never where nobody may fly. */
+    @Test
+    void where_all_are_warned_of_the_least_bad_is_named_with_its_speed() {
+        List<String> said = said(result -> {
+            SetUpResult flown = with(result, sure(is(result, "airbrake") ? 9 : 11), sure(0.2), sure(0));
+            return is(result, "landing flap")
+                    ? new Copy(flown)
+                            .stall(new FirstStall(Side.LEFT, 0.7, "ailerons", Manner.MAY_DROP_A_WING))
+                            .get()
+                    : new Copy(flown)
+                            .notes(List.of(Message.of("note.flare-all-lift")))
+                            .get();
+        });
+        assertThat(said)
+                .contains("Landing: no set-up is free of a warning. The least bad: landing flap. Approach at 11.0 m/s "
+                        + "or a little more.")
+                .noneMatch(s -> s.contains("lands slowest"));
+        assertThat(said(result -> new Copy(with(result, sure(11), sure(0.2), sure(0)))
+                        .notes(List.of(Message.of("note.unstable")))
+                        .get()))
+                .noneMatch(s -> s.contains("The least bad"));
     }
 
     @Test
