@@ -53,15 +53,6 @@ final class BenchWarnings {
                             figures.percent(use.high()),
                             String.format(Locale.ROOT, "%.1f", Math.toDegrees(offset)))));
         }
-        List<String> assumed = answer.pack().setUps().stream()
-                .flatMap(result -> result.servos().positions().stream())
-                .filter(Position::assumedLinkage)
-                .map(Position::surface)
-                .distinct()
-                .toList();
-        if (!assumed.isEmpty()) {
-            all.add(words.say("sheet.warn.assumed", String.join(", ", assumed)));
-        }
         return all;
     }
 

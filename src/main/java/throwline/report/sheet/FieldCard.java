@@ -101,11 +101,11 @@ final class FieldCard {
     private Table inTheAir(List<SetUpResult> setUps) {
         List<Column> columns = new ArrayList<>();
         columns.add(new Column(words.say("sheet.field.setup"), "", 80, false));
-        pair(columns, in(words.say("row.stalls"), figures.speedUnit()), 46);
+        pair(columns, in(words.say("row.stalls"), figures.speedUnit()), 54);
         columns.add(new Column(
-                words.say("sheet.field.expected"), in(words.say("row.comein"), figures.speedUnit()), 74, false));
+                words.say("sheet.field.expected"), in(words.say("row.comein"), figures.speedUnit()), 84, false));
         pair(columns, words.say("sheet.field.sink", length(HEIGHT)), 52);
-        pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 92);
+        pair(columns, in(words.say("sheet.field.elevator"), figures.lengthUnit()), 86);
         columns.add(new Column(words.say("sheet.field.expected"), words.say("row.first"), 84, false));
         columns.add(new Column(words.say("sheet.field.drops.head"), words.say("row.first"), 64, false));
         List<Row> rows = new ArrayList<>();

@@ -29,11 +29,28 @@ public final class PdfSheet {
 
     /** The file of a sheet. */
     public static ReportFile of(SheetDocument sheet) {
-        try (PdfCanvas canvas = new PdfCanvas(sheet.size(), sheet.title())) {
-            Flow flow = new PdfSheet(sheet).new Flow(canvas);
-            sheet.blocks().forEach(flow::block);
+        SheetDocument drawn = sheet.with(size(sheet));
+        try (PdfCanvas canvas = new PdfCanvas(drawn.size(), drawn.title())) {
+            Flow flow = new PdfSheet(drawn).new Flow(canvas);
+            drawn.blocks().forEach(flow::block);
             flow.foot();
-            return new ReportFile(sheet.name() + ".pdf", canvas.bytes());
+            return new ReportFile(drawn.name() + ".pdf", canvas.bytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The size that a sheet is drawn in: a card is made as high as what stands on it asks for, so that it stays one card. */
+    static Size size(SheetDocument sheet) {
+        if (!sheet.size().cut()) {
+            return sheet.size();
+        }
+        SheetDocument high = sheet.with(sheet.size().highest());
+        try (PdfCanvas canvas = new PdfCanvas(high.size(), high.title())) {
+            Flow flow = new PdfSheet(high).new Flow(canvas);
+            high.blocks().forEach(flow::block);
+            double most = high.size().cardHeight();
+            return sheet.size().atLeast(flow.page == 1 ? most - (flow.bottom - flow.y) : most);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -56,14 +56,32 @@ final class PdfTable {
     }
 
     private double headHeight() {
-        return (groups().isEmpty() ? 0 : flow.lineHeight(font)) + headLines() * flow.lineHeight(font) + 2 * PAD;
+        return (groupLines() + headLines()) * flow.lineHeight(font) + 2 * PAD;
     }
 
-    private List<String> groups() {
-        return table.columns().stream()
-                .map(Column::group)
-                .filter(group -> !group.isEmpty())
-                .toList();
+    /** True where the first column of a group stands. */
+    private boolean begins(int column) {
+        String group = table.columns().get(column).group();
+        return !group.isEmpty()
+                && (column == 0 || !table.columns().get(column - 1).group().equals(group));
+    }
+
+    /** Lines of the name above a group, broken to the width of its columns. */
+    private List<String> group(int first) {
+        String group = table.columns().get(first).group();
+        int end = first;
+        while (end < table.columns().size() && table.columns().get(end).group().equals(group)) {
+            end++;
+        }
+        return flow.lines(group, font, edges[end] - edges[first] - 2 * PAD);
+    }
+
+    private int groupLines() {
+        int most = 0;
+        for (int i = 0; i < table.columns().size(); i++) {
+            most = begins(i) ? Math.max(most, group(i).size()) : most;
+        }
+        return most;
     }
 
     private int headLines() {
@@ -77,16 +95,17 @@ final class PdfTable {
     private void head() {
         line(THICK);
         betweenGroups(flow.y(), headHeight());
-        if (!groups().isEmpty()) {
-            for (int i = 0; i < table.columns().size(); i++) {
-                String group = table.columns().get(i).group();
-                if (!group.isEmpty()
-                        && (i == 0 || !table.columns().get(i - 1).group().equals(group))) {
-                    text(group, edges[i] + PAD, flow.y() + PAD + font, true);
+        int groupLines = groupLines();
+        for (int i = 0; i < table.columns().size(); i++) {
+            if (begins(i)) {
+                double y = flow.y() + PAD + font;
+                for (String line : group(i)) {
+                    text(line, edges[i] + PAD, y, true);
+                    y += flow.lineHeight(font);
                 }
             }
-            flow.moveTo(flow.y() + flow.lineHeight(font));
         }
+        flow.moveTo(flow.y() + groupLines * flow.lineHeight(font));
         int most = headLines();
         for (int i = 0; i < table.columns().size(); i++) {
             List<String> lines = lines(table.columns().get(i).head(), i);

@@ -20,6 +20,11 @@ public record SheetDocument(String name, String title, String below, String foot
         blocks = List.copyOf(blocks);
     }
 
+    /** The same in another size. */
+    SheetDocument with(Size other) {
+        return new SheetDocument(name, title, below, foot, other, blocks);
+    }
+
     /** What a sheet is made of. */
     public sealed interface Block permits Heading, Paragraph, Checks, Table {}
 

@@ -48,6 +48,16 @@ public record Size(double width, double height, double cardWidth, double cardHei
         return new Size(paper.width, paper.height, CARD_WIDTH, CARD_HEIGHT, true, font);
     }
 
+    /** The same with a part as high as the paper. */
+    Size highest() {
+        return new Size(width, height, cardWidth, height - 2 * MARGIN, cut, font);
+    }
+
+    /** The same with a part of this height, where it is not higher. */
+    Size atLeast(double least) {
+        return new Size(width, height, cardWidth, Math.max(least, cardHeight), cut, font);
+    }
+
     /** Left edge of the part that is used. */
     double left() {
         return cut ? MARGIN : (width - cardWidth) / 2;
