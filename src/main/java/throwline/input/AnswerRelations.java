@@ -74,7 +74,8 @@ final class AnswerRelations {
         if (trim.isPresent() && trim.get().sense() == Deflection.Sense.UNSAID) {
             return Optional.of(Message.of("input.cruise-trim.way"));
         }
-        return trim.flatMap(d -> within(said, "elevator", d.sense(), travel("elevator", "elevator.travel", Movable.MOST_UP)));
+        return trim.flatMap(
+                d -> within(said, "elevator", d.sense(), travel("elevator", "elevator.travel", Movable.MOST_UP)));
     }
 
     /** The furthest that a surface goes, rad, as answered; else what any linkage lets it. */

@@ -17,8 +17,8 @@ final class ChoiceWords {
     Optional<String> choice(String key, String word) {
         String wanted = NearestName.key(word);
         return rows.stream()
-                .filter(row -> row.get(0).equals(key)
-                        && NearestName.key(row.get(1)).equals(wanted))
+                .filter(row ->
+                        row.get(0).equals(key) && NearestName.key(row.get(1)).equals(wanted))
                 .map(row -> row.get(2))
                 .findFirst();
     }

@@ -44,9 +44,8 @@ final class CruiseKeys {
 
     private boolean isFlightKnown() {
         Branch bench = root.child("bench");
-        boolean motor = root.child("motor").has("kv")
-                || bench.has("power")
-                || (bench.has("voltage") && bench.has("current"));
+        boolean motor =
+                root.child("motor").has("kv") || bench.has("power") || (bench.has("voltage") && bench.has("current"));
         boolean battery = root.child("packs").children().stream()
                 .findFirst()
                 .filter(pack -> pack.has("cells"))
@@ -57,8 +56,7 @@ final class CruiseKeys {
     /** What was read, where it counts. */
     Optional<CruiseTrim> trim(Movables movables) {
         return isUsed()
-                ? elevator
-                        .child(TRIM)
+                ? elevator.child(TRIM)
                         .value(Deflection.class)
                         .map(read -> new CruiseTrim(
                                 movables.find(Movable.ELEVATOR)

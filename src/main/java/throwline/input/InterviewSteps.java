@@ -119,7 +119,8 @@ final class InterviewSteps {
                 open("cruise", "tail.elevator.cruise", UNKNOWN)
                         .when(a -> a.text("rigging").isEmpty()),
                 open("cruise.speed", "tail.elevator.cruise speed", UNKNOWN)
-                        .when(a -> !a.text("cruise").isEmpty() && a.text("cells").isEmpty()));
+                        .when(a ->
+                                !a.text("cruise").isEmpty() && a.text("cells").isEmpty()));
     }
 
     private static List<InterviewStep> equipment() {

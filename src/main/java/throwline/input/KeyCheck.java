@@ -282,7 +282,8 @@ final class KeyCheck {
             return absent;
         }
         Optional<String> meant = choiceWords.choice(key.path(), scalar.text());
-        meant.ifPresent(choice -> readAs.add(Message.of("note.read-as", path, scalar.text().strip(), choice)));
+        meant.ifPresent(choice ->
+                readAs.add(Message.of("note.read-as", path, scalar.text().strip(), choice)));
         ValueReader.Outcome outcome = ValueReader.read(key, meant.orElse(scalar.text()));
         if (outcome instanceof ValueReader.Wrong wrong) {
             Message note = scope.value(path, scalar.text())

@@ -37,11 +37,10 @@ final class SetUpCheck {
         for (Branch surface : root.child("wing").child("surfaces").children()) {
             movables.find(surface.name()).ifPresent(m -> travel(m, surface.child("travel")));
         }
-        movables.find(Movable.ELEVATOR)
-                .ifPresent(m -> {
-                    travel(m, root.child("tail").child("elevator").child("travel"));
-                    steady(m, root.child("tail").child("elevator").child(CruiseKeys.TRIM));
-                });
+        movables.find(Movable.ELEVATOR).ifPresent(m -> {
+            travel(m, root.child("tail").child("elevator").child("travel"));
+            steady(m, root.child("tail").child("elevator").child(CruiseKeys.TRIM));
+        });
         CruiseKeys.check(root, problems);
         for (Branch setUp : root.child("set-ups").children()) {
             for (Branch where : setUp.children()) {

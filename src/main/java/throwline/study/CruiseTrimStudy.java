@@ -138,9 +138,8 @@ public final class CruiseTrimStudy {
             Drive drive = fitted.get().drive();
             PoweredFlight powered = new PoweredFlight(flight.airframe(), setUp, pack, drive, stall);
             double throttle = model.motor().map(Motor::cruise).orElse(Motor.USUAL_CRUISE);
-            Optional<PoweredPoint> level = read.speed().isPresent()
-                    ? powered.level(read.speed().getAsDouble())
-                    : powered.fastest(throttle);
+            Optional<PoweredPoint> level =
+                    read.speed().isPresent() ? powered.level(read.speed().getAsDouble()) : powered.fastest(throttle);
             return level.map(point -> new Cruise(
                     stall, point.speed(), Optional.of(drive), point.drive().throttle()));
         }
@@ -195,11 +194,12 @@ public final class CruiseTrimStudy {
         private double doubt(Cruise cruise, double turned) {
             double here = elevator(cruise, turned).orElse(read.elevator());
             double step = STEP / 4;
-            double slope = Math.abs(
-                    (elevator(cruise, turned + step).orElse(here) - here) / step);
+            double slope = Math.abs((elevator(cruise, turned + step).orElse(here) - here) / step);
             double reading = Sensitivity.EDGE / model.tail().throwChord();
-            double faster = elevator(cruise.at((1 + SPEED) * cruise.speed()), turned).orElse(here);
-            double slower = elevator(cruise.at((1 - SPEED) * cruise.speed()), turned).orElse(here);
+            double faster =
+                    elevator(cruise.at((1 + SPEED) * cruise.speed()), turned).orElse(here);
+            double slower =
+                    elevator(cruise.at((1 - SPEED) * cruise.speed()), turned).orElse(here);
             double speed = Math.max(Math.abs(faster - here), Math.abs(slower - here));
             double motor = 0;
             if (cruise.drive().isPresent()) {

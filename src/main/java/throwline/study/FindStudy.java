@@ -15,7 +15,6 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.section.AirfoilLibrary;
 import throwline.section.SectionAerodynamics;
-import throwline.study.CruiseTrimStudy.Rigged;
 import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
 import throwline.sizing.FoundThrow;
@@ -30,6 +29,7 @@ import throwline.sizing.SetUpWants;
 import throwline.sizing.SetUpWants.WantedDescent;
 import throwline.sizing.SetUpWants.WantedRoll;
 import throwline.sizing.SurfaceGroups;
+import throwline.study.CruiseTrimStudy.Rigged;
 import throwline.study.FindResult.ClimbFound;
 import throwline.study.FindResult.HelpFound;
 import throwline.study.FindResult.LoopFound;
@@ -154,7 +154,8 @@ public final class FindStudy {
                     .orElse(new Headline.Unknown("why.no-stall"));
             Optional<Headline> angle = wants.descent()
                     .map(d -> trial.elevator().isPresent()
-                            ? bands.around("descentAngle." + kind, trial.angle()).atMost(Math.PI / 2)
+                            ? bands.around("descentAngle." + kind, trial.angle())
+                                    .atMost(Math.PI / 2)
                             : new Headline.Unknown(why(trial)));
             Optional<Headline> change = wants.descent().map(d -> change(trial, d));
             wants.descent().ifPresent(d -> margin(d.speed(), trial));

@@ -42,7 +42,8 @@ public final class HandStudy {
         this.bands = bands;
         this.airfoils = airfoils;
         this.pack = pack;
-        Model rigged = new CruiseTrimStudy(sections, bands).rigged(model, airfoils).model();
+        Model rigged =
+                new CruiseTrimStudy(sections, bands).rigged(model, airfoils).model();
         airframe = new Airframe(rigged, airfoils, sections);
         ladder = new GroundHeights(airframe);
         unknowns = new InputUncertainties(rigged, airfoils);

@@ -123,8 +123,9 @@ public record InShort(
         List<LeastWarned> all = new ArrayList<>();
         for (SetUpResult setUp : setUps) {
             List<Danger> dangers = Danger.of(setUp, model.field());
-            Optional<Danger> worst =
-                    dangers.stream().filter(danger -> danger.rulesOut(Use.LANDING)).findFirst();
+            Optional<Danger> worst = dangers.stream()
+                    .filter(danger -> danger.rulesOut(Use.LANDING))
+                    .findFirst();
             if (worst.isEmpty()) {
                 return Optional.empty();
             }
@@ -133,9 +134,7 @@ public record InShort(
             }
         }
         return all.stream()
-                .min(Comparator.comparing(LeastWarned::worst)
-                        .reversed()
-                        .thenComparingDouble(LeastWarned::speed));
+                .min(Comparator.comparing(LeastWarned::worst).reversed().thenComparingDouble(LeastWarned::speed));
     }
 
     /** What to take away from all set-ups of a model with one pack. */

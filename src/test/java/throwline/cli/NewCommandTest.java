@@ -16,8 +16,8 @@ class NewCommandTest {
     private static final List<String> ANSWERS = List.of(
             "Plum", "1,8 m", "1.8 m", "280 mm", "220 mm", "2", "flat", "33 mm", "high", "3.2 kg", "80 mm", "", "70 mm",
             "440 mm", "450 mm", "870 mm", "780 mm", "560 mm", "160 mm", "", "?", "", "45 deg", "", "330 mm", "", "fold",
-            "600", "2", "4S", "4", "", "1 mm", "1 mm up", "none", "", "", "", "", "back", "", "", "45 deg", "", "", "", "none", "",
-            "none");
+            "600", "2", "4S", "4", "", "1 mm", "1 mm up", "none", "", "", "", "", "back", "", "", "45 deg", "", "", "",
+            "none", "", "none");
 
     @TempDir
     private Path folder = Path.of("");
@@ -40,7 +40,9 @@ class NewCommandTest {
         ProgramRun check = ProgramRun.of("check", file.toString());
         assertThat(check.err()).isEmpty();
         assertThat(check.exitCode()).isZero();
-        assertThat(file).content().contains("motor: {kv: 600}\n", "kind: thin electric", "cells: 4}", "cruise: 1 mm up");
+        assertThat(file)
+                .content()
+                .contains("motor: {kv: 600}\n", "kind: thin electric", "cells: 4}", "cruise: 1 mm up");
         assertThat(check.out()).contains("Worked out from the elevator in cruise");
         ProgramRun compare = ProgramRun.of("compare", file.toString());
         assertThat(compare.exitCode()).isZero();

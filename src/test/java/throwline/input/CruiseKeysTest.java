@@ -52,8 +52,7 @@ class CruiseKeysTest {
         ReadModel.Project motor = project("cruise: 1 mm down", "", ", cells: 3", "motor: {kv: 800}");
         counts(motor, true);
         // The chord of the straight distance: 2 asin(1 / 120).
-        assertThat(motor.model().tail().cruise().orElseThrow().elevator())
-                .isEqualTo(2 * Math.asin(1.0 / 120));
+        assertThat(motor.model().tail().cruise().orElseThrow().elevator()).isEqualTo(2 * Math.asin(1.0 / 120));
     }
 
     @Test
@@ -63,18 +62,14 @@ class CruiseKeysTest {
         assertThat(bare.notes()).extracting(Message::code).containsExactly("note.cruise-trim.no-speed");
         ReadModel.Project noCells = project("cruise: 1 mm down", "", "", "motor: {kv: 800}");
         assertThat(noCells.notes()).extracting(Message::code).containsExactly("note.cruise-trim.no-speed");
-        ReadModel.Project given =
-                project("cruise: 1 mm down, cruise speed: 15 m/s", ", incidence: -1 deg", "", "");
+        ReadModel.Project given = project("cruise: 1 mm down, cruise speed: 15 m/s", ", incidence: -1 deg", "", "");
         counts(given, false);
         assertThat(given.model().tail().incidence()).isEqualTo(Math.toRadians(-1));
         assertThat(given.notes()).extracting(Message::code).containsExactly("note.cruise-trim.given");
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     cruise: 1 mm | does not say which way
                     cruise: -1 mm | does not say the direction in words
                     cruise: 25 deg down | 20 deg down

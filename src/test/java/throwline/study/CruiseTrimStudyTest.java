@@ -102,11 +102,13 @@ class CruiseTrimStudyTest {
         Model model = Examples.read("ridgeline");
         Tail t = model.tail();
         Elevator whole = new Elevator(1, 0.3, 0.3, t.elevator().hinge());
-        Model moving = model.with(
-                new Tail(t.span(), t.chord(), t.arm(), t.height(), 0, t.position(), t.airfoil(), whole));
-        double level = rigged(moving, 0, OptionalDouble.of(SPEED)).model().tail().incidence();
+        Model moving =
+                model.with(new Tail(t.span(), t.chord(), t.arm(), t.height(), 0, t.position(), t.airfoil(), whole));
+        double level =
+                rigged(moving, 0, OptionalDouble.of(SPEED)).model().tail().incidence();
         double read = 1.5 * DEGREE;
-        double turned = rigged(moving, read, OptionalDouble.of(SPEED)).model().tail().incidence();
+        double turned =
+                rigged(moving, read, OptionalDouble.of(SPEED)).model().tail().incidence();
         assertThat(turned - level).isCloseTo(-read, within(0.01 * DEGREE));
     }
 
@@ -120,8 +122,10 @@ class CruiseTrimStudyTest {
         double hinge = Math.acos(2 * model.tail().elevator().chordFraction() - 1);
         double theory = 1 - (hinge - Math.sin(hinge)) / Math.PI;
         assertThat(theory).isCloseTo(0.748, within(0.001));
-        double up = rigged(model, -DEGREE, OptionalDouble.of(SPEED)).model().tail().incidence();
-        double down = rigged(model, DEGREE, OptionalDouble.of(SPEED)).model().tail().incidence();
+        double up =
+                rigged(model, -DEGREE, OptionalDouble.of(SPEED)).model().tail().incidence();
+        double down =
+                rigged(model, DEGREE, OptionalDouble.of(SPEED)).model().tail().incidence();
         assertThat((up - down) / (2 * DEGREE)).isBetween(0.6 * theory, 1.0 * theory);
     }
 
@@ -133,7 +137,9 @@ class CruiseTrimStudyTest {
         double truth = -1.4 * DEGREE;
         double seen = gliding(model.with(model.tail().turned(truth)), SPEED)
                 + millimetres / 1000 / model.tail().throwChord();
-        Tail tail = rigged(model, seen, OptionalDouble.of(speedTold * SPEED)).model().tail();
+        Tail tail = rigged(model, seen, OptionalDouble.of(speedTold * SPEED))
+                .model()
+                .tail();
         assertThat(tail.incidence()).isCloseTo(truth, within(tail.incidenceDoubt()));
         assertThat(tail.incidenceDoubt()).isBetween(0.3 * DEGREE, 2 * DEGREE);
     }
@@ -166,10 +172,12 @@ class CruiseTrimStudyTest {
         Model model = Examples.read("ridgeline");
         Rigged slow = rigged(model, 0, OptionalDouble.of(3));
         Rigged far = rigged(model, 18 * DEGREE, OptionalDouble.of(SPEED));
-        assertThat(far.notes()).singleElement().satisfies(note -> assertThat(note.code())
-                .isEqualTo("note.cruise-trim.none"));
-        assertThat(slow.notes()).singleElement().satisfies(note -> assertThat(note.code())
-                .isIn("note.cruise-trim.none", "note.cruise-trim.not-flown"));
+        assertThat(far.notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.code()).isEqualTo("note.cruise-trim.none"));
+        assertThat(slow.notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.code()).isIn("note.cruise-trim.none", "note.cruise-trim.not-flown"));
         for (Rigged rigged : new Rigged[] {slow, far}) {
             assertThat(rigged.model().tail().incidence()).isZero();
             assertThat(rigged.model().tail().incidenceDoubt()).isEqualTo(2 * DEGREE);

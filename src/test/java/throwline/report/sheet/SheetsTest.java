@@ -7,18 +7,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import throwline.study.SetUpResult;
-import throwline.study.Comparison;
-import throwline.model.SetUp;
-import java.util.TreeMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -47,10 +40,7 @@ class SheetsTest {
     private static final Words WORDS = Words.load();
     private static final Page METRIC = Page.of(80, true, false, Display.metric());
 
-    private static final Display IMPERIAL =
-            Display.metric().with(List.of(Unit.INCH, Unit.MILE_PER_HOUR, Unit.OUNCE));
-
-    private static SheetAnswer answer(CompareAnswer from, Optional<List<SheetEntry>> earlier) {
+    static SheetAnswer answer(CompareAnswer from, Optional<List<SheetEntry>> earlier) {
         return new SheetAnswer(
                 from.comparison().model(),
                 from.comparison().packs().get(0),
@@ -62,7 +52,7 @@ class SheetsTest {
         return new Sheets(METRIC, WORDS, paper).documents(answer(from, Optional.empty()));
     }
 
-    private static List<CompareAnswer> answers() {
+    static List<CompareAnswer> answers() {
         return List.of(
                 Fixture.orchard(),
                 Fixture.crowded(),
@@ -84,34 +74,6 @@ class SheetsTest {
         ReportFile bench = PdfSheet.of(documents(Fixture.orchard(), paper).get(0));
         try (PDDocument pdf = Loader.loadPDF(bench.content())) {
             assertThat(pdf.getNumberOfPages()).isOne();
-        }
-    }
-
-    /** Every letter lies inside the part that is used, and every word of the sheet is in the file. */
-    @ParameterizedTest
-    @EnumSource(Size.Paper.class)
-    void nothing_is_cut(Size.Paper paper) throws IOException {
-        for (CompareAnswer from : answers()) {
-            for (SheetDocument document : documents(from, paper)) {
-                Letters letters = new Letters();
-                String text;
-                try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(document).content())) {
-                    text = letters.getText(pdf);
-                }
-                Size size = PdfSheet.size(document);
-                for (TextPosition letter : letters.all) {
-                    assertThat((double) letter.getX()).isGreaterThanOrEqualTo(size.left());
-                    assertThat((double) letter.getX() + letter.getWidth())
-                            .isLessThanOrEqualTo(size.left() + size.cardWidth());
-                    assertThat((double) letter.getY()).isBetween(size.top(), size.top() + size.cardHeight());
-                }
-                String inOneLine = text.replaceAll("\\s+", "");
-                for (String said : texts(document)) {
-                    for (String word : said.split("\\s+", -1)) {
-                        assertThat(inOneLine).as(document.name()).contains(word);
-                    }
-                }
-            }
         }
     }
 
@@ -194,69 +156,6 @@ class SheetsTest {
                     .startsWith("! Clean, take-off flap and landing flap: may drop a wing");
             assertThat(((Paragraph) sheet.blocks().get(1)).strong()).isTrue();
         }
-    }
-
-    /** What is meant for the tray is one card, with its dangers, two batteries, six set-ups, their switches and all sticks. */
-    @ParameterizedTest
-    @EnumSource(Size.Paper.class)
-    void the_pocket_card_is_one_card(Size.Paper paper) throws IOException {
-        for (CompareAnswer from : List.of(Fixture.orchard(), longSwitches(Fixture.crowded()))) {
-            for (Page page : List.of(METRIC, Page.of(80, true, false, IMPERIAL))) {
-                SheetDocument pocket = new Sheets(page, WORDS, paper)
-                        .documents(answer(from, Optional.empty()))
-                        .get(2);
-                assertThat(String.join("\n", texts(pocket))).contains("pack ");
-                try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(pocket).content())) {
-                    assertThat(pdf.getNumberOfPages()).isOne();
-                }
-            }
-        }
-        assertThat(PdfSheet.size(documents(Fixture.orchard(), paper).get(2)).cardHeight())
-                .isLessThan(170 * 72 / 25.4);
-    }
-
-    /** No word runs into the next: letters on one line stand beside each other, headings over columns as well. */
-    @ParameterizedTest
-    @EnumSource(Size.Paper.class)
-    void no_text_runs_into_another(Size.Paper paper) throws IOException {
-        List<CompareAnswer> all = new ArrayList<>(answers());
-        all.add(longSwitches(Fixture.crowded()));
-        for (CompareAnswer from : all) {
-            for (Page page : List.of(METRIC, Page.of(80, true, false, IMPERIAL))) {
-                for (SheetDocument document : new Sheets(page, WORDS, paper).documents(answer(from, Optional.empty()))) {
-                    Letters letters = new Letters();
-                    try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(document).content())) {
-                        letters.getText(pdf);
-                    }
-                    assertThat(letters.overlaps()).as(document.name()).isEmpty();
-                }
-            }
-        }
-    }
-
-    /** The same with a switch position of two words, as transmitters print them, on every set-up. */
-    private static CompareAnswer longSwitches(CompareAnswer from) {
-        List<Comparison.PackResult> packs = from.comparison().packs().stream()
-                .map(pack -> new Comparison.PackResult(
-                        pack.pack(),
-                        pack.setUps().stream().map(SheetsTest::longSwitch).toList()))
-                .toList();
-        Comparison c = from.comparison();
-        return new CompareAnswer(new Comparison(c.model(), c.density(), packs, c.warnings()), from.assumed(), List.of());
-    }
-
-    private static SetUpResult longSwitch(SetUpResult r) {
-        SetUp s = r.setUp();
-        return new SetUpResult(
-                new SetUp(s.name(), s.deflections(), s.elevator(), "left slider at the lower end"),
-                r.headlines(),
-                r.firstStall(),
-                r.sweep(),
-                r.load(),
-                r.servos(),
-                r.field(),
-                r.oneSided(),
-                r.notes());
     }
 
     @Test
@@ -413,37 +312,5 @@ class SheetsTest {
             }
         }
         return texts;
-    }
-
-    /** Where each letter stands. */
-    private static final class Letters extends PDFTextStripper {
-        /** Letters may lean this far into each other, points: kerning, and the line around strong ones. */
-        private static final double LEAN = 0.8;
-
-        private final List<TextPosition> all = new ArrayList<>();
-        private final Map<String, List<TextPosition>> lines = new TreeMap<>();
-
-        /** Letters that begin before the one on their left ends, with that one. */
-        List<String> overlaps() {
-            List<String> found = new ArrayList<>();
-            lines.values().forEach(line -> {
-                line.sort(java.util.Comparator.comparingDouble(TextPosition::getX));
-                for (int i = 1; i < line.size(); i++) {
-                    TextPosition left = line.get(i - 1);
-                    if (line.get(i).getX() < left.getX() + left.getWidth() - LEAN) {
-                        found.add(left.getUnicode() + line.get(i).getUnicode() + " at " + left.getX() + ", " + left.getY());
-                    }
-                }
-            });
-            return found;
-        }
-
-        @Override
-        protected void processTextPosition(TextPosition text) {
-            all.add(text);
-            String line = getCurrentPageNo() + " " + Math.round(text.getY());
-            lines.computeIfAbsent(line, l -> new ArrayList<>()).add(text);
-            super.processTextPosition(text);
-        }
     }
 }
