@@ -71,6 +71,9 @@ final class FindCommand implements Callable<Integer> {
     @Mixin
     private AnswerOptions form = new AnswerOptions();
 
+    @Mixin
+    private AllOption all = new AllOption();
+
     FindCommand(Context context) {
         this.context = context;
     }
@@ -127,7 +130,8 @@ final class FindCommand implements Callable<Integer> {
                 context,
                 project.display(),
                 () -> new FindJson(new Sentences(context.words(), Display.metric())).write(result, answered.learnt()),
-                document);
+                document,
+                all.wanted());
         written.forEach(context.terminal()::message);
         return ExitCode.of(result.isMet());
     }

@@ -87,7 +87,8 @@ final class ComparisonRows {
                         below(
                                 Text.say("row.comein.run", Value.distance(RUN)),
                                 row,
-                                (flown, known) -> Value.time(RUN / known.value())));
+                                (flown, known) -> Value.time(RUN / known.value()))
+                                .folded());
             case DESCENT_ANGLE ->
                 List.of(
                         likely(row),

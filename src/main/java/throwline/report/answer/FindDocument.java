@@ -56,8 +56,9 @@ public final class FindDocument {
         result.loop().ifPresent(answer -> found.add(new FoundLoopSection(result.model()).section(answer)));
         result.levelTrim().ifPresent(answer -> found.add(new FoundMixSection(result.model(), answer).section()));
         List<Block> blocks = new ArrayList<>();
-        List<Paragraph> inShort = new ArrayList<>(
-                found.stream().map(section -> Paragraph.of(section.heading())).toList());
+        List<Paragraph> dangers = dangers(result);
+        List<Paragraph> inShort = new ArrayList<>(dangers);
+        found.forEach(section -> inShort.add(Paragraph.of(section.heading())));
         inShort.add(Paragraph.say("page.verdict.last"));
         blocks.add(
                 Section.of(Text.say("page.verdict"), inShort).as(Role.HEADLINE).on(Medium.PAGE));
@@ -65,6 +66,10 @@ public final class FindDocument {
                         Text.say("page.drawn"),
                         List.of(new Pictures(() -> charts.get().onPage(result, "d-"))))
                 .on(Medium.PAGE));
+        if (!dangers.isEmpty()) {
+            Text heading = Text.say("page.verdict.with", Text.name(result.question().name()));
+            blocks.add(Section.of(heading, dangers).as(Role.HEADLINE).on(Medium.TERMINAL));
+        }
         blocks.addAll(found);
         flown(blocks, result);
         Sections.add(blocks, "row.section.notes", notes(result));
@@ -84,6 +89,15 @@ public final class FindDocument {
             }
         });
         return new Document(Text.say("find.title", result.model().name()), under, blocks);
+    }
+
+    /** What may hurt in the set-up that was found, the worst first. */
+    private static List<Paragraph> dangers(FindResult result) {
+        return result.flown().stream()
+                .flatMap(flown -> flown.packs().get(0).setUps().stream())
+                .filter(setUp -> setUp.setUp().name().equals(result.question().name()))
+                .flatMap(setUp -> InShortSection.dangers(result.model(), List.of(setUp)).stream())
+                .toList();
     }
 
     /** The same rows as a comparison of set-ups. */

@@ -169,7 +169,7 @@ class InShortSectionTest {
         assertThat(alone(safe)).anyMatch(s -> s.startsWith("Approach at 10.0 m/s"));
         assertThat(alone(warned))
                 .noneMatch(s -> s.contains("Approach at"))
-                .anyMatch(s -> s.startsWith("Mind the warning. The numbers hold for 10.0 m/s"));
+                .anyMatch(s -> s.startsWith("At 10.0 m/s it loses 10 m every 49 m; mind the warning."));
     }
 
     @Test
