@@ -85,9 +85,9 @@ final class ComparisonRows {
                         beside(row).folded(),
                         likely(row).folded(),
                         below(
-                                Text.say("row.comein.run", Value.distance(RUN)),
-                                row,
-                                (flown, known) -> Value.time(RUN / known.value()))
+                                        Text.say("row.comein.run", Value.distance(RUN)),
+                                        row,
+                                        (flown, known) -> Value.time(RUN / known.value()))
                                 .folded());
             case DESCENT_ANGLE ->
                 List.of(

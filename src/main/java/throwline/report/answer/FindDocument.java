@@ -67,7 +67,8 @@ public final class FindDocument {
                         List.of(new Pictures(() -> charts.get().onPage(result, "d-"))))
                 .on(Medium.PAGE));
         if (!dangers.isEmpty()) {
-            Text heading = Text.say("page.verdict.with", Text.name(result.question().name()));
+            Text heading =
+                    Text.say("page.verdict.with", Text.name(result.question().name()));
             blocks.add(Section.of(heading, dangers).as(Role.HEADLINE).on(Medium.TERMINAL));
         }
         blocks.addAll(found);
