@@ -38,6 +38,12 @@ final class DriveReview {
 
     private DriveReview() {}
 
+    /** A word where a propeller is driven by a motor of which too little is known. */
+    static List<Message> unknown(Model model, Pack pack) {
+        boolean unknown = model.propeller().isPresent() && !model.isPowered(pack);
+        return unknown ? List.of(Message.of("note.no-motor")) : List.of();
+    }
+
     /** What is unusual with the batteries of these packs at full throttle, standing still; each once. */
     static List<Message> of(Model model, List<Pack> packs) {
         double density = Air.at(model.field().heightAboveSea(), model.field().temperature())

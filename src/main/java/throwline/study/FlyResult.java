@@ -1,5 +1,6 @@
 package throwline.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import throwline.flight.ElevatorBreakdown;
@@ -51,6 +52,26 @@ public record FlyResult(
         level = List.copyOf(level);
         matters = List.copyOf(matters);
         notes = List.copyOf(notes);
+    }
+
+    /** The result of a set-up of which no stall was found, with more notes than its numbers have. */
+    static FlyResult withoutStall(Model model, Pack pack, SetUpResult glance, List<Message> more) {
+        List<Message> notes = new ArrayList<>(glance.notes());
+        notes.addAll(more);
+        return new FlyResult(
+                model,
+                pack,
+                glance,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Handling.none(),
+                BlowBackResult.none(),
+                List.of(),
+                notes);
     }
 
     /**

@@ -124,20 +124,7 @@ public final class FlyStudy {
             Optional<Stall> referenceStall = isReference ? stall : reference.stall(pack);
             if (stall.isEmpty()) {
                 SetUpResult glance = answer.withoutStall();
-                return new FlyResult(
-                        model,
-                        pack,
-                        glance,
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        Handling.none(),
-                        BlowBackResult.none(),
-                        List.of(),
-                        glance.notes());
+                return FlyResult.withoutStall(model, pack, glance, known);
             }
             double speed = stall.get().approachSpeed();
             Descent approach = flight.descent(pack, stall.get(), speed);
@@ -166,18 +153,12 @@ public final class FlyStudy {
                     likely.matters(glance),
                     Stream.of(
                                     glance.notes(),
-                                    noMotor().toList(),
+                                    DriveReview.unknown(model, pack),
                                     known,
                                     DriveReview.of(
                                             model, List.of(pack), airframe.air().density(), airframe::drive))
                             .flatMap(List::stream)
                             .toList());
-        }
-
-        private Stream<Message> noMotor() {
-            return model.propeller().isPresent() && !model.isPowered(pack)
-                    ? Stream.of(Message.of("note.no-motor"))
-                    : Stream.empty();
         }
 
         private Handling handling(
