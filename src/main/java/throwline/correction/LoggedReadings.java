@@ -8,18 +8,14 @@ import throwline.logs.LogWind;
 import throwline.logs.Piece;
 import throwline.logs.Piece.Kind;
 import throwline.logs.ReducedLog;
+import throwline.logs.StallSpread;
 import throwline.notes.FlownDay;
 import throwline.notes.LogSource;
 
 /** What was found in the log of a day as readings of the state. Methods manual 22.6. */
 public final class LoggedReadings {
 
-    /** One stall: m/s, and as a share of it; by ground speed gusts besides; all of a set-up together (PRACTICE). */
-    private static final double STALL = 0.20;
-
-    private static final double STALL_SHARE = 0.02;
-    private static final double GUST = 0.10;
-    private static final double GUST_SHARE = 0.12;
+    /** All stalls of a set-up together, m/s (PRACTICE). */
     private static final double STALLS = 0.06;
 
     /** Stalls are not quite full, all of a log: a share (PRACTICE). */
@@ -166,8 +162,7 @@ public final class LoggedReadings {
             return Optional.empty();
         }
         double speed = stalls.stream().mapToDouble(Piece::value).average().orElseThrow();
-        double gust = log.bySensor() ? 0 : GUST + GUST_SHARE * windNow;
-        double one = Math.hypot(Math.hypot(STALL, STALL_SHARE * speed), gust);
+        double one = new StallSpread(log.bySensor(), windNow).sd(speed);
         double sd = Math.hypot(one / Math.sqrt(stalls.size()), STALLS);
         int full = factors.place(
                 new Factor("stalls broken off, log of " + day.name(), 0, NOT_FULL, false, Optional.of(BROKEN_OFF)));

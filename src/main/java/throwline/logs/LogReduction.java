@@ -113,9 +113,11 @@ public final class LogReduction {
     }
 
     private ReducedLog struck(ReducedLog found, List<Piece> pieces) {
-        List<Piece> kept = pieces.stream()
+        List<Piece> wanted = pieces.stream()
                 .map(p -> struckOut.contains(p.number()) ? p.because(Reason.STRUCK_OUT) : p)
                 .toList();
+        double wind = found.wind().map(LogWind::speed).orElse(0.0);
+        List<Piece> kept = new StallSpread(found.bySensor(), wind).checked(wanted);
         return new ReducedLog(
                 found.name(),
                 found.dropped(),

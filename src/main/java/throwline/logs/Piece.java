@@ -60,6 +60,8 @@ public record Piece(
         UNSTEADY(false),
         /** Slowed down, and nothing broke: slowest seen, not a stall. */
         NO_BREAK(false),
+        /** Much faster than the lowest one of its set-up. */
+        BROKEN_OFF(false),
         /** Slowed down faster than a stall speed can be read. */
         TOO_QUICK(false),
         /** The log is slower than two rows a second. */

@@ -42,6 +42,10 @@ import throwline.section.MeasuredSections;
 class LearnCoverageTest {
 
     private static final int AEROPLANES = Integer.getInteger("throwline.coverage", 200);
+
+    /** A longer season takes so many times as long to learn from. */
+    private static final int LONG = 4;
+
     private static final PackedAirfoils AIRFOILS = new PackedAirfoils();
 
     private static final String NOTES = """
@@ -94,10 +98,10 @@ class LearnCoverageTest {
         "saltmarsh, 0, false, 0.83",
         "saltmarsh, 0.05, false, 0.83",
         "saltmarsh, 0.2, false, 0.8",
-        "orchard, 0, true, 0.83",
-        "orchard, 0.2, true, 0.8",
-        "ridgeline, 0.2, true, 0.8",
-        "saltmarsh, 0.2, true, 0.8"
+        "orchard, 0, true, 0.78",
+        "orchard, 0.2, true, 0.78",
+        "ridgeline, 0.2, true, 0.78",
+        "saltmarsh, 0.2, true, 0.78"
     })
     void holds_the_truth(String example, double wrong, boolean longer, double least) {
         Model model = ((ReadModel.Project) ModelFile.read(Path.of("examples/" + example + ".yaml"), AIRFOILS)).model();
@@ -116,7 +120,7 @@ class LearnCoverageTest {
         Map<String, Expectation> rows = rows(model, fleet);
         Tally tally = new Tally();
         RandomGenerator random = new Well19937c(20_261);
-        for (int n = 0; n < AEROPLANES; n++) {
+        for (int n = 0; n < (longer ? AEROPLANES / LONG : AEROPLANES); n++) {
             fly(factors.all(), expected, rows, random, wrong, tally);
         }
         if (Boolean.getBoolean("throwline.show")) {
@@ -125,7 +129,7 @@ class LearnCoverageTest {
         tally.inside.forEach((kind, inside) -> {
             assertThat(inside / (double) tally.of.getOrDefault(kind, 1))
                     .as(kind + tally)
-                    .isBetween(least, 0.97);
+                    .isBetween(least, longer ? 0.99 : 0.97);
             if (wrong == 0) {
                 assertThat(tally.after.get(kind)).as(kind).isLessThan(tally.before.get(kind));
             }
