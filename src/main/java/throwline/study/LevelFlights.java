@@ -16,7 +16,7 @@ import throwline.study.FlyResult.LevelPoint;
 final class LevelFlights {
 
     /** The slowest of them over the stall speed. */
-    private static final double SLOWEST = 1.1;
+    private static final double SLOWEST = 1.2;
 
     private static final int SPEEDS = 9;
 

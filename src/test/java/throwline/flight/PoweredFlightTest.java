@@ -3,10 +3,20 @@ package throwline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import throwline.input.ModelFile;
+import throwline.input.PackedAirfoils;
+import throwline.input.ReadModel;
+import throwline.model.Model;
+import throwline.model.Propeller;
 import throwline.model.SetUp;
 import throwline.power.FiniteJet;
 import throwline.power.Slipstream;
+import throwline.section.MeasuredSections;
 
 /** What the running motor does to the flight of an invented model, against bounds of theory and of full-size tests. */
 class PoweredFlightTest {
@@ -154,6 +164,47 @@ class PoweredFlightTest {
                 * Math.sqrt((speed + jet.induced()) / (speed + 2 * jet.induced()))
                 / POWERED.model.tail().span();
         assertThat(gained).isCloseTo(0.6 * jet.loading() * share, within(0.05 * gained));
+    }
+
+    /** More thrust puts the most lift at a larger angle of attack (NACA Report 1263, abstract, READ). */
+    @Test
+    void laterStall() {
+        for (SetUp setUp : POWERED.setUps()) {
+            Stall closed = closed(setUp);
+            double open = powered(setUp, closed).slowest(1).orElseThrow().attitude().alpha();
+            assertThat(open)
+                    .as(setUp.name())
+                    .isGreaterThan(closed.attitude().alpha() - Math.toRadians(0.5));
+        }
+    }
+
+    /**
+     * The raised speed behind a propeller is about one diameter high (an R&M on tails in slipstreams, abstract, READ): a tail
+     * 0.8 diameters above the axis feels at most a tenth more pressure than with the throttle closed.
+     */
+    @Test
+    void aTailAboveTheJet(@TempDir Path folder) throws IOException {
+        Propeller propeller = POWERED.model.propeller().orElseThrow();
+        double height = propeller.height()
+                + 0.8 * propeller.diameter()
+                - POWERED.model.wing().height();
+        String high = Files.readString(Path.of("examples", "orchard.yaml"))
+                .replace("position: on the body", "position: on top of the fin\n  height: " + Math.rint(1000 * height) + " mm");
+        Path file = Files.writeString(folder.resolve("high.yaml"), high);
+        Model model = ((ReadModel.Project) ModelFile.read(file, new PackedAirfoils())).model();
+        assertThat(model.tail().height()).isCloseTo(height, within(1e-3));
+        Airframe airframe = new Airframe(model, new PackedAirfoils(), new MeasuredSections());
+        Trimmer off = new Trimmer(airframe, Deflections.of(model.wing(), model.reference()));
+        for (double speed : new double[] {9.5, 12, 16}) {
+            double closed = off.fresh()
+                    .at(POWERED.pack, speed, Math.toRadians(4))
+                    .tailPressure();
+            double open = off.with(new Throttle(POWERED.drive, 1))
+                    .fresh()
+                    .at(POWERED.pack, speed, Math.toRadians(4))
+                    .tailPressure();
+            assertThat(open / closed).isBetween(1.0, 1.1);
+        }
     }
 
     /** Without thrust in hand it comes down as with the throttle closed and the propeller folded, but for blades. */

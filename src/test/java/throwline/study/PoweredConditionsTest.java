@@ -105,6 +105,17 @@ class PoweredConditionsTest {
         assertThat(balance.cruiseSpeed()).isLessThan(value(flown.glance().number(FlightQuantity.TOP_SPEED)));
     }
 
+    /** Without a motor in the file there is no row of it, and one line says what to add. */
+    @Test
+    void whatToAdd(@TempDir Path folder) throws IOException {
+        Model model = changed(folder, "motor: {kv: 500}", "# motor:");
+        FlyResult flown = new FlyStudy(new MeasuredSections(), Bands.load())
+                .fly(model, AIRFOILS, model.packs().get(0), model.reference(), FlyQuestion.open());
+        assertThat(flown.notes().stream().map(Message::code)).containsOnlyOnce("note.no-motor");
+        assertThat(flown.glance().number(FlightQuantity.CLIMB_RATE)).isEqualTo(new Headline.Unknown("why.no-motor"));
+        assertThat(flown.handling().loops()).isNotEmpty().allMatch(loop -> loop.atFull().isEmpty());
+    }
+
     private static SetUpResult narrowed(SetUpResult result) {
         double run = value(result.number(FlightQuantity.TAKE_OFF_RUN));
         return result.with(result.headlines()
