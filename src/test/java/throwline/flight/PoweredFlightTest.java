@@ -171,10 +171,9 @@ class PoweredFlightTest {
     void laterStall() {
         for (SetUp setUp : POWERED.setUps()) {
             Stall closed = closed(setUp);
-            double open = powered(setUp, closed).slowest(1).orElseThrow().attitude().alpha();
-            assertThat(open)
-                    .as(setUp.name())
-                    .isGreaterThan(closed.attitude().alpha() - Math.toRadians(0.5));
+            double open =
+                    powered(setUp, closed).slowest(1).orElseThrow().attitude().alpha();
+            assertThat(open).as(setUp.name()).isGreaterThan(closed.attitude().alpha() - Math.toRadians(0.5));
         }
     }
 
@@ -189,16 +188,17 @@ class PoweredFlightTest {
                 + 0.8 * propeller.diameter()
                 - POWERED.model.wing().height();
         String high = Files.readString(Path.of("examples", "orchard.yaml"))
-                .replace("position: on the body", "position: on top of the fin\n  height: " + Math.rint(1000 * height) + " mm");
+                .replace(
+                        "position: on the body",
+                        "position: on top of the fin\n  height: " + Math.rint(1000 * height) + " mm");
         Path file = Files.writeString(folder.resolve("high.yaml"), high);
         Model model = ((ReadModel.Project) ModelFile.read(file, new PackedAirfoils())).model();
         assertThat(model.tail().height()).isCloseTo(height, within(1e-3));
         Airframe airframe = new Airframe(model, new PackedAirfoils(), new MeasuredSections());
         Trimmer off = new Trimmer(airframe, Deflections.of(model.wing(), model.reference()));
         for (double speed : new double[] {9.5, 12, 16}) {
-            double closed = off.fresh()
-                    .at(POWERED.pack, speed, Math.toRadians(4))
-                    .tailPressure();
+            double closed =
+                    off.fresh().at(POWERED.pack, speed, Math.toRadians(4)).tailPressure();
             double open = off.with(new Throttle(POWERED.drive, 1))
                     .fresh()
                     .at(POWERED.pack, speed, Math.toRadians(4))

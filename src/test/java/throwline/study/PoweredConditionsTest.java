@@ -113,7 +113,9 @@ class PoweredConditionsTest {
                 .fly(model, AIRFOILS, model.packs().get(0), model.reference(), FlyQuestion.open());
         assertThat(flown.notes().stream().map(Message::code)).containsOnlyOnce("note.no-motor");
         assertThat(flown.glance().number(FlightQuantity.CLIMB_RATE)).isEqualTo(new Headline.Unknown("why.no-motor"));
-        assertThat(flown.handling().loops()).isNotEmpty().allMatch(loop -> loop.atFull().isEmpty());
+        assertThat(flown.handling().loops())
+                .isNotEmpty()
+                .allMatch(loop -> loop.atFull().isEmpty());
     }
 
     private static SetUpResult narrowed(SetUpResult result) {
