@@ -58,8 +58,11 @@ class UncommentedLinesTest {
     private static void said(String line, ReadModel read) {
         String problems =
                 read instanceof ReadModel.Faulty faulty ? faulty.problems().toString() : "";
-        // A pivot belongs to a tail that moves as a whole, which is what the sentence says.
-        assertThat(problems).as(line).matches("|.*tail.elevator.pivot, note=Message.code=input.tail.pivot.*");
+        // A pivot belongs to a tail that moves as a whole, a cruise speed to its trim: so the sentences say.
+        assertThat(problems)
+                .as(line)
+                .matches("|.*tail.elevator.(pivot, note=Message.code=input.tail.pivot"
+                        + "|cruise speed, note=Message.code=input.cruise-trim.speed).*");
     }
 
     /** The position of a wing is not taken for the next thing of the group before it. */
