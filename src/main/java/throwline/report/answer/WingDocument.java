@@ -10,6 +10,8 @@ import throwline.report.document.Table.Column;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
 import throwline.study.WingSweep;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
 
 /** The bare wing over incidence as a table of coefficients. */
 public final class WingDocument {
@@ -44,9 +46,9 @@ public final class WingDocument {
                 List.of(Text.say(
                         "row.wing.sizes",
                         new Value.Plain(sweep.area(), 4),
-                        new Value.Plain(sweep.span(), 3),
-                        new Value.Plain(sweep.meanChord(), 4),
-                        new Value.Plain(sweep.speed(), 1))),
+                        length(sweep.span()),
+                        length(sweep.meanChord()),
+                        Value.speed(sweep.speed()))),
                 blocks);
     }
 
@@ -68,11 +70,15 @@ public final class WingDocument {
                 "row.wing.stall",
                 degrees(stall.onset()),
                 new Value.Plain(stall.onset().lift(), 3),
-                new Value.Plain(Math.abs(stall.at()), 2),
+                length(Math.abs(stall.at())),
                 degrees(stall.checkedMaximum()),
                 new Value.Plain(stall.checkedMaximum().lift(), 3),
                 degrees(stall.plateau()),
                 new Value.Plain(stall.plateau().lift(), 3));
+    }
+
+    private static Value length(double metres) {
+        return new Value.Measure(new Quantity(metres, Dimension.LENGTH));
     }
 
     private static Value degrees(WingSweep.Mark mark) {
