@@ -15,7 +15,7 @@ const views = [
 ];
 const faults = [];
 
-/** Runs in the page: what is wider than the window, cut, or covered. */
+/** Runs in the page: what is wider than the window, cut, covered, or broken inside a word. */
 function layoutFaults() {
   const found = [];
   const root = document.documentElement;
@@ -42,6 +42,12 @@ function layoutFaults() {
     range.selectNodeContents(node);
     for (const box of range.getClientRects()) {
       if (box.width > 1 && box.height > 1) boxes.push({box, text: node.data.trim().slice(0, 40)});
+    }
+    for (const word of node.data.matchAll(/[^\s/\u2013-]+/g)) {
+      range.setStart(node, word.index);
+      range.setEnd(node, word.index + word[0].length);
+      const lines = [...range.getClientRects()].filter(box => box.width > 1);
+      if (lines.some(line => line.top > lines[0].bottom - 1)) found.push(`"${word[0]}" is broken over two lines`);
     }
   }
   boxes.sort((a, b) => a.box.top - b.box.top);
