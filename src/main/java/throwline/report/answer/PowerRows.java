@@ -18,8 +18,7 @@ import throwline.study.SetUpResult;
 final class PowerRows {
 
     /** Reasons that leave a whole row out where no set-up has another. */
-    private static final Set<String> ELSEWHERE =
-            Set.of("why.no-motor", "why.no-stall", "why.hand-launch", SetUpResult.WORKING);
+    private static final Set<String> ELSEWHERE = Set.of("why.no-motor", "why.no-stall", SetUpResult.WORKING);
 
     /** A path as steep as this is straight up, rad. */
     private static final double STRAIGHT_UP = Math.toRadians(89.5);
