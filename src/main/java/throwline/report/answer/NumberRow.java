@@ -38,6 +38,9 @@ record NumberRow(
     /** Why servos set no limit. */
     private static final String SUFFICES = "why.servo-suffices";
 
+    /** Why there is no run. */
+    private static final Headline.Unknown BY_HAND = new Headline.Unknown("why.hand-launch");
+
     /** The rows of these set-ups, in order; a row a roll stick. */
     static List<NumberRow> of(List<Flown> all) {
         List<NumberRow> rows = new ArrayList<>();
@@ -47,6 +50,7 @@ record NumberRow(
                 case ELEVATOR_CHANGE -> rows.add(mix());
                 case ROLL_RATE -> sticks(all).forEach(stick -> rows.add(roll(stick)));
                 case FLAP_SPEED_LIMIT -> rows.add(flapLimit());
+                case TAKE_OFF_RUN -> rows.add(takeOff());
                 case GO_AROUND -> rows.add(plain(quantity, (flown, known) -> PowerRows.verdict(known)));
                 default ->
                     rows.add(plain(quantity, (flown, known) -> Value.of(known.value(), Value.Kind.of(quantity))));
@@ -70,6 +74,22 @@ record NumberRow(
                         : Optional.of(r.elevatorChange()),
                 (flown, known) -> known.startingMix().<Text>map(flown::edge).orElse(Text.say("row.none")),
                 (flown, r) -> Cell.of(NOTHING));
+    }
+
+    /** A model without wheels rolls nowhere. */
+    private static NumberRow takeOff() {
+        FlightQuantity quantity = FlightQuantity.TAKE_OFF_RUN;
+        return new NumberRow(
+                quantity,
+                "",
+                (flown, r) -> Optional.of(r.number(quantity)).filter(number -> !number.equals(BY_HAND)),
+                (flown, known) -> Value.distance(known.value()),
+                (flown, r) -> new Cell(
+                        Text.say("row.takeoff.by-hand"),
+                        Role.REMARK,
+                        Text.say(BY_HAND.why()),
+                        Optional.empty(),
+                        List.of()));
     }
 
     /** A set-up that moves nothing has no such limit. */
