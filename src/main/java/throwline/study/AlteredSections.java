@@ -1,14 +1,11 @@
 package throwline.study;
 
-import java.util.OptionalDouble;
 import throwline.liftingline.ShiftedStallCurve;
-import throwline.section.Basis;
-import throwline.section.ForwardingCurve;
-import throwline.section.HullPiece;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
 import throwline.section.SurfaceState;
+import throwline.section.TurnedCurve;
 
 /**
  * Sections of which one airfoil is another than thought.
@@ -35,77 +32,18 @@ record AlteredSections(SectionAerodynamics sections, String airfoil, double lift
     }
 
     /** A curve at other angles and with another drag. */
-    private static final class Turned extends ForwardingCurve {
+    private static final class Turned extends TurnedCurve {
 
-        private final double turn;
         private final double drag;
 
         Turned(SectionCurve curve, double turn, double drag) {
-            super(curve);
-            this.turn = turn;
+            super(curve, turn);
             this.drag = drag;
         }
 
         @Override
-        public double lift(double alpha) {
-            return curve.lift(alpha - turn);
-        }
-
-        @Override
         public double drag(double alpha) {
-            return drag * curve.drag(alpha - turn);
-        }
-
-        @Override
-        public double moment(double alpha) {
-            return curve.moment(alpha - turn);
-        }
-
-        @Override
-        public double hinge(double alpha) {
-            return curve.hinge(alpha - turn);
-        }
-
-        @Override
-        public double risingLift(double alpha) {
-            return curve.risingLift(alpha - turn);
-        }
-
-        @Override
-        public double risingLiftSlope(double alpha) {
-            return curve.risingLiftSlope(alpha - turn);
-        }
-
-        @Override
-        public void risingPiece(double alpha, HullPiece piece) {
-            curve.risingPiece(alpha - turn, piece);
-            piece.move(turn, 0);
-        }
-
-        @Override
-        public double zeroLiftAngle() {
-            return curve.zeroLiftAngle() + turn;
-        }
-
-        @Override
-        public double stallAngle() {
-            return curve.stallAngle() + turn;
-        }
-
-        @Override
-        public double negativeStallAngle() {
-            return curve.negativeStallAngle() + turn;
-        }
-
-        @Override
-        public OptionalDouble recoveryAngle() {
-            OptionalDouble angle = curve.recoveryAngle();
-            return angle.isPresent() ? OptionalDouble.of(angle.getAsDouble() + turn) : angle;
-        }
-
-        @Override
-        public Basis basis(double alpha) {
-            return curve.basis(alpha - turn);
+            return drag * super.drag(alpha);
         }
     }
 }
