@@ -1,6 +1,7 @@
 package throwline.correction;
 
 import java.util.List;
+import throwline.units.Key;
 
 /**
  * A source that fits poorly with the rest.
@@ -10,7 +11,11 @@ import java.util.List;
  * @param misses by how many of its expected standard deviations it misses, signed
  * @param causes likely causes, the likeliest first, at most three
  */
-public record Doubt(String source, double wrong, double misses, List<Cause> causes) {
+public record Doubt(
+        String source,
+        double wrong,
+        @Key("innovation") double misses,
+        @Key(Key.NONE) List<Cause> causes) {
 
     public Doubt {
         causes = List.copyOf(causes);

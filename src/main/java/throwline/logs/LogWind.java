@@ -1,5 +1,9 @@
 package throwline.logs;
 
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
+
 /**
  * Wind found in a log, as a velocity of the air over the ground.
  *
@@ -9,7 +13,12 @@ package throwline.logs;
  * @param sd of each part at the height of flight, m/s
  * @param source where it comes from: a code
  */
-public record LogWind(double east, double north, double height, double sd, Source source) {
+public record LogWind(
+        @Key(Key.NONE) double east,
+        @Key(Key.NONE) double north,
+        @Key(Key.NONE) double height,
+        double sd,
+        Source source) {
 
     /** Growth of wind with height (PRACTICE). */
     private static final double POWER = 0.15;
@@ -32,11 +41,14 @@ public record LogWind(double east, double north, double height, double sd, Sourc
     }
 
     /** Its speed, m/s. */
+    @Key(value = "speed", after = "height")
     public double speed() {
         return Math.hypot(east, north);
     }
 
     /** Where it comes from, rad clockwise from north, 0 to 2 pi. */
+    @Key(value = "from", after = "speed")
+    @Measure(Dimension.ANGLE)
     public double from() {
         double from = Math.atan2(-east, -north);
         return from < 0 ? from + 2 * Math.PI : from;

@@ -1,6 +1,7 @@
 package throwline.model;
 
 import java.util.Optional;
+import throwline.units.Key;
 
 /**
  * Mass and balance of the whole model with one battery.
@@ -10,7 +11,11 @@ import java.util.Optional;
  * @param balance balance point behind the wing's leading edge at the middle, m
  * @param battery what drives the motor; empty where nothing is known of it
  */
-public record Pack(String name, double mass, double balance, Optional<Battery> battery) {
+public record Pack(
+        String name,
+        @Key("weight") double mass,
+        double balance,
+        @Key(Key.NONE) Optional<Battery> battery) {
 
     /** A pack of whose battery nothing is known. */
     public Pack(String name, double mass, double balance) {

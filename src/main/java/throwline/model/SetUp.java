@@ -11,7 +11,8 @@ import java.util.Map;
  * @param elevator elevator already mixed to this set-up, rad, trailing edge down positive
  * @param switchPosition switch or lever that brings it in, as its owner calls it; empty where not told
  */
-public record SetUp(String name, Map<String, Double> deflections, double elevator, String switchPosition) {
+public record SetUp(String name, Map<String, Double> deflections, double elevator, String switchPosition)
+        implements Named {
 
     public SetUp {
         deflections = FileOrder.copyOf(deflections);

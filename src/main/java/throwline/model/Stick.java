@@ -4,10 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /** What full stick adds to a set-up. */
-public sealed interface Stick permits Stick.Roll, Stick.Pull {
-
-    /** What its owner calls it. */
-    String name();
+public sealed interface Stick extends Named permits Stick.Roll, Stick.Pull {
 
     /** Names of the set-ups it works in; empty for all. */
     List<String> in();

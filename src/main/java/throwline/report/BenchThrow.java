@@ -3,6 +3,10 @@ package throwline.report;
 import throwline.model.Elevator;
 import throwline.model.Model;
 import throwline.model.Surface;
+import throwline.study.EdgeThrow;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * A deflection as it is set on the bench and in the transmitter.
@@ -12,7 +16,11 @@ import throwline.model.Surface;
  * @param distance straight distance at the trailing edge, at the surface's root end, m, with the sign of the angle
  * @param share of the travel that way, not negative
  */
-public record BenchThrow(String surface, double angle, double distance, double share) {
+public record BenchThrow(
+        @Key("name") String surface,
+        @Measure(Dimension.ANGLE) double angle,
+        double distance,
+        @Key("travelShare") double share) {
 
     /** Of a surface of the wing. */
     public static BenchThrow of(Model model, Surface surface, double angle) {

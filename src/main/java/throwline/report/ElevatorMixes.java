@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import throwline.flight.StartingMix;
 import throwline.model.Model;
+import throwline.study.EdgeThrow;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.SpeedPoint;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * What the elevator has to do at three speeds, set-up by set-up: at about the speed to come in at, a quarter and a half
@@ -32,7 +36,32 @@ public final class ElevatorMixes {
      * @param half of the change, for the first flight; 0 where the change is below 2 degrees
      * @param edge turns them into distances at the elevator's trailing edge
      */
-    public record Mix(String setUp, double speed, double elevator, double change, double half, EdgeThrow edge) {}
+    public record Mix(
+            @Key("setup") String setUp,
+            double speed,
+            @Measure(Dimension.ANGLE) double elevator,
+            @Measure(Dimension.ANGLE) double change,
+            @Measure(Dimension.ANGLE) double half,
+            @Key(Key.NONE) EdgeThrow edge) {
+
+        /** Distance of the trailing edge from neutral, m. */
+        @Key(value = "elevatorStraight", after = "edge")
+        public double elevatorStraight() {
+            return edge.distance(elevator);
+        }
+
+        /** Distance of a throw of the change, m. */
+        @Key(value = "changeStraight", after = "elevatorStraight")
+        public double changeStraight() {
+            return edge.distance(change);
+        }
+
+        /** Distance of a throw of half of it, m. */
+        @Key(value = "halfStraight", after = "changeStraight")
+        public double halfStraight() {
+            return edge.distance(half);
+        }
+    }
 
     /** The mixes of all set-ups but the reference. */
     public static List<Mix> of(Model model, List<SetUpResult> setUps) {

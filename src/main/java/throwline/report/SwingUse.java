@@ -10,6 +10,8 @@ import throwline.model.Model;
 import throwline.model.Servo;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult;
+import throwline.units.Dimension;
+import throwline.units.Measure;
 
 /**
  * How much of a servo's swing all set-ups and sticks together use; only where the linkage is known.
@@ -20,7 +22,11 @@ import throwline.study.SetUpResult;
  * @param offset offset at neutral that would put the used part into the middle, rad; empty where the servo reaches
  *     without, where it lies there nearly, or where the swing is not known
  */
-public record SwingUse(String surface, double low, double high, Optional<Double> offset) {
+public record SwingUse(
+        String surface,
+        double low,
+        double high,
+        @Measure(Dimension.ANGLE) Optional<Double> offset) {
 
     /** Less of the swing used than this costs torque and resolution (PRACTICE, methods manual 17.5). */
     private static final double LITTLE = 0.6;

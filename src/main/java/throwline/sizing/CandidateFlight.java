@@ -5,6 +5,9 @@ import throwline.flight.Attitude;
 import throwline.flight.Descent;
 import throwline.flight.Stall;
 import throwline.model.SetUp;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * Set-up tried in flight.
@@ -19,13 +22,13 @@ import throwline.model.SetUp;
  * @param fault why this cannot be flown; empty where it can
  */
 public record CandidateFlight(
-        double flap,
-        double aileron,
-        SetUp setUp,
-        Optional<StallSpeeds> stall,
-        double angle,
-        Optional<Double> elevator,
-        Optional<Limit> fault) {
+        @Key("flaps") @Measure(Dimension.ANGLE) double flap,
+        @Key("ailerons") @Measure(Dimension.ANGLE) double aileron,
+        @Key(Key.NONE) SetUp setUp,
+        @Key(Key.NONE) Optional<StallSpeeds> stall,
+        @Key("descentAngle") @Measure(Dimension.ANGLE) double angle,
+        @Key(Key.NONE) Optional<Double> elevator,
+        @Key(Key.NONE) Optional<Limit> fault) {
 
     /** Less angle than this left before the tail stalls is not safe, rad (PRACTICE, methods manual 7.6). */
     public static final double SAFE_TAIL = Math.toRadians(2);
@@ -69,6 +72,7 @@ public record CandidateFlight(
     }
 
     /** Stall speed, m/s; not a number where it was not found. */
+    @Key(value = "stallSpeed", after = "stall")
     public double stallSpeed() {
         return stall.map(StallSpeeds::speed).orElse(Double.NaN);
     }

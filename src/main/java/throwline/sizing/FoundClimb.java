@@ -6,6 +6,9 @@ import throwline.flight.PoweredPoint;
 import throwline.model.SetUp;
 import throwline.sizing.PoweredWants.As;
 import throwline.sizing.PoweredWants.WantedClimb;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * What climbs as wanted.
@@ -44,7 +47,11 @@ public record FoundClimb(
      * @param angle above the horizon, rad
      * @param thrust N
      */
-    public record Climb(double throttle, double speed, double angle, double thrust) {
+    public record Climb(
+            @Key(Key.NONE) double throttle,
+            @Key(Key.NONE) double speed,
+            @Measure(Dimension.ANGLE) double angle,
+            @Key(Key.NONE) double thrust) {
 
         static Climb of(PoweredPoint point) {
             return new Climb(
@@ -55,6 +62,7 @@ public record FoundClimb(
         }
 
         /** Height gained a second, m/s. */
+        @Key(value = "rate", after = "speed")
         public double rate() {
             return speed * Math.sin(angle);
         }
@@ -72,5 +80,8 @@ public record FoundClimb(
      * @param setUp the same as a set-up
      * @param climb its best climb
      */
-    public record Trial(double flap, SetUp setUp, Climb climb) {}
+    public record Trial(
+            @Measure(Dimension.ANGLE) double flap,
+            @Key(Key.NONE) SetUp setUp,
+            @Key(Key.INLINE) Climb climb) {}
 }

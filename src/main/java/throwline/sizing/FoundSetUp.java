@@ -2,6 +2,9 @@ package throwline.sizing;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * The set-up that does what is wanted, or the nearest one that flies.
@@ -14,7 +17,7 @@ import java.util.Optional;
  * @param stoppedBy what keeps {@code most} from going further
  * @param oneDegree what one degree more of each surface brings
  * @param line set-ups flown with only one surface moved from the answer, by rising angle of that surface
- * @param lineIsFlaps true where that surface is the flaps, false where it is the ailerons
+ * @param lineOf that surface
  * @param rollAtStops roll rate with the ailerons at their stops, rad/s; empty where no roll is wanted or none was found
  * @param flights how many set-ups were flown to find it
  */
@@ -27,7 +30,7 @@ public record FoundSetUp(
         List<Limit> stoppedBy,
         List<OneDegree> oneDegree,
         List<CandidateFlight> line,
-        boolean lineIsFlaps,
+        Moved lineOf,
         Optional<Double> rollAtStops,
         int flights) {
 
@@ -38,13 +41,25 @@ public record FoundSetUp(
         line = List.copyOf(line);
     }
 
+    /** Surfaces that a search moves. */
+    public enum Moved {
+        /** The flaps. */
+        FLAPS,
+        /** The ailerons. */
+        AILERONS
+    }
+
     /**
      * What one degree of one surface brings, by flying it.
      *
-     * @param flaps true for the flaps, false for the ailerons
+     * @param surface which
      * @param step one degree, rad, with its sign: down positive; towards zero where the surface stands at its end
      * @param stallSpeed change, m/s
      * @param angle change of the descent angle at the wanted speed, rad; empty where no descent is wanted
      */
-    public record OneDegree(boolean flaps, double step, double stallSpeed, Optional<Double> angle) {}
+    public record OneDegree(
+            Moved surface,
+            @Measure(Dimension.ANGLE) double step,
+            double stallSpeed,
+            @Key("descentAngle") @Measure(Dimension.ANGLE) Optional<Double> angle) {}
 }

@@ -3,6 +3,9 @@ package throwline.sizing;
 import java.util.List;
 import throwline.flight.TakeOff;
 import throwline.model.SetUp;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * The least flap with which a take-off run is short enough, or the flap with the shortest.
@@ -26,9 +29,13 @@ public record FoundTakeOff(List<Trial> line, Trial found, boolean met, List<Limi
      * @param setUp the same as a set-up
      * @param takeOff from the field of the file
      */
-    public record Trial(double flap, SetUp setUp, TakeOff takeOff) {
+    public record Trial(
+            @Measure(Dimension.ANGLE) double flap,
+            @Key(Key.NONE) SetUp setUp,
+            @Key(Key.NONE) TakeOff takeOff) {
 
         /** Distance rolled, m; infinite where it does not leave the ground. */
+        @Key(value = "run", after = "takeOff")
         public double run() {
             return flies() ? takeOff.run() : Double.POSITIVE_INFINITY;
         }

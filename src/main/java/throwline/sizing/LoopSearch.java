@@ -97,11 +97,11 @@ public final class LoopSearch {
         return Optional.of(new LoopHelp(
                 speed,
                 own.get(),
-                points,
                 best,
+                points,
                 stops(puller, best, most, speed),
-                others,
-                puller.stallsBelow(best, speed)));
+                puller.stallsBelow(best, speed),
+                others));
     }
 
     /** The stick of a pull. */

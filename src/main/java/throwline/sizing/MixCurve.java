@@ -1,6 +1,8 @@
 package throwline.sizing;
 
 import java.util.List;
+import throwline.units.Dimension;
+import throwline.units.Measure;
 
 /**
  * Elevator mixed to the lever that moves a model from its reference set-up into another, so that it flies level trimmed
@@ -33,5 +35,6 @@ public record MixCurve(double speed, List<Point> points, double straightError, L
      * @param speed m/s
      * @param elevator elevator to be added with the lever at its end, rad
      */
-    public record AtSpeed(double speed, double elevator) {}
+    public record AtSpeed(
+            double speed, @Measure(Dimension.ANGLE) double elevator) {}
 }

@@ -1,6 +1,8 @@
 package throwline.sizing;
 
 import java.util.List;
+import throwline.units.Dimension;
+import throwline.units.Measure;
 
 /**
  * What flaps that move with the ailerons bring.
@@ -24,7 +26,11 @@ public record RollHelp(double speed, List<Point> points, Point best, Limit stopp
      * @param rate rad/s
      * @param yawing yawing moment coefficient while rolling, nose right positive
      */
-    public record Point(double flapUp, double flapDown, double rate, double yawing) {
+    public record Point(
+            @Measure(Dimension.ANGLE) double flapUp,
+            @Measure(Dimension.ANGLE) double flapDown,
+            @Measure(Dimension.ANGULAR_RATE) double rate,
+            double yawing) {
 
         /** The larger of both throws, rad. */
         public double size() {

@@ -10,6 +10,7 @@ import throwline.flight.Airframe;
 import throwline.model.Pack;
 import throwline.sizing.CandidateEvaluator.Place;
 import throwline.sizing.CandidateFlight.StallSpeeds;
+import throwline.sizing.FoundSetUp.Moved;
 import throwline.sizing.FoundSetUp.OneDegree;
 import throwline.sizing.Lattice.Edge;
 import throwline.sizing.SetUpWants.WantedDescent;
@@ -263,7 +264,8 @@ public final class SetUpSearch {
                 .toList();
         CandidateFlight least = flying.isEmpty() ? trial : lowest(flying.get(0), reach);
         CandidateFlight most = flying.isEmpty() ? trial : flying.get(flying.size() - 1);
-        List<OneDegree> oneDegree = Stream.concat(oneDegree(trial, true).stream(), oneDegree(trial, false).stream())
+        List<OneDegree> oneDegree = Stream.of(Moved.values())
+                .flatMap(moved -> oneDegree(trial, moved).stream())
                 .toList();
         boolean flaps = !groups.flapTravel().isNothing()
                 && (groups.aileronTravel().isNothing() || trial.aileron() == 0 || !isFlapAtEnd(trial));
@@ -276,7 +278,7 @@ public final class SetUpSearch {
                 stops(most, reach),
                 oneDegree,
                 line(trial, flaps),
-                flaps,
+                flaps ? Moved.FLAPS : Moved.AILERONS,
                 rollAtStops(trial),
                 bench.flights());
     }
@@ -285,7 +287,8 @@ public final class SetUpSearch {
         return groups.flapTravel().isAtHigh(trial.flap()) || groups.flapTravel().isAtLow(trial.flap());
     }
 
-    private Optional<OneDegree> oneDegree(CandidateFlight trial, boolean flaps) {
+    private Optional<OneDegree> oneDegree(CandidateFlight trial, Moved moved) {
+        boolean flaps = moved == Moved.FLAPS;
         Range range = flaps ? groups.flapTravel() : groups.aileronReserve();
         if (range.isNothing()) {
             return Optional.empty();
@@ -299,7 +302,7 @@ public final class SetUpSearch {
         return Double.isNaN(other.stallSpeed() - trial.stallSpeed())
                         || angle.filter(a -> a.isNaN()).isPresent()
                 ? Optional.empty()
-                : Optional.of(new OneDegree(flaps, step, other.stallSpeed() - trial.stallSpeed(), angle));
+                : Optional.of(new OneDegree(moved, step, other.stallSpeed() - trial.stallSpeed(), angle));
     }
 
     /** Set-ups with one surface moved over all that it can do, the answer among them. */

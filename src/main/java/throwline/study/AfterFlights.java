@@ -54,12 +54,8 @@ record AfterFlights(double stall, double descent, double roll, SetUpResult learn
         return 1 / (stall * stall);
     }
 
-    private static Optional<Headline.Known> known(Headline headline) {
-        return headline instanceof Headline.Known known ? Optional.of(known) : Optional.empty();
-    }
-
     private static double factor(Headline headline) {
-        return known(headline)
+        return headline.known()
                 .flatMap(k -> k.learnt()
                         .filter(old -> old.value() > 0 && k.value() > 0)
                         .map(old -> k.value() / old.value()))
@@ -121,8 +117,8 @@ record AfterFlights(double stall, double descent, double roll, SetUpResult learn
 
     /** The number times the factor, with the band that the same number of the set-up has after the flights. */
     private static Headline banded(Headline before, double factor, Headline like) {
-        Optional<Headline.Known> number = known(before);
-        Optional<Headline.Known> after = known(like).filter(k -> k.learnt().isPresent() && k.value() > 0);
+        Optional<Headline.Known> number = before.known();
+        Optional<Headline.Known> after = like.known().filter(k -> k.learnt().isPresent() && k.value() > 0);
         if (number.isEmpty() || after.isEmpty()) {
             return before;
         }
@@ -147,13 +143,13 @@ record AfterFlights(double stall, double descent, double roll, SetUpResult learn
                 found.stoppedBy(),
                 found.oneDegree().stream()
                         .map(one -> new FoundSetUp.OneDegree(
-                                one.flaps(),
+                                one.surface(),
                                 one.step(),
                                 stall * one.stallSpeed(),
                                 one.angle().map(a -> descent * a)))
                         .toList(),
                 found.line().stream().map(this::after).toList(),
-                found.lineIsFlaps(),
+                found.lineOf(),
                 found.rollAtStops().map(r -> roll * r),
                 found.flights());
     }

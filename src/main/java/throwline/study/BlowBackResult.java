@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import throwline.linkage.ServoBlowBack.Hold;
 import throwline.study.SetUpResult.Side;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * Where the surfaces of one set-up really stand: on the bench, and held by their servos against the air.
@@ -64,16 +67,22 @@ public record BlowBackResult(double comeIn, double fast, boolean fastIsLimit, Li
      */
     public record Row(
             String surface,
-            String stick,
+            @Key(value = "stick", nullIfEmpty = true) String stick,
             Side side,
-            double told,
-            double chord,
-            double bench,
-            double gapShare,
-            boolean rated,
+            @Key("programmed") @Measure(Dimension.ANGLE) double told,
+            @Key(Key.NONE) double chord,
+            @Measure(Dimension.ANGLE) double bench,
+            @Key("actsLikeShare") double gapShare,
+            @Key("torqueGiven") boolean rated,
             List<Point> overSpeed) {
         public Row {
             overSpeed = List.copyOf(overSpeed);
+        }
+
+        /** Straight distance of the trailing edge from neutral on the bench, m. */
+        @Key(value = "benchStraight", after = "bench")
+        public double benchStraight() {
+            return new EdgeThrow(chord).distance(bench);
         }
 
         /** How far from where it is programmed to stand at a speed, rad; on the bench where nothing is known in the air. */
@@ -92,9 +101,15 @@ public record BlowBackResult(double comeIn, double fast, boolean fastIsLimit, Li
      *
      * @param speed m/s
      * @param angle where it stands, rad
+     * @param straight straight distance of the trailing edge from neutral, m
      * @param perhaps where it stands if the air pushes as hard as it may, rad; empty where that was not found, or looked
      *     for: that is done at the speed to come in at and the fast one
      * @param hold how the servo holds it
      */
-    public record Point(double speed, double angle, Optional<Double> perhaps, Hold hold) {}
+    public record Point(
+            double speed,
+            @Measure(Dimension.ANGLE) double angle,
+            double straight,
+            @Measure(Dimension.ANGLE) Optional<Double> perhaps,
+            Hold hold) {}
 }

@@ -102,6 +102,7 @@ final class BlowBackStudy {
 
     private Row row(Key key, List<Seen> seen) {
         Standing any = seen.get(0).standing();
+        EdgeThrow edge = new EdgeThrow(model.throwChord(key.surface()));
         List<Point> points = new ArrayList<>();
         for (Seen s : seen) {
             s.standing()
@@ -109,6 +110,7 @@ final class BlowBackStudy {
                     .ifPresent(rest -> points.add(new Point(
                             s.speed(),
                             rest.angle(),
+                            edge.distance(rest.angle()),
                             s.pushedHarder().flatMap(Standing::inAir).map(ServoBlowBack.Rest::angle),
                             rest.hold())));
         }
@@ -118,7 +120,7 @@ final class BlowBackStudy {
                 key.stick(),
                 side,
                 any.told(),
-                model.throwChord(key.surface()),
+                edge.chord(),
                 any.bench(),
                 gapShare(key.surface()),
                 model.servo(key.surface()).torque().isPresent(),

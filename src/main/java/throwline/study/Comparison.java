@@ -3,6 +3,7 @@ package throwline.study;
 import java.util.List;
 import throwline.model.Model;
 import throwline.model.Pack;
+import throwline.units.Key;
 import throwline.words.Message;
 
 /**
@@ -26,7 +27,8 @@ public record Comparison(Model model, double density, List<PackResult> packs, Li
      * @param pack the pack
      * @param setUps one entry a set-up, in the model's order
      */
-    public record PackResult(Pack pack, List<SetUpResult> setUps) {
+    public record PackResult(
+            @Key(Key.INLINE) Pack pack, @Key("setups") List<SetUpResult> setUps) {
         public PackResult {
             setUps = List.copyOf(setUps);
         }

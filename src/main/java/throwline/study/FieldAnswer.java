@@ -22,7 +22,7 @@ public record FieldAnswer(
         Optional<Legs> stillAir,
         Optional<Legs> inWind,
         Optional<FlareElevator.Demand> elevator,
-        Optional<Margins> margins) {
+        @Key(Key.NONE) Optional<Margins> margins) {
 
     /** The low glide is told from here to there, m. */
     public static final double GLIDE_FROM = LandingSimulator.GLIDE_FROM;
@@ -84,6 +84,7 @@ public record FieldAnswer(
         }
 
         /** All of it, from the obstacle to the stop, m. */
+        @Key(value = "total", after = "way")
         public double total() {
             return touchdown() + roll;
         }

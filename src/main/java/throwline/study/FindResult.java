@@ -16,6 +16,8 @@ import throwline.sizing.FoundThrow;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.MixCurve;
 import throwline.sizing.RollHelp;
+import throwline.units.Dimension;
+import throwline.units.Measure;
 import throwline.words.Message;
 
 /**
@@ -167,7 +169,11 @@ public record FindResult(
      * @param lowOpen true where it may take less than the surface can do
      * @param highOpen true where it may take more than the surface can do
      */
-    public record ThrowBand(double low, double high, boolean lowOpen, boolean highOpen) {}
+    public record ThrowBand(
+            @Measure(Dimension.ANGLE) double low,
+            @Measure(Dimension.ANGLE) double high,
+            boolean lowOpen,
+            boolean highOpen) {}
 
     /**
      * Aileron throw.

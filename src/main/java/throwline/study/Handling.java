@@ -188,7 +188,10 @@ public record Handling(
      * @param elevator the change, rad, trailing edge down positive
      * @param own true for the one that the person named
      */
-    public record Mix(double share, double elevator, boolean own) {}
+    public record Mix(
+            @Key("mix") double share,
+            @Measure(Dimension.ANGLE) double elevator,
+            @Key("asked") boolean own) {}
 
     /**
      * A time for the surfaces.

@@ -7,6 +7,11 @@ import throwline.flight.StartingMix;
 /** A number that a person reads first, with its band; or the reason why there is none. */
 public sealed interface Headline permits Headline.Known, Headline.Unknown {
 
+    /** The number; empty where there is none. */
+    default Optional<Known> known() {
+        return this instanceof Known known ? Optional.of(known) : Optional.empty();
+    }
+
     /** Foundations of a band. */
     enum Basis {
         /** Statistics of measured cases. */

@@ -185,16 +185,12 @@ public record InShort(
             return !Danger.anyRulesOut(dangers.getOrDefault(setUp.setUp().name(), List.of()), use);
         }
 
-        private static Optional<Headline.Known> known(Headline headline) {
-            return headline instanceof Headline.Known known ? Optional.of(known) : Optional.empty();
-        }
-
         /** The slowest that may be named and whoever cannot be told apart from it, slowest first. */
         private Optional<Slowest> slowest() {
             record Speed(String name, Headline.Known speed) {}
             List<Speed> speeds = setUps.stream()
                     .filter(setUp -> mayBeNamed(setUp, Use.LANDING))
-                    .flatMap(setUp -> known(setUp.approachSpeed()).stream()
+                    .flatMap(setUp -> setUp.approachSpeed().known().stream()
                             .map(speed -> new Speed(setUp.setUp().name(), speed)))
                     .sorted(Comparator.comparingDouble(s -> s.speed().value()))
                     .toList();
@@ -209,7 +205,8 @@ public record InShort(
             boolean all = like.size() == setUps.size();
             boolean passedOver = setUps.stream()
                     .filter(setUp -> !mayBeNamed(setUp, Use.LANDING))
-                    .anyMatch(setUp -> known(setUp.approachSpeed())
+                    .anyMatch(setUp -> setUp.approachSpeed()
+                            .known()
                             .filter(speed -> speed.value() < first.value())
                             .isPresent());
             return Optional.of(new Slowest(like.stream().map(Speed::name).toList(), serves, all, passedOver));
@@ -229,7 +226,8 @@ public record InShort(
         }
 
         private Optional<Elevator> elevator(SetUpResult setUp) {
-            return known(setUp.elevatorChange())
+            return setUp.elevatorChange()
+                    .known()
                     .map(change -> new Elevator(setUp.setUp().name(), change));
         }
 
@@ -255,11 +253,12 @@ public record InShort(
                 Function<SetUpResult, Headline> number,
                 Predicate<SetUpResult> named,
                 BiPredicate<Headline.Known, Headline.Known> holds) {
-            Optional<Headline.Known> other = reference.flatMap(r -> known(number.apply(r)));
+            Optional<Headline.Known> other =
+                    reference.flatMap(r -> number.apply(r).known());
             return other.isEmpty()
                     ? List.of()
                     : moved().filter(named)
-                            .flatMap(setUp -> known(number.apply(setUp)).stream()
+                            .flatMap(setUp -> number.apply(setUp).known().stream()
                                     .filter(own -> holds.test(own, other.get()))
                                     .map(own -> new Against(setUp.setUp().name(), own, other.get())))
                             .toList();
@@ -267,13 +266,13 @@ public record InShort(
 
         private List<StickGain> sticks() {
             List<RollRate> rolls = reference.map(SetUpResult::rollRates).orElse(List.of());
-            if (rolls.isEmpty() || known(rolls.get(0).rate()).isEmpty()) {
+            if (rolls.isEmpty() || rolls.get(0).rate().known().isEmpty()) {
                 return List.of();
             }
-            Headline.Known first = known(rolls.get(0).rate()).get();
+            Headline.Known first = rolls.get(0).rate().known().get();
             return rolls.stream()
                     .skip(1)
-                    .flatMap(roll -> known(roll.rate()).stream()
+                    .flatMap(roll -> roll.rate().known().stream()
                             .map(rate ->
                                     new StickGain(roll.stick(), rolls.get(0).stick(), rate, first)))
                     .toList();

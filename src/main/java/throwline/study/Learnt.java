@@ -3,6 +3,7 @@ package throwline.study;
 import java.util.List;
 import java.util.Optional;
 import throwline.correction.Doubt;
+import throwline.units.Key;
 
 /**
  * What the flights of a model told, and its numbers after them.
@@ -92,7 +93,13 @@ public record Learnt(
      * @param sd standard deviation of that, m/s
      * @param toldSd standard deviation of what was told, m/s
      */
-    public record WindFound(String day, double told, boolean said, double found, double sd, double toldSd) {}
+    public record WindFound(
+            @Key("flight") String day,
+            double told,
+            @Key(Key.NONE) boolean said,
+            double found,
+            double sd,
+            @Key(Key.NONE) double toldSd) {}
 
     /**
      * A measurement that would tell most.

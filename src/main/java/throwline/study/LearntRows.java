@@ -56,8 +56,9 @@ final class LearntRows {
     }
 
     SetUpResult corrected() {
-        Headline.Known stallBefore = known(FlightQuantity.STALL_SPEED).orElseThrow();
-        Headline.Known approachBefore = known(FlightQuantity.APPROACH_SPEED).orElseThrow();
+        Headline.Known stallBefore = result.known(FlightQuantity.STALL_SPEED).orElseThrow();
+        Headline.Known approachBefore =
+                result.known(FlightQuantity.APPROACH_SPEED).orElseThrow();
         Headline.Known stall = state.ratio(
                 stallBefore,
                 new FlownRows(flying, Stall.APPROACH).stall(),
@@ -69,18 +70,18 @@ final class LearntRows {
         Map<FlightQuantity, Headline> numbers = new EnumMap<>(FlightQuantity.class);
         numbers.put(FlightQuantity.STALL_SPEED, stall);
         numbers.put(FlightQuantity.APPROACH_SPEED, approach);
-        known(FlightQuantity.DESCENT_ANGLE).ifPresent(angle -> {
+        result.known(FlightQuantity.DESCENT_ANGLE).ifPresent(angle -> {
             Headline.Known after =
                     state.ratio(angle, rows.descent(), 0, ANGLE_REPEATS, flown.test(FlightQuantity.DESCENT_ANGLE));
             numbers.putAll(learntDescent(approachBefore, approach, angle, after));
         });
-        known(FlightQuantity.ELEVATOR)
+        result.known(FlightQuantity.ELEVATOR)
                 .ifPresent(e -> numbers.put(
                         FlightQuantity.ELEVATOR,
                         state.difference(e, rows.elevator(), ELEVATOR_REPEATS, flown.test(FlightQuantity.ELEVATOR))));
         change(rows).ifPresent(change -> numbers.put(FlightQuantity.ELEVATOR_CHANGE, change));
         derived(rows, approach.value() / stall.value())
-                .forEach((quantity, row) -> known(quantity)
+                .forEach((quantity, row) -> result.known(quantity)
                         .filter(before -> before.value() > 0)
                         .ifPresent(before -> numbers.put(quantity, state.derived(before, row, flown.test(quantity)))));
         HeadlineNumbers corrected =
@@ -95,10 +96,6 @@ final class LearntRows {
                 ? known.startingMix().map(new Positions(model)::mix)
                 : before.mix();
         return new ServoAnswer(before.limitedBy(), before.loads(), before.positions(), before.yields(), mix);
-    }
-
-    private Optional<Headline.Known> known(FlightQuantity quantity) {
-        return result.number(quantity) instanceof Headline.Known known ? Optional.of(known) : Optional.empty();
     }
 
     /**
@@ -140,7 +137,7 @@ final class LearntRows {
 
     /** The change is the difference of two elevators at the approach speed of this set-up. */
     private Optional<Headline> change(FlownRows rows) {
-        Optional<Headline.Known> before = known(FlightQuantity.ELEVATOR_CHANGE);
+        Optional<Headline.Known> before = result.known(FlightQuantity.ELEVATOR_CHANGE);
         if (before.isEmpty()
                 || reference.isEmpty()
                 || before.get().low() == before.get().high()) {
@@ -172,7 +169,7 @@ final class LearntRows {
         derived.put(
                 FlightQuantity.GUST_LIMIT, x -> rows.gust(x) + Math.log(approach * (1 - 1 / (approach * approach))));
         derived.put(FlightQuantity.BEST_GLIDE_RATIO, rows.bestGlide());
-        known(FlightQuantity.NOSE_DOWN_SPEED)
+        result.known(FlightQuantity.NOSE_DOWN_SPEED)
                 .ifPresent(v -> derived.put(FlightQuantity.NOSE_DOWN_SPEED, rows.noseDown(v.value())));
         result.field()
                 .stillAir()

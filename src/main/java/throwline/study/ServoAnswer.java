@@ -3,6 +3,9 @@ package throwline.study;
 import java.util.List;
 import java.util.Optional;
 import throwline.linkage.ControlRun.Reach;
+import throwline.units.Dimension;
+import throwline.units.Key;
+import throwline.units.Measure;
 
 /**
  * Duties of the servos in one set-up with one pack.
@@ -15,10 +18,10 @@ import throwline.linkage.ControlRun.Reach;
  *     empty for the reference, and where the change may go either way
  */
 public record ServoAnswer(
-        String limitedBy,
-        List<SurfaceLoad> loads,
+        @Key(Key.NONE) String limitedBy,
+        @Key("servos") List<SurfaceLoad> loads,
         List<Position> positions,
-        List<Yield> yields,
+        @Key(Key.NONE) List<Yield> yields,
         Optional<Position> mix) {
 
     public ServoAnswer {
@@ -74,11 +77,16 @@ public record ServoAnswer(
      *
      * @param speed m/s
      * @param stick with this stick at full; empty without one
-     * @param deflection where the surface stands then, rad, trailing edge down positive
+     * @param angle where the surface stands then, rad, trailing edge down positive
      * @param hinge size of the hinge moment, N m
      * @param torque at the servo, N m; empty where the linkage does not get the surface there
      */
-    public record LoadPoint(double speed, String stick, double deflection, double hinge, Optional<Double> torque) {}
+    public record LoadPoint(
+            double speed,
+            @Key(value = "stick", nullIfEmpty = true) String stick,
+            @Measure(Dimension.ANGLE) double angle,
+            double hinge,
+            Optional<Double> torque) {}
 
     /**
      * Place of one surface.
@@ -98,14 +106,38 @@ public record ServoAnswer(
      */
     public record Position(
             String surface,
-            String stick,
+            @Key(value = "stick", nullIfEmpty = true) String stick,
             SetUpResult.Side side,
-            double angle,
+            @Measure(Dimension.ANGLE) double angle,
             boolean atItsStop,
-            double travelShare,
-            double chord,
-            Optional<Double> servo,
-            Optional<Double> swingShare,
+            @Key("travel") double travelShare,
+            @Key(Key.NONE) double chord,
+            @Measure(Dimension.ANGLE) Optional<Double> servo,
+            @Key("swing") Optional<Double> swingShare,
             Reach reach,
-            boolean assumedLinkage) {}
+            boolean assumedLinkage) {
+
+        /** Straight distance of the trailing edge from neutral, m, down positive. */
+        @Key(value = "straight", after = "atItsStop")
+        public double straight() {
+            return edge().distance(angle);
+        }
+
+        /** Height of the trailing edge below neutral, m. */
+        @Key(value = "vertical", after = "straight")
+        public double vertical() {
+            return edge().height(angle);
+        }
+
+        /** How exactly it is set on the bench, rad. */
+        @Key(value = "tolerance", after = "vertical")
+        @Measure(Dimension.ANGLE)
+        public double tolerance() {
+            return edge().angleOf(EdgeThrow.TOLERANCE);
+        }
+
+        private EdgeThrow edge() {
+            return new EdgeThrow(chord);
+        }
+    }
 }

@@ -1,9 +1,12 @@
 package throwline.study;
 
 import java.util.List;
+import java.util.Optional;
+import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.study.HeadlineNumbers.RollRate;
 import throwline.units.Dimension;
+import throwline.units.Key;
 import throwline.units.Measure;
 import throwline.words.Message;
 
@@ -22,15 +25,15 @@ import throwline.words.Message;
  * @param notes what holds for this set-up
  */
 public record SetUpResult(
-        SetUp setUp,
-        HeadlineNumbers headlines,
-        FirstStall firstStall,
-        List<SpeedPoint> sweep,
-        List<LoadStation> load,
-        ServoAnswer servos,
-        FieldAnswer field,
+        @Key("name") SetUp setUp,
+        @Key(Key.INLINE) HeadlineNumbers headlines,
+        @Key(Key.NONE) FirstStall firstStall,
+        @Key(Key.NONE) List<SpeedPoint> sweep,
+        @Key(Key.NONE) List<LoadStation> load,
+        @Key(Key.INLINE) ServoAnswer servos,
+        @Key(Key.NONE) FieldAnswer field,
         List<OneSided> oneSided,
-        UnderPower power,
+        @Key(Key.NONE) UnderPower power,
         List<Message> notes) {
 
     /** A result of which nothing with the motor running is drawn. */
@@ -85,6 +88,11 @@ public record SetUpResult(
         return headlines.number(quantity);
     }
 
+    /** The same; empty where there is none. */
+    public Optional<Headline.Known> known(FlightQuantity quantity) {
+        return number(quantity).known();
+    }
+
     public Headline stallSpeed() {
         return number(FlightQuantity.STALL_SPEED);
     }
@@ -122,6 +130,22 @@ public record SetUpResult(
         return headlines.rollRates();
     }
 
+    /** What lets go first; empty where nothing does. */
+    @Key(value = "firstStall", after = "headlines")
+    public Optional<FirstStall> letsGo() {
+        return Optional.of(firstStall).filter(stall -> stall.manner() != Manner.NOT_REACHED);
+    }
+
+    /** Distance of the elevator's trailing edge from neutral at the approach speed, m; empty where it is not known. */
+    @Key(value = "elevatorStraight", after = "letsGo")
+    public Optional<Double> elevatorStraight() {
+        return servos.positions().stream()
+                .filter(position -> position.surface().equals(Servo.ELEVATOR))
+                .findFirst()
+                .flatMap(position -> known(FlightQuantity.ELEVATOR)
+                        .map(known -> new EdgeThrow(position.chord()).distance(known.value())));
+    }
+
     /** True where a note of this code holds for it. */
     public boolean isNoted(String code) {
         return notes.stream().anyMatch(note -> note.code().equals(code));
@@ -135,7 +159,11 @@ public record SetUpResult(
      * @param surface surface in front of which it lies; empty where there is none
      * @param manner what the model does then
      */
-    public record FirstStall(Side side, double spanFraction, String surface, Manner manner) {}
+    public record FirstStall(
+            Side side,
+            double spanFraction,
+            @Key(value = "surface", nullIfEmpty = true) String surface,
+            @Key(Key.NONE) Manner manner) {}
 
     /** A side of the model. */
     public enum Side {

@@ -33,8 +33,9 @@ final class TakeOffChoice {
         if (run(shortest).orElseThrow().tooCloseTo(run(reference).orElseThrow())) {
             return Optional.of(Message.of("note.take-off.no-flap", name));
         }
-        boolean gone = known(reference, FlightQuantity.TAKE_OFF_DISTANCE)
-                .flatMap(plain -> known(shortest, FlightQuantity.TAKE_OFF_DISTANCE)
+        boolean gone = reference
+                .known(FlightQuantity.TAKE_OFF_DISTANCE)
+                .flatMap(plain -> shortest.known(FlightQuantity.TAKE_OFF_DISTANCE)
                         .filter(flapped -> flapped.value() >= plain.value() || flapped.tooCloseTo(plain)))
                 .isPresent();
         return Optional.of(Message.of(
@@ -50,11 +51,7 @@ final class TakeOffChoice {
     }
 
     private static Optional<Headline.Known> run(SetUpResult result) {
-        return known(result, FlightQuantity.TAKE_OFF_RUN);
-    }
-
-    private static Optional<Headline.Known> known(SetUpResult result, FlightQuantity quantity) {
-        return result.number(quantity) instanceof Headline.Known known ? Optional.of(known) : Optional.empty();
+        return result.known(FlightQuantity.TAKE_OFF_RUN);
     }
 
     private static Quantity length(SetUpResult result) {

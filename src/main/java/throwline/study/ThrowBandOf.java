@@ -80,6 +80,6 @@ final class ThrowBandOf {
     }
 
     private static double angle(FoundSetUp found, CandidateFlight trial) {
-        return found.lineIsFlaps() ? trial.flap() : trial.aileron();
+        return found.lineOf() == FoundSetUp.Moved.FLAPS ? trial.flap() : trial.aileron();
     }
 }

@@ -60,10 +60,10 @@ public final class FindFixture {
                 trial(60, -12.5, 9.4, 18.4, Optional.empty()),
                 List.of(Limit.FLAPS_DOWN, Limit.ROLL_RESERVE_UP),
                 List.of(
-                        new FoundSetUp.OneDegree(true, DEG, -0.004, Optional.of(0.21 * DEG)),
-                        new FoundSetUp.OneDegree(false, -DEG, 0.03, Optional.of(0.12 * DEG))),
+                        new FoundSetUp.OneDegree(FoundSetUp.Moved.FLAPS, DEG, -0.004, Optional.of(0.21 * DEG)),
+                        new FoundSetUp.OneDegree(FoundSetUp.Moved.AILERONS, -DEG, 0.03, Optional.of(0.12 * DEG))),
                 List.of(),
-                true,
+                FoundSetUp.Moved.FLAPS,
                 Optional.of(130 * DEG),
                 29);
         SetUpFound setUp = new SetUpFound(
@@ -172,9 +172,9 @@ public final class FindFixture {
                 trial(0, -12.5, 10.1, Double.NaN, Optional.empty()),
                 closest,
                 List.of(Limit.FLAPS_DOWN, Limit.ROLL_RESERVE_DOWN),
-                List.of(new FoundSetUp.OneDegree(false, DEG, -0.021, Optional.empty())),
+                List.of(new FoundSetUp.OneDegree(FoundSetUp.Moved.AILERONS, DEG, -0.021, Optional.empty())),
                 List.of(),
-                true,
+                FoundSetUp.Moved.FLAPS,
                 Optional.empty(),
                 16);
         SetUpFound setUp =
@@ -322,13 +322,13 @@ public final class FindFixture {
                 Optional.of(new LoopHelp(
                         19,
                         pull(0, 12, 3.6, 14.2),
-                        points,
                         points.get(3),
+                        points,
                         List.of(Limit.WING_MARGIN, Limit.ELEVATOR_THROW),
+                        Optional.of(13.0),
                         List.of(
                                 new LoopHelp.AtSpeed(15, stalls, pull(12, 14, 2.9, 12.1)),
-                                new LoopHelp.AtSpeed(26, pull(0, 14, 7.6, 10.4), pull(12, 14, 9.2, 8.4))),
-                        Optional.of(13.0))),
+                                new LoopHelp.AtSpeed(26, pull(0, 14, 7.6, 10.4), pull(12, 14, 9.2, 8.4))))),
                 around(12.1, 2.4),
                 around(9.4, 1.9),
                 LoopFound.Round.FULL_THROTTLE);

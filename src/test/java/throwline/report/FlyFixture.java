@@ -10,6 +10,7 @@ import throwline.model.Model;
 import throwline.model.Propeller;
 import throwline.study.BlowBackResult;
 import throwline.study.Comparison;
+import throwline.study.EdgeThrow;
 import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
 import throwline.study.Handling;
@@ -89,8 +90,12 @@ public final class FlyFixture {
                 1,
                 true,
                 List.of(
-                        new BlowBackResult.Point(11.5, 34 * DEG, Optional.of(33.5 * DEG), Hold.HELD),
-                        new BlowBackResult.Point(15.8, 33 * DEG, Optional.of(32.2 * DEG), Hold.HELD)));
+                        new BlowBackResult.Point(11.5, 34 * DEG, straight(34), Optional.of(33.5 * DEG), Hold.HELD),
+                        new BlowBackResult.Point(15.8, 33 * DEG, straight(33), Optional.of(32.2 * DEG), Hold.HELD)));
+    }
+
+    private static double straight(double degrees) {
+        return new EdgeThrow(0.072).distance(degrees * DEG);
     }
 
     /** Drag of a parabola, a thrust that falls with speed. */

@@ -204,7 +204,7 @@ class FindGridTest {
         Model model = Examples.read("orchard");
         FoundSetUp found = find(model, 12, 12);
         FoundSetUp.OneDegree flaps = found.oneDegree().stream()
-                .filter(FoundSetUp.OneDegree::flaps)
+                .filter(one -> one.surface() == FoundSetUp.Moved.FLAPS)
                 .findFirst()
                 .orElseThrow();
         Airframe airframe = new Airframe(model, Examples.AIRFOILS, new MeasuredSections());

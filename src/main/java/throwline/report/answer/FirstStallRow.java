@@ -3,7 +3,6 @@ package throwline.report.answer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import throwline.report.Headlines;
 import throwline.report.Sentences;
 import throwline.report.document.Block.Depth;
 import throwline.report.document.Comparison;
@@ -58,7 +57,7 @@ final class FirstStallRow {
 
     /** Where a wing lets go is known where its stall is. */
     private static Optional<FirstStall> stall(SetUpResult result) {
-        return Headlines.known(result.number(FlightQuantity.STALL_SPEED)).map(known -> result.firstStall());
+        return result.number(FlightQuantity.STALL_SPEED).known().map(known -> result.firstStall());
     }
 
     private static Text place(FirstStall stall) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import throwline.model.Model;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
@@ -103,7 +102,8 @@ final class FoundLoopSection {
                 radius(help.points().get(0).radius()),
                 Value.angle(help.own().elevator()),
                 radius(help.own().radius())));
-        Headlines.known(answer.without())
+        answer.without()
+                .known()
                 .filter(alone -> alone.tooCloseTo(known))
                 .ifPresent(alone -> blocks.add(Paragraph.say("find.loop.close")));
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Surface;
 import throwline.report.BenchThrow;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
@@ -45,7 +44,7 @@ final class FoundMixSection {
     }
 
     private void curve(List<Block> blocks, MixCurve curve) {
-        Optional<Headline.Known> whole = Headlines.known(answer.whole());
+        Optional<Headline.Known> whole = answer.whole().known();
         boolean eitherWay = whole.map(Headline.Known::mayGoEitherWay).orElse(true);
         double chord = model.tail().throwChord();
         blocks.add(Paragraph.say("find.mix.speed", Value.speed(curve.speed())));

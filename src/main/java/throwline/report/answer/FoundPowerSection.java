@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Surface;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
@@ -57,12 +56,11 @@ final class FoundPowerSection {
             blocks.add(Paragraph.say("find.take-off.shortest"));
         }
         Text run = FindDocument.likely(answer.run(), Value.Kind.RADIUS);
-        Optional<Headline.Known> clean = Headlines.known(answer.clean()).filter(known -> flap);
+        Optional<Headline.Known> clean = answer.clean().known().filter(known -> flap);
         blocks.add(clean.map(
                         known -> Paragraph.say("find.take-off.run", run, Value.of(known.value(), Value.Kind.RADIUS)))
                 .orElseGet(() -> Paragraph.say("find.take-off.run.clean", run)));
-        clean.filter(known ->
-                        Headlines.known(answer.run()).filter(known::tooCloseTo).isPresent())
+        clean.filter(known -> answer.run().known().filter(known::tooCloseTo).isPresent())
                 .ifPresent(known -> blocks.add(Paragraph.say("find.take-off.close")));
         if (model.field().obstacle() > 0 && answer.distance() instanceof Headline.Known) {
             blocks.add(Paragraph.say(
@@ -71,7 +69,8 @@ final class FoundPowerSection {
                     FindDocument.likely(answer.distance(), Value.Kind.DISTANCE)));
         }
         answer.throwBand().ifPresent(band -> blocks.add(FoundSetUpSection.sure(moved().get(0), band)));
-        Headlines.known(answer.run())
+        answer.run()
+                .known()
                 .filter(known -> found.met() && known.high() > within)
                 .ifPresent(known -> blocks.add(Paragraph.say(
                         "find.take-off.unsure",
@@ -113,15 +112,14 @@ final class FoundPowerSection {
         found.enough()
                 .ifPresent(point -> blocks.add(Paragraph.say(
                         "find.climb.throttle", Value.share(point.throttle()), Value.speed(point.speed()))));
-        boolean up =
-                Headlines.known(answer.angle()).filter(PowerRows::isStraightUp).isPresent();
+        boolean up = answer.angle().known().filter(PowerRows::isStraightUp).isPresent();
         blocks.add(Paragraph.say(
                 up ? "find.climb.full.up" : "find.climb.full",
                 FindDocument.likely(answer.rate(), Value.Kind.SPEED),
                 FindDocument.likely(answer.angle(), Value.Kind.ANGLE),
                 Value.speed(found.full().orElseThrow().speed())));
         Headline asked = wanted.as() == As.ANGLE ? answer.angle() : answer.rate();
-        Headlines.known(asked)
+        asked.known()
                 .filter(known -> found.met() && known.low() < wanted.value())
                 .ifPresent(known -> blocks.add(Paragraph.say("find.climb.unsure")));
         if (moved().isEmpty()) {

@@ -3,7 +3,6 @@ package throwline.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import throwline.model.Model;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
@@ -52,7 +51,7 @@ final class FoundRollSection {
         if (found.met()) {
             blocks.add(Paragraph.say("find.roll.stops", rate(found.rateAtStops())));
             blocks.add(Paragraph.say("find.roll.degree", Value.of(found.perDegree(), Value.Kind.RATE_STEP)));
-            Headlines.known(rate)
+            rate.known()
                     .ifPresent(known -> blocks.add(Paragraph.say(
                             "find.roll.sure",
                             Value.share(known.value() / known.high()),
@@ -102,8 +101,9 @@ final class FoundRollSection {
     }
 
     private static boolean isClose(HelpFound answer) {
-        return Headlines.known(answer.without())
-                .flatMap(a -> Headlines.known(answer.with()).map(b -> a.tooCloseTo(b)))
+        return answer.without()
+                .known()
+                .flatMap(a -> answer.with().known().map(b -> a.tooCloseTo(b)))
                 .orElse(false);
     }
 

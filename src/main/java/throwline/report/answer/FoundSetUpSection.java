@@ -7,7 +7,6 @@ import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Surface;
 import throwline.report.BenchThrow;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Block.Section;
@@ -18,6 +17,7 @@ import throwline.report.document.Text.Join;
 import throwline.report.document.Value;
 import throwline.sizing.CandidateFlight;
 import throwline.sizing.FoundSetUp;
+import throwline.sizing.FoundSetUp.Moved;
 import throwline.sizing.FoundSetUp.OneDegree;
 import throwline.sizing.SetUpWants;
 import throwline.sizing.SurfaceGroups;
@@ -126,7 +126,7 @@ final class FoundSetUpSection {
     private Optional<Paragraph> elevator() {
         double chord = model.tail().throwChord();
         return answer.elevatorChange()
-                .flatMap(Headlines::known)
+                .flatMap(Headline::known)
                 .map(known -> Paragraph.say(
                         BalanceSection.stays(known.value(), chord)
                                 ? "find.setup.elevator-stays"
@@ -149,7 +149,7 @@ final class FoundSetUpSection {
         parts.add(Text.say(
                 Math.abs(one.stallSpeed()) < UNSEEN ? "find.stalls-same" : change,
                 Value.of(one.stallSpeed(), Value.Kind.SPEED_STEP)));
-        String key = one.flaps()
+        String key = one.surface() == Moved.FLAPS
                 ? (one.step() > 0 ? "find.degree.flaps-down" : "find.degree.flaps-up")
                 : (one.step() > 0 ? "find.degree.ailerons-down" : "find.degree.ailerons-up");
         return Paragraph.say(key, Text.join(Join.COMMA, parts));
@@ -157,7 +157,7 @@ final class FoundSetUpSection {
 
     private Paragraph sure(ThrowBand band) {
         SurfaceGroups groups = SurfaceGroups.of(model);
-        return sure((found.lineIsFlaps() ? groups.flaps() : groups.ailerons()).get(0), band);
+        return sure((found.lineOf() == Moved.FLAPS ? groups.flaps() : groups.ailerons()).get(0), band);
     }
 
     /** How sure the throw of a surface is. */

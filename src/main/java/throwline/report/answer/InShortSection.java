@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
-import throwline.report.Headlines;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Role;
 import throwline.report.document.Text;
@@ -78,15 +77,16 @@ final class InShortSection {
     private List<Paragraph> alone() {
         SetUpResult only = setUps.get(0);
         boolean told = setUps.size() == 1
-                && Headlines.known(only.approachSpeed()).isPresent()
-                && Headlines.known(only.descentAngle())
+                && only.approachSpeed().known().isPresent()
+                && only.descentAngle()
+                        .known()
                         .filter(angle -> angle.value() > 0)
                         .isPresent();
         if (!told) {
             return List.of();
         }
-        double speed = Headlines.known(only.approachSpeed()).orElseThrow().value();
-        double angle = Headlines.known(only.descentAngle()).orElseThrow().value();
+        double speed = only.approachSpeed().known().orElseThrow().value();
+        double angle = only.descentAngle().known().orElseThrow().value();
         // Where a danger holds for the landing, the speed is told and not recommended.
         boolean warned = Danger.of(only, model.field()).stream().anyMatch(danger -> danger.rulesOut(Use.LANDING));
         String key = warned ? "page.verdict.alone.warned" : "page.verdict.alone";
@@ -112,7 +112,7 @@ final class InShortSection {
     private Paragraph slowest(Slowest slowest) {
         if (slowest.all()) {
             double least = setUps.stream()
-                    .flatMap(s -> Headlines.known(s.approachSpeed()).stream())
+                    .flatMap(s -> s.approachSpeed().known().stream())
                     .mapToDouble(known -> known.value())
                     .min()
                     .orElseThrow();
@@ -157,7 +157,8 @@ final class InShortSection {
     }
 
     private static Text withRoundOut(Text said, SetUpResult setUp) {
-        return Headlines.known(setUp.number(FlightQuantity.FLARE_HEIGHT))
+        return setUp.number(FlightQuantity.FLARE_HEIGHT)
+                .known()
                 .map(height -> Text.join(
                         Join.BLANK,
                         List.of(said, Text.say("page.verdict.round-out", Value.of(height.value(), Value.Kind.HEIGHT)))))

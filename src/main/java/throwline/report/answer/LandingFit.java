@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import throwline.model.Field;
-import throwline.report.Headlines;
 import throwline.report.document.Comparison.Below;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
@@ -83,9 +82,7 @@ final class LandingFit {
 
     /** The same words for a single landing; the field's length must be known. */
     Text of(Headline landing) {
-        return Headlines.known(landing)
-                .map(known -> say(FieldFit.of(known, length())))
-                .orElse(say(FieldFit.TOO_SHORT));
+        return landing.known().map(known -> say(FieldFit.of(known, length()))).orElse(say(FieldFit.TOO_SHORT));
     }
 
     private static Text say(FieldFit fit) {

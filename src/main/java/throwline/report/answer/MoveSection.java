@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Role;
@@ -152,7 +151,9 @@ final class MoveSection {
         }
         said.addAll(lost(moves.lowering(), End.LOST_UP, "fly.move.lost.up.why"));
         said.addAll(lost(moves.lowering(), End.LOST_DOWN, "fly.move.lost.down.why"));
-        Headlines.known(result.glance().number(FlightQuantity.FLAP_SPEED_LIMIT))
+        result.glance()
+                .number(FlightQuantity.FLAP_SPEED_LIMIT)
+                .known()
                 .filter(limit -> limit.value() < moves.lowerSpeed())
                 .ifPresent(limit -> said.add(Paragraph.say("fly.move.servo", Value.speed(limit.value()))));
         return said;

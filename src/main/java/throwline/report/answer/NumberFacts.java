@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import throwline.model.Model;
 import throwline.model.SetUp;
-import throwline.report.Headlines;
 import throwline.report.data.DataUnit;
 import throwline.report.data.SixFigures;
 import throwline.report.document.Comparison.Fact;
@@ -71,7 +70,7 @@ final class NumberFacts {
     }
 
     private static Text value(Headline headline, Value.Kind kind) {
-        return Headlines.known(headline)
+        return headline.known()
                 .<Text>map(known -> Value.of(known.value(), kind))
                 .orElse(Text.say("page.no-answer"));
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import throwline.model.Stick;
-import throwline.report.Headlines;
 import throwline.report.document.Comparison.Cell;
 import throwline.report.document.Role;
 import throwline.report.document.Text;
@@ -98,7 +97,7 @@ record NumberRow(
         return new NumberRow(
                 quantity,
                 "",
-                (flown, r) -> Headlines.known(r.number(quantity)).map(Headline.class::cast),
+                (flown, r) -> r.number(quantity).known().map(Headline.class::cast),
                 (flown, known) -> Value.speed(known.value()),
                 (flown, r) -> noFlapLimit(r, (Headline.Unknown) r.number(quantity)));
     }
@@ -187,7 +186,7 @@ record NumberRow(
 
     /** The number of a set-up, where it is known. */
     Optional<Headline.Known> known(Flown flown, SetUpResult result) {
-        return number.apply(flown, result).flatMap(Headlines::known);
+        return number.apply(flown, result).flatMap(Headline::known);
     }
 
     /** What is read first of a set-up. */
@@ -197,6 +196,6 @@ record NumberRow(
             return otherwise.apply(flown, result).text();
         }
         Function<Headline.Known, Text> read = known -> text.apply(flown, known);
-        return Headlines.known(found.get()).map(read).orElse(Text.say("row.no-answer"));
+        return found.get().known().map(read).orElse(Text.say("row.no-answer"));
     }
 }

@@ -2,7 +2,6 @@ package throwline.report.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import throwline.report.Headlines;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Role;
 import throwline.report.document.Text;
@@ -30,7 +29,8 @@ final class OneSideSection {
         }
         for (RollDetail roll : result.rolls()) {
             roll.withOneSide()
-                    .ifPresent(rate -> Headlines.known(roll.rate())
+                    .ifPresent(rate -> roll.rate()
+                            .known()
                             .ifPresent(both -> said.add(Paragraph.say(
                                     "fly.one-side.alone",
                                     roll.stick(),

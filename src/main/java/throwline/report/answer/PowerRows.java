@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import throwline.flight.GoAround;
-import throwline.report.Headlines;
 import throwline.report.document.Comparison.Below;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
@@ -119,7 +118,8 @@ final class PowerRows {
                 Text.say("row.goaround.trim"),
                 Flown.each(
                         all,
-                        (flown, r) -> Headlines.known(r.number(FlightQuantity.THROTTLE_TRIM))
+                        (flown, r) -> r.number(FlightQuantity.THROTTLE_TRIM)
+                                .known()
                                 .map(known -> known.mayGoEitherWay()
                                         ? Text.say("row.goaround.trim.little")
                                         : flown.edge(known.value()))
@@ -131,8 +131,6 @@ final class PowerRows {
         return Below.of(
                 label,
                 Flown.each(
-                        all,
-                        (flown, r) ->
-                                Headlines.known(r.number(quantity)).map(text).orElse(Text.none())));
+                        all, (flown, r) -> r.number(quantity).known().map(text).orElse(Text.none())));
     }
 }

@@ -10,13 +10,12 @@ import throwline.flight.Flight;
 import throwline.model.Model;
 import throwline.model.Motor;
 import throwline.model.Surface;
-import throwline.report.EdgeThrow;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Table;
 import throwline.report.document.Text;
 import throwline.report.document.Value;
+import throwline.study.EdgeThrow;
 import throwline.study.FlightQuantity;
 import throwline.study.FlyResult;
 import throwline.study.FlyResult.LevelPoint;
@@ -80,7 +79,7 @@ final class PowerSection {
     }
 
     private Optional<Headline.Known> known(FlightQuantity quantity) {
-        return Headlines.known(result.number(quantity));
+        return result.number(quantity).known();
     }
 
     private Text edge(double angle) {
@@ -163,7 +162,7 @@ final class PowerSection {
     }
 
     private void slowest() {
-        Optional<Headline.Known> stall = Headlines.known(result.stallSpeed());
+        Optional<Headline.Known> stall = result.stallSpeed().known();
         Optional<Headline.Known> half = known(FlightQuantity.SLOWEST_HALF_THROTTLE);
         Optional<Headline.Known> full = known(FlightQuantity.SLOWEST_FULL_THROTTLE);
         if (result.number(FlightQuantity.SLOWEST_FULL_THROTTLE) instanceof Headline.Unknown why

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Table;
@@ -102,11 +101,12 @@ final class PullSection {
     }
 
     private static Text top(LoopAtFull open) {
-        return speed(Headlines.known(open.topSpeed()).map(Headline.Known::value));
+        return speed(open.topSpeed().known().map(Headline.Known::value));
     }
 
     private static Text topLikely(LoopAtFull open) {
-        return Headlines.known(open.topSpeed())
+        return open.topSpeed()
+                .known()
                 .<Text>map(known ->
                         known.low() > 0 ? new Value.Band(known, Value.Kind.SPEED) : Text.say("fly.loop.may-not"))
                 .orElse(Text.none());

@@ -3,7 +3,6 @@ package throwline.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import throwline.report.Headlines;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Table;
@@ -56,7 +55,7 @@ final class ServoSection {
     }
 
     private static Table.Cells row(SurfaceLoad load) {
-        Optional<Headline.Known> now = Headlines.known(load.comingIn());
+        Optional<Headline.Known> now = load.comingIn().known();
         String stick = load.overSpeed().stream()
                 .map(LoadPoint::stick)
                 .filter(s -> !s.isEmpty())

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import throwline.model.Model;
 import throwline.model.Pack;
-import throwline.report.Headlines;
 import throwline.study.Comparison.PackResult;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
@@ -70,7 +69,7 @@ record ChartSource(Model model, PackResult result, Unit besideSpeed, Words words
     /** The steady descent at the speed to come in at, where the sweep reaches it. */
     Optional<SetUpResult.SpeedPoint> comingIn(int index) {
         SetUpResult setUp = setUps().get(index);
-        return Headlines.known(setUp.approachSpeed()).flatMap(speed -> at(setUp.sweep(), speed.value()));
+        return setUp.approachSpeed().known().flatMap(speed -> at(setUp.sweep(), speed.value()));
     }
 
     private static Optional<SetUpResult.SpeedPoint> at(List<SetUpResult.SpeedPoint> sweep, double speed) {

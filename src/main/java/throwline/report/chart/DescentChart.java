@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import throwline.report.Headlines;
 import throwline.study.Headline;
 import throwline.words.Words;
 
@@ -40,7 +39,10 @@ final class DescentChart {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < source.setUps().size(); i++) {
             List<Row.Value> numbers = new ArrayList<>();
-            Headlines.known(source.setUps().get(i).descentAngle())
+            source.setUps()
+                    .get(i)
+                    .descentAngle()
+                    .known()
                     .filter(angle -> angle.value() > 0)
                     .ifPresent(angle -> numbers.add(number(angle, farthest)));
             rows.add(source.row(i, numbers));
@@ -108,7 +110,7 @@ final class DescentChart {
 
     private double farthest() {
         double farthest = source.setUps().stream()
-                .flatMap(setUp -> Headlines.known(setUp.descentAngle()).stream())
+                .flatMap(setUp -> setUp.descentAngle().known().stream())
                 .filter(angle -> angle.value() > 0)
                 .mapToDouble(angle -> Math.min(FARTHEST_BAND * distance(angle.value()), distance(angle.low())))
                 .reduce(1, Math::max);

@@ -5,8 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import throwline.report.EdgeThrow;
-import throwline.report.Headlines;
+import throwline.study.EdgeThrow;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
@@ -33,7 +32,7 @@ final class ElevatorChart {
             SetUpResult setUp = source.setUps().get(i);
             mixes.add(mix(i, setUp));
             List<Row.Value> numbers = new ArrayList<>();
-            Headlines.known(setUp.elevator()).ifPresent(v -> numbers.add(hollow(v, direction(v.value()))));
+            setUp.elevator().known().ifPresent(v -> numbers.add(hollow(v, direction(v.value()))));
             places.add(source.row(i, numbers));
         }
         double end = (1 + MARGIN)
@@ -59,7 +58,7 @@ final class ElevatorChart {
                     source.name(index), ChartStyle.look(index), List.of(), words.say("chart.elevator.reference"));
         }
         List<Row.Value> numbers = new ArrayList<>();
-        Headlines.known(setUp.elevatorChange()).ifPresent(known -> {
+        setUp.elevatorChange().known().ifPresent(known -> {
             double start = known.startingMix().orElse(0.0);
             String label = known.mayGoEitherWay()
                     ? words.say("chart.elevator.none")

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import throwline.report.BenchThrow;
-import throwline.report.Headlines;
 import throwline.report.ReportFile;
 import throwline.report.document.PagePicture;
 import throwline.sizing.MixCurve;
@@ -60,7 +59,7 @@ public final class FindCharts {
     }
 
     private Picture mix(FindResult result, TrimFound trim, MixCurve curve, boolean numbers) {
-        Optional<Headline.Known> whole = Headlines.known(trim.whole());
+        Optional<Headline.Known> whole = trim.whole().known();
         boolean eitherWay = whole.map(Headline.Known::mayGoEitherWay).orElse(true);
         List<Place> expected = new ArrayList<>();
         List<Place> first = new ArrayList<>();
@@ -131,7 +130,8 @@ public final class FindCharts {
         List<Place> rates = help.points().stream()
                 .map(p -> Place.of(Math.toDegrees(p.size()), Math.toDegrees(p.rate())))
                 .toList();
-        Optional<Curve.Spot> band = Headlines.known(found.with())
+        Optional<Curve.Spot> band = found.with()
+                .known()
                 .map(known -> new Curve.Spot(
                         Math.toDegrees(help.best().size()),
                         Math.toDegrees(known.value()),

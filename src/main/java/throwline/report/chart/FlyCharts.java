@@ -6,10 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
-import throwline.report.EdgeThrow;
-import throwline.report.Headlines;
 import throwline.report.ReportFile;
 import throwline.report.document.PagePicture;
+import throwline.study.EdgeThrow;
 import throwline.study.FieldAnswer;
 import throwline.study.FlightQuantity;
 import throwline.study.FlyResult;
@@ -137,11 +136,12 @@ public final class FlyCharts {
     private Picture overSpeed(
             FlyResult result, String name, List<Place> points, Headline comingIn, DoubleUnaryOperator shown) {
         SetUpResult glance = result.glance();
-        Optional<Headline.Known> approach = Headlines.known(glance.approachSpeed());
+        Optional<Headline.Known> approach = glance.approachSpeed().known();
         Optional<Curve.Spot> spot =
-                approach.flatMap(speed -> Headlines.known(comingIn).map(number -> Curve.Spot.of(speed, number, shown)));
+                approach.flatMap(speed -> comingIn.known().map(number -> Curve.Spot.of(speed, number, shown)));
         Curve curve = new Curve(glance.setUp().name(), ChartStyle.look(0), points, spot);
-        double slowest = Headlines.known(glance.stallSpeed())
+        double slowest = glance.stallSpeed()
+                .known()
                 .map(Headline.Known::value)
                 .orElse(points.get(0).x());
         List<Place> reached = Curve.reached(List.of(curve));

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import throwline.report.Headlines;
 import throwline.study.FieldAnswer.Spot;
 import throwline.study.FlightQuantity;
 import throwline.study.SetUpResult;
@@ -62,7 +61,8 @@ final class GoAroundChart {
         Spot lowest = result.power().goingAround().stream()
                 .min(Comparator.comparingDouble(Spot::height))
                 .orElseThrow();
-        Optional<Curve.Spot> band = Headlines.known(result.number(FlightQuantity.GO_AROUND_LOSS))
+        Optional<Curve.Spot> band = result.number(FlightQuantity.GO_AROUND_LOSS)
+                .known()
                 .map(lost -> new Curve.Spot(lowest.along(), -lost.value(), -lost.high(), -lost.low()));
         return new Curve(source.name(index), ChartStyle.look(index), way, band);
     }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import throwline.model.Field;
-import throwline.report.Headlines;
 import throwline.study.FieldAnswer.Legs;
 import throwline.study.Headline;
 import throwline.words.Words;
@@ -80,7 +79,7 @@ final class LandingChart {
                 * Math.max(
                         field.length().orElse(1),
                         entries.stream()
-                                .flatMap(entry -> Headlines.known(entry.total()).stream())
+                                .flatMap(entry -> entry.total().known().stream())
                                 .mapToDouble(Headline.Known::high)
                                 .max()
                                 .orElse(0));
@@ -91,7 +90,7 @@ final class LandingChart {
                 layout == Layout.NARROW ? 5 : 10);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
-            List<Row.Value> numbers = Headlines.known(entries.get(i).total()).stream()
+            List<Row.Value> numbers = entries.get(i).total().known().stream()
                     .map(total -> number(total, farthest))
                     .toList();
             rows.add(new Row(entries.get(i).name(), ChartStyle.look(i), numbers, words.say("chart.none")));

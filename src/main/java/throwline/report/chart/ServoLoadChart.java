@@ -3,7 +3,6 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import throwline.report.Headlines;
 import throwline.study.FlyResult;
 import throwline.study.ServoAnswer.LoadPoint;
 import throwline.study.ServoAnswer.SurfaceLoad;
@@ -133,8 +132,11 @@ final class ServoLoadChart {
     }
 
     private Optional<Curve.Spot> spot(SurfaceLoad load) {
-        return Headlines.known(result.glance().approachSpeed())
-                .flatMap(speed -> Headlines.known(load.comingIn())
+        return result.glance()
+                .approachSpeed()
+                .known()
+                .flatMap(speed -> load.comingIn()
+                        .known()
                         .map(torque -> Curve.Spot.of(speed, torque, value -> shown(load, value))));
     }
 }

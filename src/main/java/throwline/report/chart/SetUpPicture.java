@@ -10,11 +10,10 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jfree.chart.ui.RectangleInsets;
 import throwline.model.Surface;
-import throwline.report.EdgeThrow;
-import throwline.report.Headlines;
 import throwline.report.document.Figures;
 import throwline.report.document.Value;
 import throwline.section.Airfoil;
+import throwline.study.EdgeThrow;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.LoadStation;
 
@@ -152,7 +151,7 @@ final class SetUpPicture {
         for (int i = 0; i < surfaces().size(); i++) {
             labels(items, surfaces().get(i), i);
         }
-        Headlines.known(result.elevator()).ifPresent(known -> {
+        result.elevator().known().ifPresent(known -> {
             EdgeThrow edge = new EdgeThrow(source.model().tail().throwChord());
             String text = source.words()
                     .say("chart.setup.elevator", figures.show(new Value.Edge(known.value(), edge.chord())));

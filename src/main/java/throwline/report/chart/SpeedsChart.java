@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import throwline.report.Headlines;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 
@@ -41,8 +40,8 @@ final class SpeedsChart {
 
     private List<Row.Value> numbers(SetUpResult setUp) {
         List<Row.Value> numbers = new ArrayList<>();
-        Headlines.known(setUp.stallSpeed()).ifPresent(v -> numbers.add(number(v, false, "chart.speeds.stalls")));
-        Headlines.known(setUp.approachSpeed()).ifPresent(v -> numbers.add(number(v, true, "chart.speeds.comein")));
+        setUp.stallSpeed().known().ifPresent(v -> numbers.add(number(v, false, "chart.speeds.stalls")));
+        setUp.approachSpeed().known().ifPresent(v -> numbers.add(number(v, true, "chart.speeds.comein")));
         return numbers;
     }
 

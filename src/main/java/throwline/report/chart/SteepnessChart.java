@@ -3,7 +3,6 @@ package throwline.report.chart;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import throwline.report.Headlines;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 
@@ -25,7 +24,7 @@ final class SteepnessChart {
     Picture draw() {
         double fastest = FASTEST
                 * source.setUps().stream()
-                        .flatMap(setUp -> Headlines.known(setUp.approachSpeed()).stream())
+                        .flatMap(setUp -> setUp.approachSpeed().known().stream())
                         .mapToDouble(Headline.Known::value)
                         .max()
                         .orElse(1);
@@ -53,9 +52,10 @@ final class SteepnessChart {
                 .map(point -> Place.of(point.speed(), Math.toDegrees(point.descentAngle())))
                 .filter(place -> place.x() <= fastest && place.y() <= STEEPEST)
                 .toList();
-        Optional<Curve.Spot> spot = Headlines.known(setUp.approachSpeed())
-                .flatMap(speed -> Headlines.known(setUp.descentAngle())
-                        .map(angle -> Curve.Spot.of(speed, angle, Math::toDegrees)));
+        Optional<Curve.Spot> spot = setUp.approachSpeed()
+                .known()
+                .flatMap(speed ->
+                        setUp.descentAngle().known().map(angle -> Curve.Spot.of(speed, angle, Math::toDegrees)));
         return new Curve(source.name(index), ChartStyle.look(index), points, spot);
     }
 }

@@ -3,7 +3,6 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import throwline.report.Headlines;
 import throwline.study.FieldAnswer.Spot;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
@@ -43,15 +42,14 @@ final class TakeOffChart {
             farthest = Math.max(
                     farthest, way.isEmpty() ? 0 : way.get(way.size() - 1).along());
             farthest = Math.max(
-                    farthest,
-                    Headlines.known(number(each)).map(Headline.Known::high).orElse(0.0));
+                    farthest, number(each).known().map(Headline.Known::high).orElse(0.0));
         }
         double end = BEYOND * farthest;
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < source.setUps().size(); i++) {
             rows.add(source.row(
                     i,
-                    Headlines.known(number(source.setUps().get(i))).stream()
+                    number(source.setUps().get(i)).known().stream()
                             .map(this::value)
                             .toList()));
         }
@@ -107,7 +105,8 @@ final class TakeOffChart {
             items.add(new Item.Line(way, false, look.color(), look.line()));
             marks.add(new Item.Mark(way.get(1), look, false));
             if (obstacle > 0) {
-                Headlines.known(number(each))
+                number(each)
+                        .known()
                         .ifPresent(known -> marks.add(new Item.Mark(Place.of(known.value(), obstacle), look, true)));
             }
         }

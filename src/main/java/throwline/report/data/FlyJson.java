@@ -8,12 +8,10 @@ import throwline.study.Learnt;
 /** One set-up in depth as JSON, format {@code fly/1}: SI units, angles in degrees. */
 public final class FlyJson {
 
-    private final CompareJson compare;
     private final Sentences sentences;
 
     /** A writer with these words. */
     public FlyJson(Sentences sentences) {
-        compare = new CompareJson(sentences);
         this.sentences = sentences;
     }
 
@@ -24,30 +22,25 @@ public final class FlyJson {
 
     /** The document, with what flights told. */
     public String write(FlyResult result, Optional<Learnt> learnt) {
-        JsonWriter json = new JsonWriter();
-        json.object();
-        json.key("format").value("fly/1");
-        json.key("model").value(result.model().name());
-        LearnJson.flights(json, learnt);
-        json.key("pack").shortObject();
-        json.key("name").value(result.pack().name());
-        json.key("weight").value(result.pack().mass());
-        json.key("balance").value(result.pack().balance());
-        json.end();
-        json.key("setup");
-        compare.setUp(json, result.glance());
-        RecordWriter records = new RecordWriter(json, sentences);
-        records.write("balance", result.balance());
-        records.write("turns", result.turns());
-        records.write("rolls", result.rolls());
-        records.write("descents", result.descents());
-        records.write("sweep", result.glance().sweep());
-        records.write("rollSweep", result.rollSweep());
-        records.write("level", result.level());
-        new HandlingJson(json, sentences).write(result);
-        records.write("matters", result.matters());
-        new StandingJson(json).write(result.standing());
-        json.end();
+        RecordWriter json = new RecordWriter(sentences);
+        json.object(() -> {
+            json.write("format", "fly/1");
+            json.write("model", result.model().name());
+            LearnJson.flights(json, learnt);
+            json.write("pack", result.pack());
+            json.write("setup", result.glance());
+            json.write("balance", result.balance());
+            json.write("turns", result.turns());
+            json.write("rolls", result.rolls());
+            json.write("descents", result.descents());
+            json.write("sweep", result.glance().sweep());
+            json.write("rollSweep", result.rollSweep());
+            json.write("level", result.level());
+            json.write("landing", result.glance().field());
+            new HandlingJson(json).write(result);
+            json.write("matters", result.matters());
+            json.write("standing", result.standing().rows());
+        });
         return json.toString();
     }
 }

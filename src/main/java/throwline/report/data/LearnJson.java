@@ -1,5 +1,6 @@
 package throwline.report.data;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import throwline.correction.Doubt;
@@ -10,6 +11,8 @@ import throwline.study.FlightQuantity;
 import throwline.study.Learnt;
 import throwline.study.LoggedDay;
 import throwline.study.SetUpResult;
+import throwline.units.Dimension;
+import throwline.units.Quantity;
 
 /** What flights told as JSON, format {@code learn/1}: SI units, angles in degrees. */
 public final class LearnJson {
@@ -23,137 +26,91 @@ public final class LearnJson {
 
     /** The whole answer. */
     public String write(Learnt learnt) {
-        JsonWriter json = new JsonWriter();
-        json.object();
-        json.key("format").value("learn/1");
-        json.key("model").value(learnt.after().model().name());
-        flights(json, Optional.of(learnt));
-        json.key("packs").array();
-        learnt.after().packs().forEach(pack -> pack(json, pack));
-        json.end();
-        json.key("measured").array();
-        for (Learnt.Measured mark : learnt.measured()) {
-            boolean angle = mark.quantity() != FlightQuantity.STALL_SPEED;
-            double unit = angle ? Math.toDegrees(1) : 1;
-            json.shortObject();
-            json.key("setup").value(mark.setUp());
-            json.key("number").value(mark.quantity().key());
-            json.key("value").value(unit * mark.value());
-            json.key("low").value(unit * mark.low());
-            json.key("high").value(unit * mark.high());
-            json.key("wrong").value(mark.wrong());
-            json.end();
-        }
-        json.end();
-        json.key("logs").array();
-        learnt.logs().forEach(day -> log(json, day));
-        json.end();
-        json.key("next").array();
-        for (Learnt.Advice advice : learnt.next()) {
-            json.shortObject();
-            json.key("what").value(advice.what());
-            json.key("setup").value(advice.setUp());
-            json.key("number").value(advice.quantity().key());
-            boolean angle = advice.quantity() == FlightQuantity.ELEVATOR;
-            double unit = angle ? Math.toDegrees(1) : 1;
-            json.key("band").value(unit * advice.band());
-            json.key("then").value(unit * advice.then());
-            json.key("minutes").value(advice.minutes());
-            json.end();
-        }
-        json.end();
-        json.end();
+        RecordWriter json = new RecordWriter(sentences);
+        json.object(() -> {
+            json.write("format", "learn/1");
+            json.write("model", learnt.after().model().name());
+            flights(json, Optional.of(learnt));
+            json.objects("packs", learnt.after().packs(), pack -> pack(json, pack));
+            json.write("measured", learnt.measured().stream().map(Mark::of).toList());
+            json.objects("logs", learnt.logs(), day -> log(json, day));
+            json.write("next", learnt.next().stream().map(Next::of).toList());
+        });
         return json.toString();
     }
 
-    private static void log(JsonWriter json, LoggedDay day) {
-        json.object();
-        json.key("flight").value(day.day().name());
-        json.key("file").value(day.log().name());
-        json.key("dropped").value(day.log().dropped());
-        json.key("wind");
-        day.log()
-                .wind()
-                .ifPresentOrElse(
-                        wind -> {
-                            json.shortObject();
-                            json.key("speed").value(wind.speed());
-                            json.key("from").value(Math.toDegrees(wind.from()));
-                            json.key("sd").value(wind.sd());
-                            json.key("source").value(wind.source().name().toLowerCase(Locale.ROOT));
-                            json.end();
-                        },
-                        json::nothing);
-        json.key("pieces").array();
-        for (Piece piece : day.log().pieces()) {
-            json.shortObject();
-            json.key("number").value(piece.number());
-            json.key("kind").value(piece.kind().name().toLowerCase(Locale.ROOT));
-            json.key("setup").value(piece.setUp());
-            json.key("from").value(piece.from());
-            json.key("to").value(piece.to());
-            json.key("used").value(piece.used());
-            json.key("reason").value(piece.reason().name().toLowerCase(Locale.ROOT));
-            if (!Double.isNaN(piece.speed())) {
-                json.key("speed").value(piece.speed());
-                json.key("found")
-                        .value(piece.kind() == Piece.Kind.ROLL ? Math.toDegrees(piece.value()) : piece.value());
-            }
-            json.end();
+    private record Mark(
+            String setup, FlightQuantity number, Quantity value, Quantity low, Quantity high, boolean wrong) {
+        static Mark of(Learnt.Measured mark) {
+            Dimension kind = mark.quantity().dimension();
+            return new Mark(
+                    mark.setUp(),
+                    mark.quantity(),
+                    new Quantity(mark.value(), kind),
+                    new Quantity(mark.low(), kind),
+                    new Quantity(mark.high(), kind),
+                    mark.wrong());
         }
-        json.end();
-        json.end();
     }
 
-    private void pack(JsonWriter json, PackResult pack) {
-        RecordWriter records = new RecordWriter(json, sentences);
-        json.object();
-        json.key("name").value(pack.pack().name());
-        json.key("setups").array();
-        for (SetUpResult result : pack.setUps()) {
-            json.object();
-            json.key("name").value(result.setUp().name());
-            result.headlines()
-                    .all()
-                    .forEach(entry -> records.write(
-                            entry.stick().isEmpty()
-                                    ? entry.quantity().key()
-                                    : entry.quantity().key() + " " + entry.stick(),
-                            entry.number(),
-                            entry.quantity().dimension()));
-            json.end();
+    private record Next(
+            String what, String setup, FlightQuantity number, Quantity band, Quantity then, double minutes) {
+        static Next of(Learnt.Advice advice) {
+            Dimension kind = advice.quantity() == FlightQuantity.ELEVATOR ? Dimension.ANGLE : Dimension.FRACTION;
+            return new Next(
+                    advice.what(),
+                    advice.setUp(),
+                    advice.quantity(),
+                    new Quantity(advice.band(), kind),
+                    new Quantity(advice.then(), kind),
+                    advice.minutes());
         }
-        json.end();
-        json.end();
     }
+
+    private static void log(RecordWriter json, LoggedDay day) {
+        json.write("flight", day.day().name());
+        json.write("file", day.log().name());
+        json.write("dropped", day.log().dropped());
+        json.write("wind", day.log().wind());
+        json.shortObjects("pieces", day.pieces(), piece -> piece(json, piece));
+    }
+
+    private static void piece(RecordWriter json, Piece piece) {
+        json.write("number", piece.number());
+        json.write("kind", piece.kind());
+        json.write("setup", piece.setUp());
+        json.write("from", piece.from());
+        json.write("to", piece.to());
+        json.write("used", piece.used());
+        json.write("reason", piece.reason().name().toLowerCase(Locale.ROOT));
+        if (!Double.isNaN(piece.speed())) {
+            json.write("speed", piece.speed());
+            json.write(
+                    "found", piece.value(), piece.kind() == Piece.Kind.ROLL ? Dimension.ANGULAR_RATE : Dimension.SPEED);
+        }
+    }
+
+    private static void pack(RecordWriter json, PackResult pack) {
+        json.write("name", pack.pack().name());
+        json.objects("setups", pack.setUps(), result -> setUp(json, result));
+    }
+
+    private static void setUp(RecordWriter json, SetUpResult result) {
+        json.write("name", result.setUp());
+        result.headlines()
+                .all()
+                .forEach(entry -> json.write(
+                        String.join(" ", entry.quantity().key(), entry.stick()).strip(),
+                        entry.number(),
+                        entry.quantity().dimension()));
+    }
+
+    private record Flights(
+            int count, int measurements, String last, List<Doubt> doubts, List<Learnt.WindFound> winds) {}
 
     /** What an answer rests on, where flights put it right; nothing else is written. */
-    static void flights(JsonWriter json, Optional<Learnt> learnt) {
-        learnt.ifPresent(l -> {
-            json.key("flights").object();
-            json.key("count").value(l.flights());
-            json.key("measurements").value(l.measurements());
-            json.key("last").value(l.lastDate());
-            json.key("doubts").array();
-            for (Doubt doubt : l.doubts()) {
-                json.shortObject();
-                json.key("source").value(doubt.source());
-                json.key("wrong").value(doubt.wrong());
-                json.key("innovation").value(doubt.misses());
-                json.end();
-            }
-            json.end();
-            json.key("winds").array();
-            for (Learnt.WindFound wind : l.winds()) {
-                json.shortObject();
-                json.key("flight").value(wind.day());
-                json.key("told").value(wind.told());
-                json.key("found").value(wind.found());
-                json.key("sd").value(wind.sd());
-                json.end();
-            }
-            json.end();
-            json.end();
-        });
+    static void flights(RecordWriter json, Optional<Learnt> learnt) {
+        learnt.ifPresent(l ->
+                json.write("flights", new Flights(l.flights(), l.measurements(), l.lastDate(), l.doubts(), l.winds())));
     }
 }

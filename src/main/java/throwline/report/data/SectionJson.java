@@ -22,13 +22,12 @@ public final class SectionJson {
      * @param flows air along its outline; none where not known
      */
     public String write(SectionSweep sweep, List<SectionFlow> flows) {
-        JsonWriter json = new JsonWriter();
-        json.object();
-        json.key("format").value("section/1");
-        RecordWriter records = new RecordWriter(json, sentences);
-        records.components(sweep);
-        records.write("computedFlows", flows);
-        json.end();
+        RecordWriter json = new RecordWriter(sentences);
+        json.object(() -> {
+            json.write("format", "section/1");
+            json.components(sweep);
+            json.write("computedFlows", flows);
+        });
         return json.toString();
     }
 }

@@ -3,7 +3,6 @@ package throwline.report.data;
 import java.util.ArrayList;
 import java.util.List;
 import throwline.model.Model;
-import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
 import throwline.study.Comparison.PackResult;
 import throwline.study.Headline;
@@ -42,11 +41,10 @@ public final class SheetNumbers {
     }
 
     private static void position(List<SheetEntry> all, String setUp, String stick, Position p) {
-        EdgeThrow edge = new EdgeThrow(p.chord());
         String side = Codes.of(p.side());
         all.add(SheetEntry.of(setUp, p.surface(), stick, side, "angle", "deg", p.angle() * DEGREE));
-        all.add(SheetEntry.of(setUp, p.surface(), stick, side, "straight", "m", edge.distance(p.angle())));
-        all.add(SheetEntry.of(setUp, p.surface(), stick, side, "vertical", "m", edge.height(p.angle())));
+        all.add(SheetEntry.of(setUp, p.surface(), stick, side, "straight", "m", p.straight()));
+        all.add(SheetEntry.of(setUp, p.surface(), stick, side, "vertical", "m", p.vertical()));
         all.add(SheetEntry.of(setUp, p.surface(), stick, side, "travel", "", p.travelShare()));
         p.servo()
                 .ifPresent(servo ->

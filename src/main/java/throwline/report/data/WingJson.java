@@ -15,13 +15,12 @@ public final class WingJson {
 
     /** The document; without the marks of the stall where they were not found. */
     public String write(WingSweep sweep) {
-        JsonWriter json = new JsonWriter();
-        RecordWriter records = new RecordWriter(json, sentences);
-        json.object();
-        json.key("format").value("wing/1");
-        records.components(sweep);
-        sweep.stall().ifPresent(stall -> records.write("stall", stall));
-        json.end();
+        RecordWriter json = new RecordWriter(sentences);
+        json.object(() -> {
+            json.write("format", "wing/1");
+            json.components(sweep);
+            sweep.stall().ifPresent(stall -> json.write("stall", stall));
+        });
         return json.toString();
     }
 }

@@ -2,8 +2,8 @@ package throwline.report.document;
 
 import java.util.List;
 import java.util.Locale;
-import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.study.EdgeThrow;
 import throwline.study.Headline;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;

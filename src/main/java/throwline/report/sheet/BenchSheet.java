@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import throwline.linkage.ControlRun.Reach;
 import throwline.model.Servo;
 import throwline.model.Stick;
-import throwline.report.EdgeThrow;
 import throwline.report.Page;
 import throwline.report.data.SheetEntry;
 import throwline.report.data.SheetNumbers;
@@ -161,10 +160,7 @@ final class BenchSheet {
                 .anyMatch(e -> changes.isNew(e) || changes.was(e, this::degrees).isPresent());
         List<Cell> cells = new ArrayList<>();
         boolean moved = figures.isSeen(p.angle());
-        cells.add(
-                moved
-                        ? new Cell(figures.length(new EdgeThrow(p.chord()).distance(p.angle())), Kind.LARGE)
-                        : Cell.of(""));
+        cells.add(moved ? new Cell(figures.length(p.straight()), Kind.LARGE) : Cell.of(""));
         String angle = moved ? figures.senseAndDegrees(p.angle()) : words.say("sheet.bench.stays");
         cells.add(new Cell(angle, changed ? Kind.CHANGED : Kind.PLAIN));
         if (withServos) {

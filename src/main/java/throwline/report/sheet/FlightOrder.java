@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
-import throwline.report.Headlines;
 import throwline.study.Danger;
 import throwline.study.Headline;
 import throwline.study.InShort;
@@ -177,7 +176,7 @@ final class FlightOrder {
     }
 
     private String speed(Headline headline, double factor) {
-        return Headlines.known(headline)
+        return headline.known()
                 .map(known -> figures.oneSpeed(factor * known.value()))
                 .orElse(words.say("chart.none"));
     }

@@ -10,7 +10,6 @@ import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.report.ElevatorMixes;
-import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.sheet.SheetDocument.Band;
 import throwline.report.sheet.SheetDocument.Block;
@@ -99,9 +98,7 @@ final class PocketCard {
     }
 
     private String speed(Headline headline) {
-        return Headlines.known(headline)
-                .map(known -> figures.oneSpeed(known.value()))
-                .orElse(SheetFigures.NONE);
+        return headline.known().map(known -> figures.oneSpeed(known.value())).orElse(SheetFigures.NONE);
     }
 
     /** Where each lever position puts the surfaces that it moves, in per cent of their travel, and which switch it is on. */

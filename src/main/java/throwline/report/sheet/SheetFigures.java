@@ -2,8 +2,8 @@ package throwline.report.sheet;
 
 import java.util.Locale;
 import throwline.model.SetUp;
-import throwline.report.EdgeThrow;
 import throwline.report.Page;
+import throwline.study.EdgeThrow;
 import throwline.study.Headline;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;

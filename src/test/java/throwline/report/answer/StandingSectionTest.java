@@ -16,6 +16,7 @@ import throwline.report.document.Text;
 import throwline.study.BlowBackResult;
 import throwline.study.BlowBackResult.Point;
 import throwline.study.BlowBackResult.Row;
+import throwline.study.EdgeThrow;
 import throwline.study.SetUpResult.Side;
 import throwline.units.Display;
 
@@ -32,7 +33,8 @@ class StandingSectionTest {
     }
 
     private static Point point(double speed, double angle, double perhaps, Hold hold) {
-        return new Point(speed, angle * DEG, Optional.of(perhaps * DEG), hold);
+        return new Point(
+                speed, angle * DEG, new EdgeThrow(0.07).distance(angle * DEG), Optional.of(perhaps * DEG), hold);
     }
 
     private static final BlowBackResult ALL = new BlowBackResult(

@@ -13,7 +13,6 @@ import throwline.input.ReadModel;
 import throwline.model.Model;
 import throwline.report.CompareAnswer;
 import throwline.report.ElevatorMixes;
-import throwline.report.Headlines;
 import throwline.report.Page;
 import throwline.report.data.SheetCsv;
 import throwline.report.sheet.SheetDocument.Cells;
@@ -51,7 +50,8 @@ class SheetStoriesTest {
             mixes.stream()
                     .filter(mix -> mix.setUp().equals(result.setUp().name()))
                     .findFirst()
-                    .ifPresent(mix -> Headlines.known(result.elevatorChange())
+                    .ifPresent(mix -> result.elevatorChange()
+                            .known()
                             .ifPresent(change -> assertThat(mix.change()).isBetween(change.low(), change.high())));
         }
     }

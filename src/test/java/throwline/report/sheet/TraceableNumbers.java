@@ -9,11 +9,11 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import throwline.report.CompareAnswer;
-import throwline.report.EdgeThrow;
 import throwline.report.ElevatorMixes;
 import throwline.report.Sentences;
 import throwline.report.data.CompareJson;
 import throwline.report.sheet.SheetDocument.Cells;
+import throwline.study.EdgeThrow;
 import throwline.units.Display;
 import throwline.words.Words;
 

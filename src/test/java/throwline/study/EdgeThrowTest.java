@@ -1,4 +1,4 @@
-package throwline.report;
+package throwline.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

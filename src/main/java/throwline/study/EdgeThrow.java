@@ -1,4 +1,4 @@
-package throwline.report;
+package throwline.study;
 
 /**
  * A deflection as it is measured on the bench: the straight distance between the places of the trailing edge with the
