@@ -3,6 +3,7 @@ package throwline.flight;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import throwline.units.Key;
 
 /**
  * Motion of the model while its surfaces go from one set-up to another, throttle shut.
@@ -39,8 +40,8 @@ public record SurfaceMove(double time, List<Moment> history, boolean followed) {
             double moved,
             double height,
             double offPath,
-            double angle,
-            double alpha,
+            @Key(Key.NONE) double angle,
+            @Key(Key.NONE) double alpha,
             double speed,
             double load) {}
 

@@ -2,6 +2,7 @@ package throwline.sizing;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.flight.PullUp;
 import throwline.units.Dimension;
 import throwline.units.Key;
 import throwline.units.Measure;
@@ -33,16 +34,6 @@ public record LoopHelp(
         atSpeeds = List.copyOf(atSpeeds);
     }
 
-    /** Limit that sets the load of a pull. */
-    public enum SetBy {
-        /** The wing gives no more lift: full stick stalls it. */
-        WING,
-        /** The stick is at full. */
-        ELEVATOR,
-        /** The tail stalls. */
-        TAIL
-    }
-
     /**
      * One pull.
      *
@@ -58,7 +49,7 @@ public record LoopHelp(
             @Key("elevatorUp") @Measure(Dimension.ANGLE) double elevator,
             double load,
             double radius,
-            SetBy setBy,
+            PullUp.Limit setBy,
             @Measure(Dimension.ANGLE) double angleLeft) {}
 
     /**

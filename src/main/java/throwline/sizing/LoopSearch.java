@@ -21,7 +21,6 @@ import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.sizing.LoopHelp.AtSpeed;
 import throwline.sizing.LoopHelp.Pull;
-import throwline.sizing.LoopHelp.SetBy;
 
 /**
  * Search for how far flaps should go down with full up elevator for the tightest pull. For each flap throw the elevator's
@@ -143,7 +142,7 @@ public final class LoopSearch {
 
     /** Angle of attack that a pull leaves beyond the margin, rad; negative where it does not end at the elevator. */
     private static double spare(Optional<Pull> pull) {
-        return pull.filter(p -> p.setBy() == SetBy.ELEVATOR)
+        return pull.filter(p -> p.setBy() == PullUp.Limit.ELEVATOR)
                         .map(Pull::angleLeft)
                         .orElse(0.0)
                 - MARGIN;
@@ -155,7 +154,7 @@ public final class LoopSearch {
             stops.add(Limit.ELEVATOR_TRAVEL_USED);
         } else {
             boolean tail = puller.pull(best.flap(), Math.min(travel, best.elevator() + Math.toRadians(1)), speed)
-                    .filter(p -> p.setBy() == SetBy.TAIL)
+                    .filter(p -> p.setBy() == PullUp.Limit.TAIL)
                     .isPresent();
             stops.add(tail ? Limit.TAIL_MARGIN : Limit.WING_MARGIN);
         }
@@ -182,7 +181,7 @@ public final class LoopSearch {
                             elevator,
                             p.load(),
                             p.radius(),
-                            setBy(p.limit()),
+                            p.limit(),
                             p.limit() == PullUp.Limit.WING ? 0 : p.angleLeft()));
         }
 
@@ -191,14 +190,6 @@ public final class LoopSearch {
                     .of(stick(best.flap(), best.elevator(), ""), speed).stream()
                             .boxed()
                             .findFirst());
-        }
-
-        private SetBy setBy(PullUp.Limit limit) {
-            return switch (limit) {
-                case WING -> SetBy.WING;
-                case ELEVATOR -> SetBy.ELEVATOR;
-                case TAIL -> SetBy.TAIL;
-            };
         }
     }
 }

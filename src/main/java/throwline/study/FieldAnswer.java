@@ -5,6 +5,7 @@ import java.util.Optional;
 import throwline.flight.FlareElevator;
 import throwline.flight.GustMargin;
 import throwline.flight.LandingSimulator;
+import throwline.flight.PathPoint;
 import throwline.units.Dimension;
 import throwline.units.Key;
 import throwline.units.Measure;
@@ -72,7 +73,7 @@ public record FieldAnswer(
             @Key("glideLowWithoutGround") double glideWithoutGround,
             @Key(Key.NONE) boolean takesAllLift,
             @Key(Key.NONE) boolean stalled,
-            @Key(Key.NONE) List<Spot> way) {
+            @Key(Key.NONE) List<PathPoint> way) {
 
         public Legs {
             way = List.copyOf(way);
@@ -89,14 +90,6 @@ public record FieldAnswer(
             return touchdown() + roll;
         }
     }
-
-    /**
-     * A place on the way down.
-     *
-     * @param along over the ground, m
-     * @param height of the wheels, m
-     */
-    public record Spot(double along, double height) {}
 
     /** Gust from below, m/s, that {@link Margins#usualLoad} is given for. */
     public static final double USUAL_GUST = GustMargin.USUAL;

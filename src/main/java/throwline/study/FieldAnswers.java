@@ -19,6 +19,7 @@ import throwline.flight.GroundHeights;
 import throwline.flight.GustMargin;
 import throwline.flight.Landing;
 import throwline.flight.LandingSimulator;
+import throwline.flight.PathPoint;
 import throwline.flight.Stall;
 import throwline.model.Field;
 import throwline.model.Pack;
@@ -133,7 +134,7 @@ final class FieldAnswers {
                 landing.takesAllLift(),
                 landing.stalled(),
                 landing.way().stream()
-                        .map(spot -> new FieldAnswer.Spot(spot.along(), spot.height()))
+                        .map(spot -> new PathPoint(spot.along(), spot.height()))
                         .toList());
     }
 

@@ -2,6 +2,10 @@ package throwline.study;
 
 import java.util.List;
 import java.util.Optional;
+import throwline.flight.PathPoint;
+import throwline.flight.PullUp.Limit;
+import throwline.flight.SurfaceMove.Moment;
+import throwline.flight.SurfaceMove.Return;
 import throwline.units.Dimension;
 import throwline.units.Key;
 import throwline.units.Measure;
@@ -48,16 +52,6 @@ public record Handling(
      */
     public record Rank(String setUp, Headline.Known landing, Headline inWind) {}
 
-    /** Limits of a pull. */
-    public enum Limit {
-        /** The wing gives no more lift. */
-        WING,
-        /** The stick is at full. */
-        ELEVATOR,
-        /** The tail stalls. */
-        TAIL
-    }
-
     /**
      * The tightest pull of one stick at one speed. Loads are lift over weight.
      *
@@ -96,7 +90,7 @@ public record Handling(
             Optional<Double> topSpeed,
             Optional<Double> endSpeed,
             double height,
-            @Key(Key.NONE) List<FieldAnswer.Spot> way,
+            @Key(Key.NONE) List<PathPoint> way,
             @Key("fullThrottle") Optional<LoopAtFull> atFull) {
 
         public Loop {
@@ -122,7 +116,7 @@ public record Handling(
             Headline topSpeed,
             Optional<Double> endSpeed,
             double height,
-            @Key(Key.NONE) List<FieldAnswer.Spot> way) {
+            @Key(Key.NONE) List<PathPoint> way) {
 
         public LoopAtFull {
             way = List.copyOf(way);
@@ -211,18 +205,6 @@ public record Handling(
         LOST_DOWN
     }
 
-    /** How it comes back to a path no steeper than the one it was on. */
-    public enum Return {
-        /** It was never steeper. */
-        NEVER_LEFT,
-        /** It was steeper for a while. */
-        BACK,
-        /** It was still steeper at the end of the time watched. */
-        NOT_YET,
-        /** It went beyond the angles that are known. */
-        LOST
-    }
-
     /**
      * Run of the surfaces from one set-up to another.
      *
@@ -262,16 +244,4 @@ public record Handling(
             return end == End.FOLLOWED;
         }
     }
-
-    /**
-     * Moment of a run.
-     *
-     * @param time s
-     * @param moved how far the surfaces have gone, 0 to 1
-     * @param height over the start, m
-     * @param offPath height above the path that it was on, m
-     * @param speed airspeed, m/s
-     * @param load lift over weight
-     */
-    public record Moment(double time, double moved, double height, double offPath, double speed, double load) {}
 }

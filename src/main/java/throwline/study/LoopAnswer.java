@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import throwline.flight.Airframe;
 import throwline.flight.LoopPath;
+import throwline.flight.PathPoint;
 import throwline.flight.PoweredLoop;
 import throwline.flight.PoweredLoops;
 import throwline.flight.Stall;
@@ -13,8 +14,6 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.power.FittedDrive;
-import throwline.study.FieldAnswer.Spot;
-import throwline.study.Handling.Limit;
 import throwline.study.Handling.LoopAtFull;
 
 /** Loops of one set-up at full throttle, with their bands. */
@@ -59,13 +58,13 @@ final class LoopAnswer {
         LoopPath path = loop.path();
         return new LoopAtFull(
                 loop.pull().load(),
-                Limit.valueOf(loop.pull().limit().name()),
+                loop.pull().limit(),
                 bands.around("loopRadius", loop.pull().radius()),
                 path.topSpeed().<Headline>map(top -> top(loop, top)).orElse(new Headline.Unknown("why.not-over")),
                 path.endSpeed(),
                 path.height(),
                 path.way().stream()
-                        .map(spot -> new Spot(spot.along(), spot.height()))
+                        .map(spot -> new PathPoint(spot.along(), spot.height()))
                         .toList());
     }
 

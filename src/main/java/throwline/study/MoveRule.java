@@ -1,9 +1,9 @@
 package throwline.study;
 
 import java.util.Optional;
+import throwline.flight.SurfaceMove.Return;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
-import throwline.study.Handling.Return;
 import throwline.study.Handling.Suggested;
 
 /**

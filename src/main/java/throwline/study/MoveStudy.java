@@ -11,12 +11,12 @@ import throwline.flight.Descent;
 import throwline.flight.Flight;
 import throwline.flight.Stall;
 import throwline.flight.SurfaceMove;
+import throwline.flight.SurfaceMove.Moment;
 import throwline.flight.SurfaceMover;
 import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.study.Handling.End;
 import throwline.study.Handling.Mix;
-import throwline.study.Handling.Moment;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
 import throwline.study.Handling.Suggested;
@@ -177,11 +177,10 @@ final class MoveStudy {
     }
 
     private static Move move(Mix mix, SurfaceMove run) {
-        List<SurfaceMove.Moment> all = run.history();
+        List<Moment> all = run.history();
         List<Moment> kept = IntStream.range(0, all.size())
                 .filter(i -> i % KEPT == 0 || i == all.size() - 1)
                 .mapToObj(all::get)
-                .map(m -> new Moment(m.time(), m.moved(), m.height(), m.offPath(), m.speed(), m.load()))
                 .toList();
         return new Move(
                 run.time(),
@@ -193,7 +192,7 @@ final class MoveStudy {
                 run.leastLoad(),
                 run.slowest(),
                 run.fastest(),
-                Handling.Return.valueOf(run.comesBack().name()),
+                run.comesBack(),
                 run.heightLost(),
                 kept);
     }

@@ -44,7 +44,6 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.power.FittedDrive;
-import throwline.study.FieldAnswer.Spot;
 import throwline.study.FlyResult.LevelPoint;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
@@ -75,8 +74,8 @@ final class PoweredAnswer {
     private final Bands bands;
     private final GroundHeights ladder;
     private final List<Message> said = new ArrayList<>();
-    private List<Spot> away = List.of();
-    private List<Spot> again = List.of();
+    private List<PathPoint> away = List.of();
+    private List<PathPoint> again = List.of();
     private List<LevelPoint> level = List.of();
 
     PoweredAnswer(SetUp setUp, Bands bands, GroundHeights ladder) {
@@ -144,7 +143,7 @@ final class PoweredAnswer {
             numbers.put(TAKE_OFF_DISTANCE, why.get());
             return;
         }
-        away = spots(takeOff.way(Math.max(LEAST_VIEW, ABOVE * obstacle)));
+        away = takeOff.way(Math.max(LEAST_VIEW, ABOVE * obstacle));
         numbers.put(TAKE_OFF_RUN, positive(bands.around("takeOffRun", takeOff.run())));
         double distance = takeOff.distance(obstacle);
         if (Double.isFinite(distance)) {
@@ -253,7 +252,7 @@ final class PoweredAnswer {
             Map<FlightQuantity, Headline> numbers, PoweredFlight powered, Attitude approach, ClimbBands climb) {
         Optional<GoAround> found = powered.goAround(approach);
         found.ifPresent(around -> {
-            again = spots(around.way());
+            again = around.way();
             double pull = around.climbAngle() + approach.descentAngle();
             numbers.put(GO_AROUND, ClimbBands.angle(climb.pulled(around.climbAngle(), pull)));
             around.elevatorChange()
@@ -270,10 +269,6 @@ final class PoweredAnswer {
                         .<Headline>map(point ->
                                 bands.around("levelThrottle", point.drive().throttle()))
                         .orElse(NO_LEVEL));
-    }
-
-    private static List<Spot> spots(List<PathPoint> way) {
-        return way.stream().map(p -> new Spot(p.along(), p.height())).toList();
     }
 
     /** What charts show of it, once the numbers are there. */

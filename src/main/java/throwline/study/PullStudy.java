@@ -8,6 +8,7 @@ import java.util.Optional;
 import throwline.flight.Descent.Outcome;
 import throwline.flight.Flight;
 import throwline.flight.LoopPath;
+import throwline.flight.PathPoint;
 import throwline.flight.PullUp;
 import throwline.flight.Stall;
 import throwline.model.Model;
@@ -15,7 +16,6 @@ import throwline.model.Pack;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.study.Handling.Gain;
-import throwline.study.Handling.Limit;
 import throwline.study.Handling.Loop;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
@@ -169,7 +169,7 @@ final class PullStudy {
                 pull.wing(),
                 pull.elevator(),
                 pull.tail(),
-                Limit.valueOf(pull.limit().name()),
+                pull.limit(),
                 pull.load(),
                 pull.radius(),
                 pull.turnRadius(),
@@ -179,7 +179,7 @@ final class PullStudy {
                 path.endSpeed(),
                 path.height(),
                 path.way().stream()
-                        .map(spot -> new FieldAnswer.Spot(spot.along(), spot.height()))
+                        .map(spot -> new PathPoint(spot.along(), spot.height()))
                         .toList(),
                 powered.flatMap(open -> open.at(from.stick, pull.speed())));
     }

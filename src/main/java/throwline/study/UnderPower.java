@@ -1,7 +1,7 @@
 package throwline.study;
 
 import java.util.List;
-import throwline.study.FieldAnswer.Spot;
+import throwline.flight.PathPoint;
 import throwline.study.FlyResult.LevelPoint;
 
 /**
@@ -11,7 +11,7 @@ import throwline.study.FlyResult.LevelPoint;
  * @param goingAround from the decision, at height 0, on; empty where it was not found
  * @param level level flights over speed, slowest first
  */
-public record UnderPower(List<Spot> takeOff, List<Spot> goingAround, List<LevelPoint> level) {
+public record UnderPower(List<PathPoint> takeOff, List<PathPoint> goingAround, List<LevelPoint> level) {
 
     public UnderPower {
         takeOff = List.copyOf(takeOff);

@@ -3,6 +3,7 @@ package throwline.report;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import throwline.flight.PullUp;
 import throwline.flight.TakeOff;
 import throwline.model.Model;
 import throwline.model.SetUp;
@@ -316,7 +317,7 @@ public final class FindFixture {
     private static LoopFound loop() {
         List<LoopHelp.Pull> points =
                 List.of(pull(0, 16, 4.0, 12.1), pull(4, 15, 4.3, 11.2), pull(8, 15, 4.6, 10.2), pull(12, 14, 4.9, 9.4));
-        LoopHelp.Pull stalls = new LoopHelp.Pull(0, 14 * DEG, 2.2, 19.1, LoopHelp.SetBy.WING, 0);
+        LoopHelp.Pull stalls = new LoopHelp.Pull(0, 14 * DEG, 2.2, 19.1, PullUp.Limit.WING, 0);
         return new LoopFound(
                 CLEAN,
                 Optional.of(new LoopHelp(
@@ -335,7 +336,7 @@ public final class FindFixture {
     }
 
     private static LoopHelp.Pull pull(double flap, double elevator, double load, double radius) {
-        return new LoopHelp.Pull(flap * DEG, elevator * DEG, load, radius, LoopHelp.SetBy.ELEVATOR, 2.4 * DEG);
+        return new LoopHelp.Pull(flap * DEG, elevator * DEG, load, radius, PullUp.Limit.ELEVATOR, 2.4 * DEG);
     }
 
     private static TrimFound trim(double elevator, double width, Optional<Message> shortOf) {

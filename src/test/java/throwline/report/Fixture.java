@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import throwline.flight.FlareElevator;
+import throwline.flight.PathPoint;
 import throwline.model.AirfoilName;
 import throwline.model.Assumption;
 import throwline.model.Body;
@@ -284,14 +285,14 @@ public final class Fixture {
         double from = Math.max(height, model.field().obstacle());
         double straight = ground * (from - height) / Math.tan(angle);
         double floated = ground * 1.3 / drag * Math.max(0, 1 - 4 * drag);
-        List<FieldAnswer.Spot> way = new ArrayList<>();
-        way.add(new FieldAnswer.Spot(0, from));
+        List<PathPoint> way = new ArrayList<>();
+        way.add(new PathPoint(0, from));
         for (int i = 0; i <= 10; i++) {
             double left = 1 - i / 10.0;
             double high = 0.15 + (height - 0.15) * left * left;
-            way.add(new FieldAnswer.Spot(straight + arc * (1 - left), high));
+            way.add(new PathPoint(straight + arc * (1 - left), high));
         }
-        way.add(new FieldAnswer.Spot(straight + arc + floated, 0));
+        way.add(new PathPoint(straight + arc + floated, 0));
         return new Legs(
                 wind,
                 straight,

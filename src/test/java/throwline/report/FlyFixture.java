@@ -5,24 +5,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import throwline.flight.ElevatorBreakdown;
+import throwline.flight.PathPoint;
+import throwline.flight.PullUp.Limit;
+import throwline.flight.SurfaceMove.Moment;
+import throwline.flight.SurfaceMove.Return;
 import throwline.linkage.ServoBlowBack.Hold;
 import throwline.model.Model;
 import throwline.model.Propeller;
 import throwline.study.BlowBackResult;
 import throwline.study.Comparison;
 import throwline.study.EdgeThrow;
-import throwline.study.FieldAnswer;
 import throwline.study.FlyResult;
 import throwline.study.Handling;
 import throwline.study.Handling.End;
 import throwline.study.Handling.Gain;
-import throwline.study.Handling.Limit;
 import throwline.study.Handling.Loop;
 import throwline.study.Handling.Mix;
-import throwline.study.Handling.Moment;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
-import throwline.study.Handling.Return;
 import throwline.study.Handling.Suggested;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
@@ -217,7 +217,7 @@ public final class FlyFixture {
                 over ? Optional.of(8.2) : Optional.empty(),
                 over ? Optional.of(16.1) : Optional.empty(),
                 over ? 24 : 9,
-                List.of(new FieldAnswer.Spot(0, 0), new FieldAnswer.Spot(8, 4), new FieldAnswer.Spot(6, 9)),
+                List.of(new PathPoint(0, 0), new PathPoint(8, 4), new PathPoint(6, 9)),
                 limit == Limit.TAIL ? Optional.empty() : Optional.of(atFull(speed, 1.05 * load, limit)));
     }
 
@@ -234,7 +234,7 @@ public final class FlyFixture {
                 top,
                 top instanceof Headline.Known ? Optional.of(0.8 * speed) : Optional.empty(),
                 1.7 * radius,
-                List.of(new FieldAnswer.Spot(0, 0), new FieldAnswer.Spot(6, 10)));
+                List.of(new PathPoint(0, 0), new PathPoint(6, 10)));
     }
 
     private static Move move(Mix mix, End end, Return comesBack, double balloon, double slowest) {
@@ -247,6 +247,8 @@ public final class FlyFixture {
                     Math.min(1, time / 1.5),
                     -2 * time + balloon * swing,
                     balloon * swing,
+                    0,
+                    0,
                     13.6 - (13.6 - slowest) * swing,
                     1 + 0.06 * balloon * Math.sin(2 * time)));
         }

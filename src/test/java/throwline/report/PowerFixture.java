@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import throwline.flight.PathPoint;
 import throwline.model.SetUp;
-import throwline.study.FieldAnswer.Spot;
 import throwline.study.FlightQuantity;
 import throwline.study.FlyResult.LevelPoint;
 import throwline.study.Headline;
@@ -61,9 +61,10 @@ final class PowerFixture {
     /** What charts show of a set-up: the further its flaps, the less it climbs and the slower it is. */
     static UnderPower seen(double stall, double flap) {
         double slope = Math.tan((16 - flap / 5) * DEG);
-        List<Spot> away = List.of(new Spot(0, 0), new Spot(12, 0), new Spot(20, 1), new Spot(20 + 7 / slope, 8));
-        List<Spot> again = IntStream.range(0, 20)
-                .mapToObj(k -> new Spot(
+        List<PathPoint> away = List.of(
+                new PathPoint(0, 0), new PathPoint(12, 0), new PathPoint(20, 1), new PathPoint(20 + 7 / slope, 8));
+        List<PathPoint> again = IntStream.range(0, 20)
+                .mapToObj(k -> new PathPoint(
                         4 * k,
                         -(0.9 + flap / 30) * Math.sin(Math.min(k / 3.0, Math.PI)) + slope * 4 * Math.max(0, k - 9)))
                 .toList();

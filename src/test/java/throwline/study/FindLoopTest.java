@@ -22,7 +22,6 @@ import throwline.model.Stick;
 import throwline.section.MeasuredSections;
 import throwline.sizing.LoopHelp;
 import throwline.sizing.LoopHelp.Pull;
-import throwline.sizing.LoopHelp.SetBy;
 import throwline.sizing.LoopSearch;
 
 /** Methods manual 18.13 (PRACTICE): the tightest loop with and without flap help, its limiter named. */
@@ -61,7 +60,8 @@ class FindLoopTest {
                 .singleElement()
                 .satisfies(l -> assertThat(l.radius()).isCloseTo(help.best().radius(), withPercentage(1)));
         assertThat(help.best().radius()).isLessThan(help.points().get(0).radius());
-        assertThat(help.points()).allMatch(p -> p.setBy() == SetBy.ELEVATOR && p.angleLeft() >= LoopSearch.MARGIN);
+        assertThat(help.points())
+                .allMatch(p -> p.setBy() == PullUp.Limit.ELEVATOR && p.angleLeft() >= LoopSearch.MARGIN);
         assertThat(help.stoppedBy()).isNotEmpty();
     }
 

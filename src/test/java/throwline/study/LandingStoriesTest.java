@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import throwline.flight.PathPoint;
 import throwline.model.Field;
 import throwline.model.Model;
 import throwline.model.Stick;
@@ -123,7 +124,7 @@ class LandingStoriesTest {
                 assertThat(answer.inWind()).isEmpty();
             } else if (result.number(FlightQuantity.LANDING_DISTANCE_IN_WIND) instanceof Headline.Known known) {
                 assertThat(known.value()).isPositive();
-                List<FieldAnswer.Spot> way = answer.inWind().orElseThrow().way();
+                List<PathPoint> way = answer.inWind().orElseThrow().way();
                 for (int i = 1; i < way.size(); i++) {
                     assertThat(way.get(i).along())
                             .isGreaterThanOrEqualTo(way.get(i - 1).along());

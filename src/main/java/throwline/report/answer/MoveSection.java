@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import throwline.flight.SurfaceMove.Return;
 import throwline.report.document.Block;
 import throwline.report.document.Block.Paragraph;
 import throwline.report.document.Role;
@@ -17,7 +18,6 @@ import throwline.study.Handling.End;
 import throwline.study.Handling.Mix;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
-import throwline.study.Handling.Return;
 import throwline.study.Handling.Suggested;
 
 /** Surfaces on the move: to the set-up with nobody at the stick, and back with the pilot answering. */

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import throwline.study.FieldAnswer.Spot;
+import throwline.flight.PathPoint;
 import throwline.study.FlightQuantity;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
@@ -58,8 +58,8 @@ final class GoAroundChart {
         List<Place> way = result.power().goingAround().stream()
                 .map(spot -> Place.of(spot.along(), spot.height()))
                 .toList();
-        Spot lowest = result.power().goingAround().stream()
-                .min(Comparator.comparingDouble(Spot::height))
+        PathPoint lowest = result.power().goingAround().stream()
+                .min(Comparator.comparingDouble(PathPoint::height))
                 .orElseThrow();
         Optional<Curve.Spot> band = result.number(FlightQuantity.GO_AROUND_LOSS)
                 .known()

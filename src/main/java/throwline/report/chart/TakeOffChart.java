@@ -3,7 +3,7 @@ package throwline.report.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import throwline.study.FieldAnswer.Spot;
+import throwline.flight.PathPoint;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
@@ -38,7 +38,7 @@ final class TakeOffChart {
     Picture draw() {
         double farthest = 0;
         for (SetUpResult each : source.setUps()) {
-            List<Spot> way = each.power().takeOff();
+            List<PathPoint> way = each.power().takeOff();
             farthest = Math.max(
                     farthest, way.isEmpty() ? 0 : way.get(way.size() - 1).along());
             farthest = Math.max(

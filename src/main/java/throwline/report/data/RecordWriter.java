@@ -192,16 +192,17 @@ final class RecordWriter {
     /** True for a record with a list or another record in it, or too many keys for one line. */
     private boolean takesLines(Record record) {
         List<Entry> keys = entries(record);
-        return keys.size() > MOST_ON_A_LINE || keys.stream().anyMatch(entry -> {
-            Object value = entry.value(record);
-            Object present = value instanceof Optional<?> optional ? optional.orElse(null) : value;
-            return entry.name().equals(Key.INLINE)
-                    ? takesLines((Record) value)
-                    : present instanceof List<?>
-                            || (present instanceof Record
-                                    && !(present instanceof Quantity)
-                                    && !(present instanceof Named));
-        });
+        return keys.size() > MOST_ON_A_LINE
+                || keys.stream().anyMatch(entry -> {
+                    Object value = entry.value(record);
+                    Object present = value instanceof Optional<?> optional ? optional.orElse(null) : value;
+                    return entry.name().equals(Key.INLINE)
+                            ? takesLines((Record) value)
+                            : present instanceof List<?>
+                                    || (present instanceof Record
+                                            && !(present instanceof Quantity)
+                                            && !(present instanceof Named));
+                });
     }
 
     /** Every quantity of the registry; roll rates by stick. */

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
+import throwline.flight.SurfaceMove;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.report.CompareAnswer;
@@ -78,7 +79,7 @@ class SheetUseTest {
                 0.5,
                 4,
                 13,
-                Handling.Return.BACK,
+                SurfaceMove.Return.BACK,
                 Optional.of(11.2));
         FirstFlights rules = new FirstFlights(Map.of("airbrake", rule), Map.of("with camber", Optional.of(14.3)));
         CompareAnswer from = Fixture.orchard();
