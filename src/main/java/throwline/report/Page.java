@@ -32,6 +32,14 @@ public record Page(int width, boolean unicode, boolean styled, Display units, Un
         return units.speed() == Unit.METRE_PER_SECOND ? besideSpeed : Unit.METRE_PER_SECOND;
     }
 
+    /** The same on paper: it has all letters, and lengths are those of a gauge, in millimetres or inches. */
+    public Page onPaper() {
+        boolean inches = units.length() == Unit.INCH || units.length() == Unit.FOOT;
+        Display gauge = new Display(
+                inches ? Unit.INCH : Unit.MILLIMETRE, units.mass(), units.speed(), units.temperature(), units.torque());
+        return new Page(width, true, false, gauge, besideSpeed);
+    }
+
     /** What follows a number of degrees. */
     public String degreeSign() {
         return unicode ? "\u00b0" : " deg";

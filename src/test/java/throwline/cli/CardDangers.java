@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import throwline.study.Danger;
@@ -14,7 +13,8 @@ import throwline.words.Words;
 final class CardDangers {
 
     private static final Words WORDS = Words.load();
-    private static final Pattern WARNING = Pattern.compile("<p class=\"strong\">! ([^<]*)</p>");
+    private static final Pattern WARNING =
+            Pattern.compile("<li class=\"danger\"><strong>([^<]*)</strong> ([^<]*)</li>");
     private static final Pattern LANDING = Pattern.compile("(?:First|Last of all, a) landing with ([^:,<]+)[:,]");
 
     private final List<Warning> warnings;
@@ -24,7 +24,7 @@ final class CardDangers {
         this.card = card.replace("&#39;", "'").replace("&quot;", "\"").replace("&amp;", "&");
         warnings = WARNING.matcher(this.card)
                 .results()
-                .map(MatchResult::group)
+                .map(warning -> warning.group(1) + " " + warning.group(2))
                 .map(Warning::of)
                 .toList();
     }

@@ -29,6 +29,10 @@ class SheetCommandTest {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .contains("bench.pdf", "bench.html", "field-card.pdf", "pocket-card.html", "throws.csv");
         }
+        CardDangers dangers =
+                new CardDangers(Files.readString(first.resolve("field-card.html"), StandardCharsets.UTF_8));
+        assertThat(dangers.count()).isPositive();
+        assertThat(dangers.broken()).isEmpty();
         String csv = Files.readString(first.resolve("throws.csv"), StandardCharsets.UTF_8);
         SheetCsv.Read read = SheetCsv.read(csv);
         assertThat(SheetCsv.write(read.model(), read.pack(), read.entries())).isEqualTo(csv);
@@ -50,7 +54,8 @@ class SheetCommandTest {
                 "--changes-from",
                 first.resolve("throws.csv").toString());
         assertThat(again.exitCode()).isZero();
-        assertThat(Files.readString(second.resolve("bench.html"), StandardCharsets.UTF_8))
+        assertThat(Files.readString(second.resolve("bench.html"), StandardCharsets.UTF_8)
+                        .replace('\u00a0', ' '))
                 .contains("down, 30.0\u00b0", "CHANGED, before: 35.0\u00b0 down");
     }
 

@@ -52,7 +52,7 @@ final class LearntTable {
                 }
             }
             byName.forEach((name, cells) -> {
-                rows.add(new Table.Band(name, Text.none()));
+                rows.add(Table.Band.of(name));
                 rows.addAll(cells);
             });
         }

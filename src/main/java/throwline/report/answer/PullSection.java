@@ -69,7 +69,7 @@ final class PullSection {
     }
 
     private static Table table(Text name, List<Loop> loops) {
-        List<Table.Row> rows = new ArrayList<>(List.of(new Table.Band(name, Text.none())));
+        List<Table.Row> rows = new ArrayList<>(List.of(Table.Band.of(name)));
         row(rows, loops, "fly.loop.pulls", loop -> load(loop.load()));
         row(
                 rows,
@@ -85,7 +85,7 @@ final class PullSection {
         row(rows, loops, "fly.loop.end", loop -> speed(loop.endSpeed()));
         row(rows, loops, "fly.loop.snap", PullSection::snap);
         if (loops.stream().anyMatch(loop -> loop.atFull().isPresent())) {
-            rows.add(new Table.Band(Text.say("fly.loop.full", name), Text.none()));
+            rows.add(Table.Band.of(Text.say("fly.loop.full", name)));
             full(rows, loops, "fly.loop.pulls", open -> load(open.load()));
             full(rows, loops, "fly.loop.radius", open -> radius(open.radius().value()));
             full(rows, loops, "row.likely", open -> new Value.Band(open.radius(), Value.Kind.RADIUS));

@@ -87,6 +87,13 @@ public final class Figures {
         if (value instanceof Value.EdgeBand band) {
             return edgeBand(band.angle(), new EdgeThrow(band.chord()));
         }
+        if (value instanceof Value.Gauge gauge) {
+            return unbroken(gauge(gauge, new EdgeThrow(gauge.chord())));
+        }
+        if (value instanceof Value.BareSpeed bare) {
+            Unit unit = page.units().speed();
+            return decimals(unit.fromSi(bare.speed()), unit.decimals());
+        }
         if (value instanceof Value.Measure measure) {
             return unbroken(new QuantityPrinter(page.units()).print(measure.quantity()));
         }
@@ -96,7 +103,10 @@ public final class Figures {
         if (value instanceof Value.Rounded rounded) {
             return rounded(rounded.value());
         }
-        return page.units().length().symbol();
+        Unit unit = value instanceof Value.SpeedUnit
+                ? page.units().speed()
+                : page.units().length();
+        return unit.symbol();
     }
 
     private static String rounded(double value) {
@@ -204,6 +214,16 @@ public final class Figures {
         double distance = length(edge.distance(Math.abs(angle)));
         String size = unit == Unit.MILLIMETRE ? digits(distance) : decimals(distance, 2);
         return moved(angle, size, " " + unit.symbol());
+    }
+
+    private String gauge(Value.Gauge gauge, EdgeThrow edge) {
+        Unit unit = page.units().length();
+        String size = decimals(length(edge.distance(Math.abs(gauge.angle()))), unit == Unit.MILLIMETRE ? 1 : 2);
+        return switch (gauge.form()) {
+            case SIZE -> size;
+            case SENSE -> isZero(size) ? size : moved(gauge.angle(), size, "");
+            case WHOLE -> moved(gauge.angle(), size, " " + unit.symbol());
+        };
     }
 
     /** 7 up to 1 down, in whole millimetres. */

@@ -4,8 +4,10 @@ package throwline.report.document;
 public enum Role {
     /** To be read. */
     PLAIN,
-    /** What is read first. */
+    /** What is read first, larger than all else. */
     HEADLINE,
+    /** What its neighbours belong to, or what differs from them. */
+    STRONG,
     /** The band of a number. */
     BAND,
     /** More about what stands before it. */

@@ -1,5 +1,6 @@
 package throwline.report.document;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,6 +16,35 @@ public record Table(List<Column> columns, List<Row> rows) implements Block {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
     }
+
+    /** Neighbours of the same group, from left to right; empty where no column has a group. */
+    public List<Group> groups() {
+        List<Group> groups = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            if (i > 0 && !beginsGroup(i)) {
+                Group last = groups.remove(groups.size() - 1);
+                groups.add(new Group(last.name(), last.first(), last.columns() + 1));
+            } else {
+                groups.add(new Group(columns.get(i).group(), i, 1));
+            }
+        }
+        return groups.stream().allMatch(group -> group.name().isEmpty()) ? List.of() : groups;
+    }
+
+    /** True where a column begins or follows a group. */
+    public boolean beginsGroup(int column) {
+        return column > 0
+                && !columns.get(column).group().equals(columns.get(column - 1).group());
+    }
+
+    /**
+     * Columns side by side.
+     *
+     * @param name above them; may be empty
+     * @param first number of the first of them
+     * @param columns how many
+     */
+    public record Group(Text name, int first, int columns) {}
 
     /** On which side of its column a cell stands. */
     public enum Align {
@@ -33,6 +63,11 @@ public record Table(List<Column> columns, List<Row> rows) implements Block {
      * @param align side on which its cells stand
      */
     public record Column(Text head, Text group, double weight, Align align) {
+        /** Its name where it stands alone: its group and its head. */
+        public Text label() {
+            return group.isEmpty() ? head : head.isEmpty() ? group : Text.join(Text.Join.BLANK, List.of(group, head));
+        }
+
         /** A column of words. */
         public static Column left(Text head) {
             return new Column(head, Text.none(), 1, Align.LEFT);
@@ -74,8 +109,14 @@ public record Table(List<Column> columns, List<Row> rows) implements Block {
      *
      * @param text on the left
      * @param blank what is to be filled in on the right; empty for nothing
+     * @param filled what it is filled in with; empty for a line to write on
      */
-    public record Band(Text text, Text blank) implements Row {}
+    public record Band(Text text, Text blank, Text filled) implements Row {
+        /** A row with nothing to be filled in. */
+        public static Band of(Text text) {
+            return new Band(text, Text.none(), Text.none());
+        }
+    }
 
     /** A sentence across the table about the row above it. */
     public record Remark(Text text) implements Row {}

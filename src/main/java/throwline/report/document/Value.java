@@ -100,6 +100,28 @@ public sealed interface Value extends Text {
     record EdgeBand(Headline.Known angle, double chord) implements Value {}
 
     /**
+     * A deflection as it is set on the bench: the straight distance at the trailing edge, to a tenth of a millimetre.
+     *
+     * @param angle rad, trailing edge down positive
+     * @param chord behind the hinge where it is measured, m
+     * @param form how much of it is said
+     */
+    record Gauge(double angle, double chord, Form form) implements Value {
+        /** How much is said. */
+        public enum Form {
+            /** The distance alone. */
+            SIZE,
+            /** And up or down. */
+            SENSE,
+            /** With its unit as well. */
+            WHOLE
+        }
+    }
+
+    /** An airspeed without its unit, m/s. */
+    record BareSpeed(double speed) implements Value {}
+
+    /**
      * A difference with its sign and without a unit, as it stands beside the number that it belongs to.
      *
      * @param value the number less the one that it is compared with
@@ -118,6 +140,9 @@ public sealed interface Value extends Text {
 
     /** The symbol of the unit for lengths of the model. */
     record LengthUnit() implements Value {}
+
+    /** The symbol of the unit for airspeeds. */
+    record SpeedUnit() implements Value {}
 
     /** A number of some kind. */
     static Value of(double value, Kind kind) {

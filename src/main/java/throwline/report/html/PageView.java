@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import throwline.report.Page;
 import throwline.report.document.Block;
@@ -16,6 +17,11 @@ import throwline.report.document.Comparison;
 import throwline.report.document.Document;
 import throwline.report.document.Figures;
 import throwline.report.document.PagePicture;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Align;
+import throwline.report.document.Table.Cell;
+import throwline.report.document.Table.Column;
 import throwline.report.document.Text;
 import throwline.words.Words;
 
@@ -25,7 +31,13 @@ public final class PageView {
     private final Document document;
     private final Figures figures;
 
-    private PageView(Document document, Figures figures) {
+    /**
+     * A document in words.
+     *
+     * @param document what it says
+     * @param figures numbers as they are read there
+     */
+    public PageView(Document document, Figures figures) {
         this.document = document;
         this.figures = figures;
     }
@@ -111,6 +123,31 @@ public final class PageView {
     /** The rows of a comparison. */
     public List<Card> cards(Comparison comparison, Block.Depth depth) {
         return new CardMaker(comparison, figures).cards(depth);
+    }
+
+    /** Widths of the columns of a table as a style sheet has them; empty where they are as wide as they need. */
+    public List<String> widths(Table table) {
+        double total = table.columns().stream().mapToDouble(Column::weight).sum();
+        boolean given = table.columns().stream().anyMatch(column -> column.weight() != 1);
+        return given
+                ? table.columns().stream()
+                        .map(column -> String.format(Locale.ROOT, "%.2f%%", 100 * column.weight() / total))
+                        .toList()
+                : List.of();
+    }
+
+    /** Names by which a style sheet knows a cell. */
+    public String style(Table table, int column, Cell cell) {
+        boolean right = table.columns().get(column).align() == Align.RIGHT;
+        return (column == 0 && !right ? "label" : "cell")
+                + (right ? " right" : "")
+                + (table.beginsGroup(column) ? " edge" : "")
+                + (cell.role() == Role.PLAIN ? "" : " " + style(cell.role()));
+    }
+
+    /** Name by which a style sheet knows a role. */
+    public String style(Role role) {
+        return role.name().toLowerCase(Locale.ROOT);
     }
 
     /** Pictures drawn for a page. */

@@ -32,7 +32,7 @@ record BenchMove(List<String> setUps, String stick, List<Position> sides) {
     /** Surfaces that do not stand at neutral in a set-up. */
     static List<BenchMove> stands(SetUpResult result) {
         return lines(result).stream()
-                .filter(move -> move.stick().isEmpty() && move.isSeen(0))
+                .filter(move -> move.stick().isEmpty() && move.movesFrom(0))
                 .toList();
     }
 
@@ -47,7 +47,7 @@ record BenchMove(List<String> setUps, String stick, List<Position> sides) {
                         .mapToDouble(m -> m.sides().get(0).angle())
                         .findFirst()
                         .orElse(0);
-                if (!move.stick().isEmpty() && move.isSeen(still)) {
+                if (!move.stick().isEmpty() && move.movesFrom(still)) {
                     add(all, move);
                 }
             }
@@ -78,8 +78,13 @@ record BenchMove(List<String> setUps, String stick, List<Position> sides) {
         return same;
     }
 
-    private boolean isSeen(double from) {
-        return sides.stream().anyMatch(p -> Math.abs(p.angle() - from) > UNSEEN);
+    private boolean movesFrom(double from) {
+        return sides.stream().anyMatch(p -> isSeen(p.angle() - from));
+    }
+
+    /** True where an angle, rad, is told from neutral on paper. */
+    static boolean isSeen(double angle) {
+        return Math.abs(angle) > UNSEEN;
     }
 
     private static List<BenchMove> lines(SetUpResult result) {

@@ -11,24 +11,30 @@ import java.util.Set;
 import java.util.stream.Stream;
 import throwline.linkage.ControlRun.Reach;
 import throwline.model.Servo;
+import throwline.model.SetUp;
 import throwline.model.Stick;
-import throwline.report.Page;
 import throwline.report.data.SheetEntry;
 import throwline.report.data.SheetNumbers;
-import throwline.report.sheet.SheetDocument.Band;
-import throwline.report.sheet.SheetDocument.Block;
-import throwline.report.sheet.SheetDocument.Cell;
-import throwline.report.sheet.SheetDocument.Cells;
-import throwline.report.sheet.SheetDocument.Column;
-import throwline.report.sheet.SheetDocument.Kind;
-import throwline.report.sheet.SheetDocument.Paragraph;
-import throwline.report.sheet.SheetDocument.Remark;
-import throwline.report.sheet.SheetDocument.Row;
-import throwline.report.sheet.SheetDocument.Table;
+import throwline.report.document.Block;
+import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Block.Section;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Align;
+import throwline.report.document.Table.Band;
+import throwline.report.document.Table.Cell;
+import throwline.report.document.Table.Cells;
+import throwline.report.document.Table.Column;
+import throwline.report.document.Table.Remark;
+import throwline.report.document.Table.Row;
+import throwline.report.document.Text;
+import throwline.report.document.Text.Join;
+import throwline.report.document.Value;
+import throwline.study.EdgeThrow;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.Side;
-import throwline.words.Words;
+import throwline.units.Dimension;
 
 /** Every throw that must be set, one line a move, to set and tick off on the bench. */
 final class BenchSheet {
@@ -36,160 +42,172 @@ final class BenchSheet {
     private static final double LETTERS = 8.5;
 
     private final SheetAnswer answer;
-    private final Words words;
-    private final SheetFigures figures;
-    private final SheetDangers dangers;
     private final Changes changes;
     private final boolean withServos;
     private final Map<String, SheetEntry> numbers = new LinkedHashMap<>();
 
-    BenchSheet(SheetAnswer answer, Page page, Words words) {
+    BenchSheet(SheetAnswer answer, Changes changes) {
         this.answer = answer;
-        this.words = words;
-        figures = new SheetFigures(page, words);
-        dangers = new SheetDangers(answer, page, words);
-        changes = new Changes(answer.earlier());
+        this.changes = changes;
         withServos = BenchMove.sticks(answer.pack().setUps()).stream()
                 .flatMap(move -> move.sides().stream())
                 .anyMatch(p -> !p.assumedLinkage());
         answer.numbers().forEach(e -> numbers.put(e.key(), e));
     }
 
-    SheetDocument document(Size.Paper paper) {
-        List<Block> blocks = new ArrayList<>(dangers.blocks("sheet.caution.motor"));
-        blocks.add(new Paragraph(
-                words.say("sheet.bench.how", figures.lengthUnit(), figures.tolerance())
-                        + (withServos ? " " + words.say("sheet.bench.how.servo") : ""),
-                false));
+    Sheet sheet(Size.Paper paper) {
+        List<Block> blocks = new ArrayList<>(new SheetDangers(answer).blocks("sheet.caution.motor"));
+        Text how = Text.say(
+                "sheet.bench.how", new Value.LengthUnit(), Value.measure(EdgeThrow.TOLERANCE, Dimension.LENGTH));
+        blocks.add(Paragraph.of(
+                withServos ? Text.join(Join.BLANK, List.of(how, Text.say("sheet.bench.how.servo"))) : how));
         List<Row> rows = new ArrayList<>();
         answer.pack().setUps().forEach(setUp -> setUp(rows, setUp));
         List<BenchMove> sticks = BenchMove.sticks(answer.pack().setUps());
         if (!sticks.isEmpty()) {
-            rows.add(new Band(words.say("sheet.bench.sticks"), ""));
+            rows.add(Band.of(Text.say("sheet.bench.sticks")));
             sticks.forEach(move -> line(rows, move, stick(move)));
         }
         blocks.add(new Table(columns(), rows));
-        blocks.add(new Paragraph(words.say("sheet.caution.mix"), true));
-        List<String> warnings = new BenchWarnings(answer, figures, words).all();
+        blocks.add(Paragraph.of(Role.CAUTION, Text.say("sheet.caution.mix")));
+        List<Text> warnings = new BenchWarnings(answer).all();
         if (!warnings.isEmpty()) {
-            blocks.add(new SheetDocument.Heading(words.say("sheet.bench.warnings")));
-            warnings.forEach(warning -> blocks.add(new Paragraph(warning, false)));
+            blocks.add(Section.of(
+                    Text.say("sheet.bench.warnings"),
+                    warnings.stream().map(Paragraph::of).toList()));
         }
         List<String> gone = changes.gone(answer.numbers());
         if (!gone.isEmpty()) {
-            blocks.add(new Paragraph(words.say("sheet.changed.gone", String.join("; ", gone)), false));
+            blocks.add(Paragraph.say("sheet.changed.gone", Text.join(Join.SEMICOLON, gone, Text::name)));
         }
-        blocks.add(new Paragraph(words.say("sheet.caution.bench"), false));
-        blocks.add(new Paragraph(words.say("row.estimate"), false));
-        String title = words.say("sheet.bench.title", answer.model().name());
-        return new SheetDocument(
+        blocks.add(Paragraph.say("sheet.caution.bench"));
+        blocks.add(Paragraph.say("row.estimate"));
+        return Sheet.of(
                 "bench",
-                title,
-                answer.below(
-                        words,
-                        words.say("sheet.bench.below", answer.pack().pack().name())),
-                words.say("sheet.foot", title),
+                Text.say("sheet.bench.title", answer.model().name()),
+                answer.below(Text.say("sheet.bench.below", answer.pack().pack().name())),
                 Size.page(paper, LETTERS),
                 blocks);
     }
 
     private List<Column> columns() {
         List<Column> columns = new ArrayList<>();
-        columns.add(column("surface", "", 50, false));
-        columns.add(column("stick", "", 142, false));
+        columns.add(column("surface", Text.none(), 50));
+        columns.add(column("stick", Text.none(), 142));
         for (String side : List.of("left", "right")) {
-            String group = words.say("sheet.bench.column." + side);
-            columns.add(new Column(figures.lengthUnit(), group, 40, true));
-            columns.add(column("angle", group, 58, false));
+            Text group = Text.say("sheet.bench.column." + side);
+            columns.add(new Column(new Value.LengthUnit(), group, 40, Align.RIGHT));
+            columns.add(column("angle", group, 58));
             if (withServos) {
-                columns.add(column("servo", group, 54, false));
+                columns.add(column("servo", group, 54));
             }
-            columns.add(column("tick", group, 20, false));
+            columns.add(column("tick", group, 20));
         }
         return columns;
     }
 
-    private Column column(String key, String group, double weight, boolean toTheRight) {
-        return new Column(words.say("sheet.bench.column." + key), group, weight, toTheRight);
+    private static Column column(String key, Text group, double weight) {
+        return new Column(Text.say("sheet.bench.column." + key), group, weight, Align.LEFT);
     }
 
     private void setUp(List<Row> rows, SetUpResult result) {
         String setUp = result.setUp().name();
-        rows.add(new Band(
-                setUp, figures.switchBlank(result.setUp()), result.setUp().switchPosition()));
+        rows.add(band(result.setUp()));
         List<BenchMove> moves = BenchMove.stands(result);
         if (moves.isEmpty()) {
-            rows.add(new Remark(words.say("sheet.bench.neutral")));
+            rows.add(new Remark(Text.say("sheet.bench.neutral")));
         }
-        moves.forEach(move -> line(rows, move, words.say("sheet.bench.stands")));
+        moves.forEach(move -> line(rows, move, Text.say("sheet.bench.stands")));
         if (result.servos().mix().isPresent()) {
             Position mix = result.servos().mix().get();
-            line(rows, new BenchMove(List.of(setUp), SheetNumbers.MIX, List.of(mix)), words.say("sheet.bench.mix"));
+            line(rows, new BenchMove(List.of(setUp), SheetNumbers.MIX, List.of(mix)), Text.say("sheet.bench.mix"));
         } else if (!result.setUp().equals(answer.model().reference())) {
-            rows.add(new Remark(words.say("sheet.bench.no-mix")));
+            rows.add(new Remark(Text.say("sheet.bench.no-mix")));
         }
+    }
+
+    /** The name of a set-up, with its switch or room for it. */
+    static Band band(SetUp setUp) {
+        String position = setUp.switchPosition();
+        return new Band(
+                Text.name(setUp.name()),
+                Text.say(position.isEmpty() ? "sheet.bench.switch" : "sheet.bench.switch.is"),
+                Text.name(position));
     }
 
     /** Which way the stick is held, and in which set-ups where not in all. */
-    private String stick(BenchMove move) {
+    private Text stick(BenchMove move) {
         boolean roll = answer.model().sticks().stream()
                 .anyMatch(stick -> stick instanceof Stick.Roll && stick.name().equals(move.stick()));
-        String held = words.say(roll ? "sheet.bench.roll" : "sheet.bench.pull", move.stick());
+        Text held = Text.say(roll ? "sheet.bench.roll" : "sheet.bench.pull", move.stick());
         return move.setUps().size() == answer.pack().setUps().size()
                 ? held
-                : words.say("sheet.bench.stick.in", held, String.join(", ", move.setUps()));
+                : Text.say("sheet.bench.stick.in", held, Text.join(Join.COMMA, move.setUps(), Text::name));
     }
 
-    private void line(List<Row> rows, BenchMove move, String what) {
+    private void line(List<Row> rows, BenchMove move, Text what) {
         boolean elevator = move.surface().equals(Servo.ELEVATOR);
         List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(move.surface(), Kind.STRONG));
+        cells.add(Cell.of(Role.STRONG, Text.name(move.surface())));
         cells.add(Cell.of(what));
         cells.addAll(side(move, move.sides().get(0)));
         if (elevator) {
-            Stream.generate(() -> Cell.of("")).limit(withServos ? 4 : 3).forEach(cells::add);
+            Stream.generate(() -> Cell.of()).limit(withServos ? 4 : 3).forEach(cells::add);
         } else {
             cells.addAll(side(move, move.sides().get(move.sides().size() - 1)));
         }
-        rows.add(new Cells(cells));
+        rows.add(new Cells(cells, Role.PLAIN));
         remarks(move).forEach(text -> rows.add(new Remark(text)));
     }
 
     private List<Cell> side(BenchMove move, Position p) {
         boolean changed = entries(move, p, "angle")
-                .anyMatch(e -> changes.isNew(e) || changes.was(e, this::degrees).isPresent());
+                .anyMatch(e ->
+                        changes.isNew(e) || changes.was(e, BenchSheet::degrees).isPresent());
         List<Cell> cells = new ArrayList<>();
-        boolean moved = figures.isSeen(p.angle());
-        cells.add(moved ? new Cell(figures.length(p.straight()), Kind.LARGE) : Cell.of(""));
-        String angle = moved ? figures.senseAndDegrees(p.angle()) : words.say("sheet.bench.stays");
-        cells.add(new Cell(angle, changed ? Kind.CHANGED : Kind.PLAIN));
+        boolean moved = BenchMove.isSeen(p.angle());
+        cells.add(
+                moved
+                        ? Cell.of(Role.HEADLINE, new Value.Gauge(p.angle(), p.chord(), Value.Gauge.Form.SIZE))
+                        : Cell.of());
+        Text angle = moved ? sense(p.angle()) : Text.say("sheet.bench.stays");
+        cells.add(Cell.of(changed ? Role.CHANGED : Role.PLAIN, angle));
         if (withServos) {
             cells.add(servo(move, p));
         }
-        cells.add(new Cell("", Kind.TICK));
+        cells.add(Cell.of(Role.TICK));
         return cells;
     }
 
     private Cell servo(BenchMove move, Position p) {
         if (p.assumedLinkage()) {
-            return Cell.of("");
+            return Cell.of();
         }
         if (p.servo().isEmpty()) {
-            return new Cell(words.say("fly.servo.locked"), Kind.STRONG);
+            return Cell.of(Role.STRONG, Text.say("fly.servo.locked"));
         }
         boolean changed = entries(move, p, "servo")
-                .anyMatch(e -> changes.was(e, this::servo).isPresent());
+                .anyMatch(e -> changes.was(e, BenchSheet::servo).isPresent());
         boolean beyond = p.reach() == Reach.BEYOND_SWING;
-        return new Cell(
-                servo(Math.toDegrees(p.servo().get())), changed ? Kind.CHANGED : beyond ? Kind.STRONG : Kind.PLAIN);
+        return Cell.of(
+                changed ? Role.CHANGED : beyond ? Role.STRONG : Role.PLAIN,
+                sense(p.servo().get()));
     }
 
-    private String degrees(double number) {
-        return figures.angle(Math.toRadians(number));
+    private static Text degrees(double number) {
+        return Value.of(Math.toRadians(number), Value.Kind.DEFLECTION_TENTHS);
     }
 
-    private String servo(double number) {
-        return figures.senseAndDegrees(Math.toRadians(number));
+    private static Text servo(double number) {
+        return sense(Math.toRadians(number));
+    }
+
+    /** down, 12.0 degrees; neutral where nothing is seen to move. */
+    private static Text sense(double angle) {
+        Value size = Value.of(Math.abs(angle), Value.Kind.ANGLE_TENTHS);
+        return BenchMove.isSeen(angle)
+                ? Text.say(angle > 0 ? "sheet.sense.down" : "sheet.sense.up", size)
+                : Text.say("sheet.neutral");
     }
 
     private Stream<SheetEntry> entries(BenchMove move, Position p, String quantity) {
@@ -199,36 +217,37 @@ final class BenchSheet {
                 .flatMap(key -> Optional.ofNullable(numbers.get(key)).stream());
     }
 
-    private List<String> remarks(BenchMove move) {
-        Set<String> was = new LinkedHashSet<>();
-        Set<String> remarks = new LinkedHashSet<>();
+    private List<Text> remarks(BenchMove move) {
+        Set<Text> was = new LinkedHashSet<>();
+        Set<Text> remarks = new LinkedHashSet<>();
         for (Position p : move.sides()) {
-            String side = side(p.side());
+            Text side = side(p.side());
             entries(move, p, "angle").forEach(e -> {
-                changes.was(e, this::degrees).ifPresent(then -> was.add(words.say("sheet.changed.angle", side, then)));
+                changes.was(e, BenchSheet::degrees)
+                        .ifPresent(then -> was.add(Text.say("sheet.changed.angle", side, then)));
                 if (changes.isNew(e)) {
-                    remarks.add(words.say("sheet.changed.new", side));
+                    remarks.add(Text.say("sheet.changed.new", side));
                 }
             });
             entries(move, p, "servo")
-                    .flatMap(e -> changes.was(e, this::servo).stream())
-                    .forEach(then -> was.add(words.say("sheet.changed.servo", side, then)));
+                    .flatMap(e -> changes.was(e, BenchSheet::servo).stream())
+                    .forEach(then -> was.add(Text.say("sheet.changed.servo", side, then)));
             if (p.atItsStop()) {
-                remarks.add(words.say("sheet.bench.stop", side));
+                remarks.add(Text.say("sheet.bench.stop", side));
             }
         }
-        List<String> all = new ArrayList<>(remarks);
+        List<Text> all = new ArrayList<>(remarks);
         if (!was.isEmpty()) {
-            all.add(0, words.say("sheet.changed", String.join("; ", was)));
+            all.add(0, Text.say("sheet.changed", Text.join(Join.SEMICOLON, was)));
         }
-        return all.isEmpty() ? List.of() : List.of(String.join(" ", all));
+        return all.isEmpty() ? List.of() : List.of(Text.join(Join.BLANK, all));
     }
 
-    private String side(Side side) {
+    private static Text side(Side side) {
         return switch (side) {
-            case BOTH -> "";
-            case LEFT -> words.say("sheet.changed.left");
-            case RIGHT -> words.say("sheet.changed.right");
+            case BOTH -> Text.none();
+            case LEFT -> Text.say("sheet.changed.left");
+            case RIGHT -> Text.say("sheet.changed.right");
         };
     }
 }

@@ -2,28 +2,24 @@ package throwline.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import throwline.linkage.ControlRun.Reach;
 import throwline.report.SwingUse;
+import throwline.report.document.Text;
+import throwline.report.document.Value;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult;
-import throwline.words.Words;
 
-/** What is wrong, or could be better, with the linkages that a bench sheet asks for. */
+/** Faults of the linkages that a bench sheet asks for, and what could be better with them. */
 final class BenchWarnings {
 
     private final SheetAnswer answer;
-    private final SheetFigures figures;
-    private final Words words;
 
-    BenchWarnings(SheetAnswer answer, SheetFigures figures, Words words) {
+    BenchWarnings(SheetAnswer answer) {
         this.answer = answer;
-        this.figures = figures;
-        this.words = words;
     }
 
-    List<String> all() {
-        List<String> all = new ArrayList<>();
+    List<Text> all() {
+        List<Text> all = new ArrayList<>();
         for (SetUpResult result : answer.pack().setUps()) {
             for (Position p : result.servos().positions()) {
                 reach(result.setUp().name(), p, all);
@@ -32,41 +28,37 @@ final class BenchWarnings {
         for (SetUpResult result : answer.pack().setUps()) {
             result.notes().stream()
                     .filter(note -> note.code().equals("note.servo.overpowered"))
-                    .map(note -> words.say(
+                    .map(note -> Text.say(
                             "sheet.warn.overpowered",
-                            String.valueOf(note.arguments().get(0)),
+                            note.arguments().get(0),
                             result.setUp().name()))
                     .forEach(all::add);
         }
         for (SwingUse use : SwingUse.of(answer.model(), answer.pack().setUps())) {
+            Value low = Value.share(use.low());
+            Value high = Value.share(use.high());
             if (use.wastesSwing()) {
-                all.add(words.say(
-                        "sheet.warn.wasted",
-                        use.surface(),
-                        figures.percent(Math.max(Math.abs(use.low()), Math.abs(use.high())))));
+                Value most = Value.share(Math.max(Math.abs(use.low()), Math.abs(use.high())));
+                all.add(Text.say("sheet.warn.wasted", use.surface(), most));
             }
             use.offset()
-                    .ifPresent(offset -> all.add(words.say(
-                            "sheet.warn.offset",
-                            use.surface(),
-                            figures.percent(use.low()),
-                            figures.percent(use.high()),
-                            String.format(Locale.ROOT, "%.1f", Math.toDegrees(offset)))));
+                    .map(offset -> new Value.Plain(Math.toDegrees(offset), 1))
+                    .ifPresent(offset -> all.add(Text.say("sheet.warn.offset", use.surface(), low, high, offset)));
         }
         return all;
     }
 
-    private void reach(String setUp, Position p, List<String> all) {
+    private void reach(String setUp, Position p, List<Text> all) {
         if (p.reach() == Reach.FREE) {
             return;
         }
-        String where = p.stick().isEmpty() ? setUp : words.say("sheet.warn.where", setUp, p.stick());
+        Text where = p.stick().isEmpty() ? Text.name(setUp) : Text.say("sheet.warn.where", setUp, p.stick());
         String code =
                 switch (p.reach()) {
                     case LOCKED -> "sheet.warn.locked";
                     case BEYOND_SWING -> "sheet.warn.beyond";
                     case SLACKENING, FREE -> "sheet.warn.slackening";
                 };
-        all.add(words.say(code, p.surface(), where, figures.angle(p.angle())));
+        all.add(Text.say(code, p.surface(), where, Value.of(p.angle(), Value.Kind.DEFLECTION_TENTHS)));
     }
 }

@@ -6,14 +6,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import throwline.report.data.SheetEntry;
+import throwline.report.document.Figures;
+import throwline.report.document.Text;
 
-/** What has changed since an earlier sheet; a change that cannot be seen on paper is none. */
+/** Changes since an earlier sheet; a change that cannot be seen on paper is none. */
 final class Changes {
 
     private final boolean compared;
+    private final Figures figures;
     private final Map<String, String> earlier = new HashMap<>();
 
-    Changes(Optional<List<SheetEntry>> entries) {
+    Changes(Optional<List<SheetEntry>> entries, Figures figures) {
+        this.figures = figures;
         compared = entries.isPresent();
         entries.ifPresent(all -> all.forEach(e -> earlier.put(e.key(), e.value())));
     }
@@ -31,13 +35,14 @@ final class Changes {
      * @param entry the number now
      * @param shown how a number is shown
      */
-    Optional<String> was(SheetEntry entry, DoubleFunction<String> shown) {
+    Optional<Text> was(SheetEntry entry, DoubleFunction<? extends Text> shown) {
         String before = earlier.getOrDefault(entry.key(), "");
         if (before.isEmpty() || entry.value().isEmpty()) {
             return Optional.empty();
         }
-        String then = shown.apply(Double.parseDouble(before));
-        return then.equals(shown.apply(Double.parseDouble(entry.value()))) ? Optional.empty() : Optional.of(then);
+        String then = figures.show(shown.apply(Double.parseDouble(before)));
+        String now = figures.show(shown.apply(Double.parseDouble(entry.value())));
+        return then.equals(now) ? Optional.empty() : Optional.of(Text.name(then));
     }
 
     /** Numbers of the earlier sheet that are there no more. */

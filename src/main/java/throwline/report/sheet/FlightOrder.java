@@ -3,16 +3,19 @@ package throwline.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import throwline.model.Model;
 import throwline.model.SetUp;
 import throwline.model.Stick;
+import throwline.report.document.Text;
+import throwline.report.document.Text.Join;
+import throwline.report.document.Value;
 import throwline.study.Danger;
+import throwline.study.EdgeThrow;
 import throwline.study.Headline;
 import throwline.study.InShort;
 import throwline.study.SetUpResult;
-import throwline.words.Words;
+import throwline.units.Dimension;
 
 /** The order in which new set-ups are tried on the first flights (PRACTICE, methods manual 17.7). */
 final class FlightOrder {
@@ -32,22 +35,12 @@ final class FlightOrder {
     private final List<SetUpResult> setUps;
     private final SheetDangers dangers;
     private final FlightRules rules;
-    private final SheetFigures figures;
-    private final Words words;
 
-    FlightOrder(
-            Model model,
-            List<SetUpResult> setUps,
-            SheetDangers dangers,
-            FlightRules rules,
-            SheetFigures figures,
-            Words words) {
+    FlightOrder(Model model, List<SetUpResult> setUps, SheetDangers dangers, FlightRules rules) {
         this.model = model;
         this.setUps = setUps;
         this.dangers = dangers;
         this.rules = rules;
-        this.figures = figures;
-        this.words = words;
     }
 
     /** What a set-up is for, by where its surfaces stand. */
@@ -69,36 +62,35 @@ final class FlightOrder {
         return most > TAKE_OFF ? Use.FLAP : setUp.isClean() ? Use.CLEAN : Use.TAKE_OFF;
     }
 
-    List<String> steps() {
-        List<String> steps = new ArrayList<>();
+    List<Text> steps() {
+        List<Text> steps = new ArrayList<>();
         if (dangers.forbids()) {
-            steps.add(words.say("sheet.order.unstable"));
+            steps.add(Text.say("sheet.order.unstable"));
         }
-        steps.add(words.say("sheet.order.ground", figures.tolerance(), rules.times(setUps)));
+        steps.add(Text.say(
+                "sheet.order.ground", Value.measure(EdgeThrow.TOLERANCE, Dimension.LENGTH), rules.times(setUps)));
         SetUpResult clean = setUps.stream()
                 .filter(r -> r.setUp().equals(model.reference()))
                 .findFirst()
                 .orElse(setUps.get(0));
-        steps.add(words.say("sheet.order.clean", name(clean), speed(clean.stallSpeed())));
+        steps.add(Text.say("sheet.order.clean", name(clean), speed(clean.stallSpeed())));
         together(steps, "take-off", Use.TAKE_OFF, r -> named(r, speed(r.approachSpeed())));
         together(
                 steps,
                 "flap",
                 Use.FLAP,
-                r -> words.say("sheet.order.flap.one", name(r), speed(r.approachSpeed()), speed(r.stallSpeed())));
+                r -> Text.say("sheet.order.flap.one", name(r), speed(r.approachSpeed()), speed(r.stallSpeed())));
         if (!of(Use.FLAP).isEmpty()) {
-            steps.add(words.say("sheet.order.go-round", rules.close(of(Use.FLAP))));
+            steps.add(Text.say("sheet.order.go-round", rules.close(of(Use.FLAP))));
         }
         if (!of(Use.AIRBRAKE).isEmpty()) {
-            steps.add(words.say(
+            steps.add(Text.say(
                     "sheet.order.airbrake",
-                    of(Use.AIRBRAKE).stream()
-                            .map(r -> named(r, speed(r.stallSpeed(), FIRST_TRY)))
-                            .collect(Collectors.joining(", ")),
+                    Text.join(Join.COMMA, of(Use.AIRBRAKE), r -> named(r, speed(r.stallSpeed(), FIRST_TRY))),
                     rules.close(of(Use.AIRBRAKE)),
                     speed(clean.stallSpeed(), WAY_BACK)));
         }
-        together(steps, "cloud", Use.AIRBRAKE, FlightOrder::name);
+        together(steps, "cloud", Use.AIRBRAKE, r -> Text.name(name(r)));
         for (Stick stick : model.sticks()) {
             if (stick instanceof Stick.Pull pull) {
                 rules.loop(pull).ifPresent(steps::add);
@@ -109,22 +101,22 @@ final class FlightOrder {
     }
 
     /** First landings: with the flap that no danger rules out for it, else clean; brakes last. */
-    private List<String> landing(SetUpResult clean) {
+    private List<Text> landing(SetUpResult clean) {
         List<SetUpResult> order = Stream.of(of(Use.FLAP), of(Use.TAKE_OFF), List.of(clean))
                 .flatMap(List::stream)
                 .toList();
-        List<String> steps = new ArrayList<>();
+        List<Text> steps = new ArrayList<>();
         steps.add(order.stream()
                 .filter(r -> !dangers.rulesOut(r, Danger.Use.LANDING))
                 .findFirst()
-                .map(r -> words.say(
+                .map(r -> Text.say(
                         use(r.setUp()) == Use.FLAP ? "sheet.order.land" : "sheet.order.land-little",
                         name(r),
                         speed(r.approachSpeed())))
                 .orElseGet(() -> leastWarned(order)));
         of(Use.AIRBRAKE).stream()
                 .findFirst()
-                .ifPresent(r -> steps.add(words.say(
+                .ifPresent(r -> steps.add(Text.say(
                         dangers.rulesOut(r, Danger.Use.LANDING)
                                 ? "sheet.order.land-airbrake.warned"
                                 : "sheet.order.land-airbrake",
@@ -134,30 +126,29 @@ final class FlightOrder {
     }
 
     /** Where every set-up is warned of: the one that is warned of least, as on every screen. */
-    private String leastWarned(List<SetUpResult> order) {
+    private Text leastWarned(List<SetUpResult> order) {
         return InShort.leastWarned(model, order)
-                .map(least -> words.say(
+                .map(least -> Text.say(
                         "sheet.order.land-warned",
                         least.setUp(),
-                        figures.oneSpeed(least.speed()),
+                        Value.speed(least.speed()),
                         order.stream()
                                         .filter(r -> name(r).equals(least.setUp()))
                                         .anyMatch(r -> use(r.setUp()) == Use.FLAP)
-                                ? words.say("sheet.order.land-warned.half")
-                                : "",
-                        words.say("danger.brief." + least.worst().key())))
-                .orElseGet(() -> words.say("sheet.order.land-none"));
+                                ? Text.say("sheet.order.land-warned.half")
+                                : Text.none(),
+                        Text.say("danger.brief." + least.worst().key())))
+                .orElseGet(() -> Text.say("sheet.order.land-none"));
     }
 
-    private static String named(SetUpResult result, String speed) {
-        return name(result) + " " + speed;
+    private static Text named(SetUpResult result, Text speed) {
+        return Text.join(Join.BLANK, List.of(Text.name(name(result)), speed));
     }
 
     /** One step for all set-ups of a use. */
-    private void together(List<String> steps, String step, Use use, Function<SetUpResult, String> said) {
+    private void together(List<Text> steps, String step, Use use, Function<SetUpResult, Text> said) {
         if (!of(use).isEmpty()) {
-            String names = of(use).stream().map(said).collect(Collectors.joining(", "));
-            steps.add(words.say("sheet.order." + step, names));
+            steps.add(Text.say("sheet.order." + step, Text.join(Join.COMMA, of(use), said)));
         }
     }
 
@@ -171,13 +162,13 @@ final class FlightOrder {
         return result.setUp().name();
     }
 
-    private String speed(Headline headline) {
+    private static Text speed(Headline headline) {
         return speed(headline, 1);
     }
 
-    private String speed(Headline headline, double factor) {
+    private static Text speed(Headline headline, double factor) {
         return headline.known()
-                .map(known -> figures.oneSpeed(factor * known.value()))
-                .orElse(words.say("chart.none"));
+                .<Text>map(known -> Value.speed(factor * known.value()))
+                .orElseGet(() -> Text.say("chart.none"));
     }
 }

@@ -5,14 +5,17 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import throwline.report.ReportFile;
-import throwline.report.sheet.SheetDocument.Block;
-import throwline.report.sheet.SheetDocument.Checks;
-import throwline.report.sheet.SheetDocument.Heading;
-import throwline.report.sheet.SheetDocument.Paragraph;
-import throwline.report.sheet.SheetDocument.Table;
+import throwline.report.document.Block;
+import throwline.report.document.Block.Checks;
+import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Block.Section;
+import throwline.report.document.Figures;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Text;
 
-/** Draws a sheet as a PDF file, from the top down and on to the next page. */
-public final class PdfSheet {
+/** A sheet drawn as a PDF file, from the top down and on to the next page. */
+final class PdfSheet {
 
     private static final double TITLE = 1.7;
     private static final double HEADING = 1.2;
@@ -21,42 +24,43 @@ public final class PdfSheet {
     /** Letters of any sheet, points. */
     private static final double SMALLEST = 8;
 
-    private final SheetDocument sheet;
+    private final Sheet sheet;
+    private final Figures figures;
 
-    private PdfSheet(SheetDocument sheet) {
+    private PdfSheet(Sheet sheet, Figures figures) {
         this.sheet = sheet;
+        this.figures = figures;
     }
 
     /** The file of a sheet. */
-    public static ReportFile of(SheetDocument sheet) {
-        SheetDocument drawn = sheet.with(size(sheet));
-        try (PdfCanvas canvas = new PdfCanvas(drawn.size(), drawn.title())) {
-            Flow flow = new PdfSheet(drawn).new Flow(canvas);
-            drawn.blocks().forEach(flow::block);
+    static ReportFile of(Sheet sheet, Figures figures) {
+        Size size = size(sheet, figures);
+        try (PdfCanvas canvas =
+                new PdfCanvas(size, figures.show(sheet.document().title()))) {
+            Flow flow = new PdfSheet(sheet.with(size), figures).new Flow(canvas);
             flow.foot();
-            return new ReportFile(drawn.name() + ".pdf", canvas.bytes());
+            return new ReportFile(sheet.name() + ".pdf", canvas.bytes());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     /** The size that a sheet is drawn in: a card is made as high as what stands on it asks for, so that it stays one card. */
-    static Size size(SheetDocument sheet) {
+    static Size size(Sheet sheet, Figures figures) {
         if (!sheet.size().cut()) {
             return sheet.size();
         }
-        SheetDocument high = sheet.with(sheet.size().highest());
-        try (PdfCanvas canvas = new PdfCanvas(high.size(), high.title())) {
-            Flow flow = new PdfSheet(high).new Flow(canvas);
-            high.blocks().forEach(flow::block);
-            double most = high.size().cardHeight();
+        Size highest = sheet.size().highest();
+        try (PdfCanvas canvas = new PdfCanvas(highest, "")) {
+            Flow flow = new PdfSheet(sheet.with(highest), figures).new Flow(canvas);
+            double most = highest.cardHeight();
             return sheet.size().atLeast(flow.page == 1 ? most - (flow.bottom - flow.y) : most);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** Where the next block goes. */
+    /** Place of the next block; with all of the document drawn, the end of the last. */
     final class Flow {
         private final PdfCanvas canvas;
         private final double font = sheet.size().font();
@@ -70,9 +74,14 @@ public final class PdfSheet {
         Flow(PdfCanvas canvas) {
             this.canvas = canvas;
             start();
-            text(sheet.title(), TITLE * font, true);
-            text(sheet.below(), font, false);
+            text(say(sheet.document().title()), TITLE * font, true);
+            sheet.document().under().forEach(line -> text(say(line), font, false));
             y += 0.4 * font;
+            sheet.document().blocks().forEach(this::block);
+        }
+
+        String say(Text text) {
+            return figures.show(text);
         }
 
         PdfCanvas canvas() {
@@ -138,26 +147,35 @@ public final class PdfSheet {
             double points = Math.max(SMALLEST, 0.85 * font);
             double at = sheet.size().top() + sheet.size().cardHeight() - edge - 0.3 * font;
             drawn(() -> {
-                canvas.text(sheet.foot(), left, at, points, false);
+                canvas.text(say(sheet.foot()), left, at, points, false);
                 String number = String.valueOf(page);
                 canvas.text(number, left + width - canvas.width(number, points), at, points, false);
             });
         }
 
-        void block(Block block) {
-            if (block instanceof Heading heading) {
+        private void block(Block block) {
+            if (block instanceof Section section) {
                 y += 0.6 * font;
                 need(5 * font);
-                text(heading.text(), HEADING * font, true);
+                text(say(section.heading()), HEADING * font, true);
+                section.blocks().forEach(this::block);
             } else if (block instanceof Paragraph paragraph) {
-                text(paragraph.text(), font, paragraph.strong());
-                y += 0.3 * font;
+                paragraph(paragraph);
             } else if (block instanceof Checks checks) {
-                checks.items().forEach(this::check);
+                checks.items().forEach(item -> check(say(item)));
             } else if (block instanceof Table table) {
                 new PdfTable(this, table).draw();
                 y += 0.5 * font;
+            } else {
+                throw new IllegalArgumentException("no way to print " + block.getClass());
             }
+        }
+
+        private void paragraph(Paragraph paragraph) {
+            boolean danger = paragraph.role() == Role.DANGER;
+            String said = (say(paragraph.lead()) + " " + say(paragraph.text())).strip();
+            text((danger ? "! " : "") + said, font, danger || paragraph.role() == Role.CAUTION);
+            y += 0.3 * font;
         }
 
         private void text(String text, double points, boolean strong) {

@@ -1,16 +1,19 @@
 package throwline.report.sheet;
 
 import java.util.List;
-import throwline.report.sheet.SheetDocument.Band;
-import throwline.report.sheet.SheetDocument.Cell;
-import throwline.report.sheet.SheetDocument.Cells;
-import throwline.report.sheet.SheetDocument.Column;
-import throwline.report.sheet.SheetDocument.Kind;
-import throwline.report.sheet.SheetDocument.Remark;
-import throwline.report.sheet.SheetDocument.Row;
-import throwline.report.sheet.SheetDocument.Table;
+import java.util.stream.Collectors;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Align;
+import throwline.report.document.Table.Band;
+import throwline.report.document.Table.Cell;
+import throwline.report.document.Table.Cells;
+import throwline.report.document.Table.Column;
+import throwline.report.document.Table.Group;
+import throwline.report.document.Table.Remark;
+import throwline.report.document.Table.Row;
 
-/** Draws a table, its head again on each page. */
+/** A table drawn on paper, its head again on each page. */
 final class PdfTable {
 
     private static final double PAD = 2;
@@ -59,56 +62,46 @@ final class PdfTable {
         return (groupLines() + headLines()) * flow.lineHeight(font) + 2 * PAD;
     }
 
-    /** True where the first column of a group stands. */
-    private boolean begins(int column) {
-        String group = table.columns().get(column).group();
-        return !group.isEmpty()
-                && (column == 0 || !table.columns().get(column - 1).group().equals(group));
-    }
-
     /** Lines of the name above a group, broken to the width of its columns. */
-    private List<String> group(int first) {
-        String group = table.columns().get(first).group();
-        int end = first;
-        while (end < table.columns().size() && table.columns().get(end).group().equals(group)) {
-            end++;
-        }
-        return flow.lines(group, font, edges[end] - edges[first] - 2 * PAD);
+    private List<String> group(Group group) {
+        double room = edges[group.first() + group.columns()] - edges[group.first()] - 2 * PAD;
+        return flow.lines(flow.say(group.name()), font, room);
     }
 
     private int groupLines() {
-        int most = 0;
-        for (int i = 0; i < table.columns().size(); i++) {
-            most = begins(i) ? Math.max(most, group(i).size()) : most;
-        }
-        return most;
+        return table.groups().stream()
+                .mapToInt(group -> group(group).size())
+                .max()
+                .orElse(0);
     }
 
     private int headLines() {
         int most = 1;
         for (int i = 0; i < table.columns().size(); i++) {
-            most = Math.max(most, lines(table.columns().get(i).head(), i).size());
+            most = Math.max(most, head(i).size());
         }
         return most;
+    }
+
+    private List<String> head(int column) {
+        return lines(flow.say(table.columns().get(column).head()), column);
     }
 
     private void head() {
         line(THICK);
         betweenGroups(flow.y(), headHeight());
         int groupLines = groupLines();
-        for (int i = 0; i < table.columns().size(); i++) {
-            if (begins(i)) {
-                double y = flow.y() + PAD + font;
-                for (String line : group(i)) {
-                    text(line, edges[i] + PAD, y, true);
-                    y += flow.lineHeight(font);
-                }
+        for (Group group : table.groups()) {
+            double y = flow.y() + PAD + font;
+            for (String line : group(group)) {
+                text(line, edges[group.first()] + PAD, y, true);
+                y += flow.lineHeight(font);
             }
         }
         flow.moveTo(flow.y() + groupLines * flow.lineHeight(font));
         int most = headLines();
         for (int i = 0; i < table.columns().size(); i++) {
-            List<String> lines = lines(table.columns().get(i).head(), i);
+            List<String> lines = head(i);
             double top = flow.y() + (most - lines.size()) * flow.lineHeight(font);
             lines(lines, i, top, true);
         }
@@ -121,11 +114,11 @@ final class PdfTable {
         boolean large = false;
         if (row instanceof Cells cells) {
             for (int i = 0; i < cells.cells().size(); i++) {
-                most = Math.max(most, lines(cells.cells().get(i).text(), i).size());
-                large |= cells.cells().get(i).kind() == Kind.LARGE;
+                most = Math.max(most, lines(text(cells.cells().get(i)), i).size());
+                large |= cells.cells().get(i).role() == Role.HEADLINE;
             }
         } else if (row instanceof Remark remark) {
-            most = flow.lines(remark.text(), font, flow.width() - 6 * PAD).size();
+            most = lines(remark).size();
         }
         return (most + (large ? LARGE - 1 : 0)) * flow.lineHeight(font) + 2 * PAD;
     }
@@ -134,20 +127,20 @@ final class PdfTable {
         double top = flow.y();
         if (row instanceof Band band) {
             flow.drawn(() -> flow.canvas().patch(flow.left(), top, flow.width(), height, GREY));
-            text(band.text(), flow.left() + PAD, top + PAD + font, true);
+            text(flow.say(band.text()), flow.left() + PAD, top + PAD + font, true);
             if (!band.blank().isEmpty()) {
                 blank(band, top, height);
             }
         } else if (row instanceof Remark remark) {
             double y = top + PAD + font;
-            for (String line : flow.lines(remark.text(), font, flow.width() - 6 * PAD)) {
+            for (String line : lines(remark)) {
                 text(line, flow.left() + 4 * PAD, y, false);
                 y += flow.lineHeight(font);
             }
         } else if (row instanceof Cells cells) {
             line(THIN);
             betweenGroups(top, height);
-            boolean large = cells.cells().stream().anyMatch(cell -> cell.kind() == Kind.LARGE);
+            boolean large = cells.cells().stream().anyMatch(cell -> cell.role() == Role.HEADLINE);
             double drop = large ? (LARGE - 1) * font : 0;
             for (int i = 0; i < cells.cells().size(); i++) {
                 cell(cells.cells().get(i), i, top, height, drop);
@@ -158,7 +151,7 @@ final class PdfTable {
 
     /** A line to write on behind a word, on the right. */
     private void blank(Band band, double top, double height) {
-        String word = band.blank();
+        String word = flow.say(band.blank());
         double end = flow.left() + flow.width() - PAD;
         double start = end - 0.28 * flow.width();
         double base = top + height - 2 * PAD;
@@ -166,7 +159,7 @@ final class PdfTable {
         if (band.filled().isEmpty()) {
             flow.drawn(() -> flow.canvas().line(start, base, end, base, THIN, 0));
         } else {
-            text(band.filled(), start, top + PAD + font, true);
+            text(flow.say(band.filled()), start, top + PAD + font, true);
         }
     }
 
@@ -174,27 +167,36 @@ final class PdfTable {
     private void cell(Cell cell, int column, double top, double height, double drop) {
         double x = edges[column];
         double width = edges[column + 1] - x;
-        if (cell.kind() == Kind.TICK) {
+        if (cell.role() == Role.TICK) {
             double side = Math.min(1.05 * font, width - PAD);
             double at = x + (width - side) / 2;
             flow.drawn(() -> flow.canvas().box(at, top + (height - side) / 2, side, side, false));
             return;
         }
-        if (cell.kind() == Kind.BLANK) {
+        if (cell.role() == Role.BLANK) {
             double base = top + height - 2 * PAD;
             flow.drawn(() -> flow.canvas().line(x + PAD, base, x + width - PAD, base, THIN, 0));
         }
-        if (cell.kind() == Kind.CHANGED) {
+        if (cell.role() == Role.CHANGED) {
             flow.drawn(() -> flow.canvas().box(x + 0.5, top + 0.5, width - 1, height - 1, false));
         }
-        if (cell.kind() == Kind.LARGE) {
+        if (cell.role() == Role.HEADLINE) {
             double points = LARGE * font;
-            double room = x + width - PAD - flow.measure(cell.text(), points);
-            flow.drawn(() -> flow.canvas().text(cell.text(), room, top + PAD + points, points, true));
+            String number = text(cell);
+            double room = x + width - PAD - flow.measure(number, points);
+            flow.drawn(() -> flow.canvas().text(number, room, top + PAD + points, points, true));
             return;
         }
-        boolean strong = cell.kind() == Kind.STRONG || cell.kind() == Kind.CHANGED;
-        lines(lines(cell.text(), column), column, top + drop, strong);
+        boolean strong = cell.role() == Role.STRONG || cell.role() == Role.CHANGED;
+        lines(lines(text(cell), column), column, top + drop, strong);
+    }
+
+    private String text(Cell cell) {
+        return cell.lines().stream().map(flow::say).collect(Collectors.joining("\n"));
+    }
+
+    private List<String> lines(Remark remark) {
+        return flow.lines(flow.say(remark.text()), font, flow.width() - 6 * PAD);
     }
 
     private List<String> lines(String text, int column) {
@@ -205,7 +207,7 @@ final class PdfTable {
         double y = top + PAD + font;
         for (String line : lines) {
             double room = edges[column + 1] - PAD - flow.measure(line, font);
-            text(line, table.columns().get(column).toTheRight() ? room : edges[column] + PAD, y, strong);
+            text(line, table.columns().get(column).align() == Align.RIGHT ? room : edges[column] + PAD, y, strong);
             y += flow.lineHeight(font);
         }
     }
@@ -224,10 +226,7 @@ final class PdfTable {
     private void betweenGroups(double top, double height) {
         for (int i = 1; i < table.columns().size(); i++) {
             double x = edges[i];
-            if (!table.columns()
-                    .get(i)
-                    .group()
-                    .equals(table.columns().get(i - 1).group())) {
+            if (table.beginsGroup(i)) {
                 flow.drawn(() -> flow.canvas().line(x, top, x, top + height, THIN, QUIET));
             }
         }

@@ -4,75 +4,70 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import throwline.model.Servo;
-import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.report.ElevatorMixes;
-import throwline.report.Page;
-import throwline.report.sheet.SheetDocument.Band;
-import throwline.report.sheet.SheetDocument.Block;
-import throwline.report.sheet.SheetDocument.Cell;
-import throwline.report.sheet.SheetDocument.Cells;
-import throwline.report.sheet.SheetDocument.Column;
-import throwline.report.sheet.SheetDocument.Heading;
-import throwline.report.sheet.SheetDocument.Kind;
-import throwline.report.sheet.SheetDocument.Paragraph;
-import throwline.report.sheet.SheetDocument.Row;
-import throwline.report.sheet.SheetDocument.Table;
+import throwline.report.document.Block;
+import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Block.Section;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Align;
+import throwline.report.document.Table.Band;
+import throwline.report.document.Table.Cell;
+import throwline.report.document.Table.Cells;
+import throwline.report.document.Table.Column;
+import throwline.report.document.Table.Row;
+import throwline.report.document.Text;
+import throwline.report.document.Text.Join;
+import throwline.report.document.Value;
 import throwline.study.Comparison.PackResult;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult;
-import throwline.words.Words;
 
 /** Card for the transmitter's tray: speeds and mixes with each battery, and what each switch and stick does. */
 final class PocketCard {
 
     private static final double LETTERS = 8;
 
-    private final SheetAnswer answer;
-    private final Words words;
-    private final SheetFigures figures;
-    private final SheetDangers dangers;
+    /** Where nothing is to be said. */
+    private static final Text NONE = Text.name("-");
 
-    PocketCard(SheetAnswer answer, Page page, Words words) {
+    private final SheetAnswer answer;
+
+    PocketCard(SheetAnswer answer) {
         this.answer = answer;
-        this.words = words;
-        figures = new SheetFigures(page, words);
-        dangers = new SheetDangers(answer, page, words);
     }
 
-    SheetDocument document(Size.Paper paper) {
-        List<Block> blocks = new ArrayList<>(dangers.brief("sheet.pocket.caution"));
+    Sheet sheet(Size.Paper paper) {
+        List<Block> blocks = new ArrayList<>(new SheetDangers(answer).brief("sheet.pocket.caution"));
         blocks.add(speeds());
-        blocks.add(new Paragraph(words.say("sheet.caution.mix"), false));
-        blocks.add(new Heading(words.say("sheet.pocket.travel")));
-        blocks.add(travel());
+        blocks.add(Paragraph.say("sheet.caution.mix"));
+        List<Block> travel = new ArrayList<>(List.of(travel()));
         for (Stick stick : answer.model().sticks()) {
-            blocks.add(new Paragraph(words.say("sheet.pocket.stick", stick.name(), moved(stick)), false));
+            travel.add(Paragraph.say("sheet.pocket.stick", stick.name(), Text.join(Join.SEMICOLON, moved(stick))));
         }
-        String title = answer.model().name();
-        return new SheetDocument(
+        blocks.add(Section.of(Text.say("sheet.pocket.travel"), travel));
+        return Sheet.of(
                 "pocket-card",
-                title,
-                words.say("sheet.pocket.below"),
-                words.say("sheet.foot", title),
+                Text.name(answer.model().name()),
+                Text.say("sheet.pocket.below"),
                 Size.card(paper, LETTERS),
                 blocks);
     }
 
     private Table speeds() {
         List<Column> columns = new ArrayList<>();
-        columns.add(new Column("", "", 70, false));
+        columns.add(column(Text.none(), 70));
         for (String key : List.of("row.comein", "row.stalls", "row.flap-limit", "sheet.pocket.mix")) {
-            columns.add(new Column(words.say(key), "", key.equals("sheet.pocket.mix") ? 66 : 46, false));
+            columns.add(column(Text.say(key), key.equals("sheet.pocket.mix") ? 66 : 46));
         }
         List<Row> rows = new ArrayList<>();
         Stream.concat(Stream.of(answer.pack()), answer.others().stream()).forEach(pack -> {
-            rows.add(new Band(words.say("sheet.pocket.pack", pack.pack().name()), ""));
+            rows.add(Band.of(Text.say("sheet.pocket.pack", pack.pack().name())));
             speeds(pack, rows);
         });
         return new Table(columns, rows);
@@ -81,24 +76,46 @@ final class PocketCard {
     private void speeds(PackResult pack, List<Row> rows) {
         for (SetUpResult r : pack.setUps()) {
             boolean reference = r.setUp().equals(answer.model().reference());
-            String none = reference ? SheetFigures.NONE : words.say("row.none");
-            rows.add(new Cells(List.of(
-                    new Cell(r.setUp().name(), Kind.STRONG),
+            Text none = reference ? NONE : Text.say("row.none");
+            double chord = ElevatorMixes.edge(answer.model()).chord();
+            rows.add(row(
+                    r,
                     Cell.of(speed(r.approachSpeed())),
                     Cell.of(speed(r.stallSpeed())),
                     Cell.of(
                             r.number(FlightQuantity.FLAP_SPEED_LIMIT) instanceof Headline.Unknown unknown
-                                    ? figures.noFlapLimit(unknown)
+                                    ? noFlapLimit(unknown)
                                     : speed(r.number(FlightQuantity.FLAP_SPEED_LIMIT))),
                     Cell.of(r.servos()
                             .mix()
-                            .map(mix -> figures.edge(ElevatorMixes.edge(answer.model()), mix.angle()))
-                            .orElse(none)))));
+                            .<Text>map(mix -> new Value.Gauge(mix.angle(), chord, Value.Gauge.Form.WHOLE))
+                            .orElse(none))));
         }
     }
 
-    private String speed(Headline headline) {
-        return headline.known().map(known -> figures.oneSpeed(known.value())).orElse(SheetFigures.NONE);
+    private static Column column(Text head, double weight) {
+        return new Column(head, Text.none(), weight, Align.LEFT);
+    }
+
+    /** A row that begins with the name of its set-up. */
+    private static Cells row(SetUpResult result, Cell... cells) {
+        List<Cell> all = new ArrayList<>(
+                List.of(Cell.of(Role.STRONG, Text.name(result.setUp().name()))));
+        all.addAll(List.of(cells));
+        return new Cells(all, Role.PLAIN);
+    }
+
+    private static Text speed(Headline headline) {
+        return headline.known().<Text>map(known -> Value.speed(known.value())).orElse(NONE);
+    }
+
+    /** Why no speed limits the flaps: nothing is moved, the servos suffice, or it is not known. */
+    private static Text noFlapLimit(Headline.Unknown unknown) {
+        return switch (unknown.why()) {
+            case "why.nothing-moved" -> NONE;
+            case "why.servo-suffices" -> Text.say("sheet.flap-limit.suffices");
+            default -> Text.say("sheet.flap-limit.unknown");
+        };
     }
 
     /** Where each lever position puts the surfaces that it moves, in per cent of their travel, and which switch it is on. */
@@ -110,52 +127,52 @@ final class PocketCard {
                 .distinct()
                 .toList();
         List<Column> columns = new ArrayList<>();
-        columns.add(new Column("", "", 66, false));
-        surfaces.forEach(surface -> columns.add(new Column(surface, "", 48, false)));
-        columns.add(new Column(words.say("sheet.bench.switch"), "", 56, false));
+        columns.add(column(Text.none(), 66));
+        surfaces.forEach(surface -> columns.add(column(Text.name(surface), 48)));
+        columns.add(column(Text.say("sheet.bench.switch"), 56));
         List<Row> rows = new ArrayList<>();
         for (SetUpResult r : answer.pack().setUps()) {
             List<Cell> cells = new ArrayList<>();
-            cells.add(new Cell(r.setUp().name(), Kind.STRONG));
             for (String surface : surfaces) {
                 cells.add(Cell.of(r.servos().positions().stream()
                         .filter(p -> p.surface().equals(surface) && p.stick().isEmpty())
                         .findFirst()
                         .map(p -> share(p.travelShare()))
-                        .orElse(SheetFigures.NONE)));
+                        .orElse(NONE)));
             }
-            SetUp setUp = r.setUp();
-            cells.add(
-                    setUp.switchPosition().isEmpty()
-                            ? new Cell("", Kind.BLANK)
-                            : new Cell(setUp.switchPosition(), Kind.STRONG));
-            rows.add(new Cells(cells));
+            String position = r.setUp().switchPosition();
+            cells.add(position.isEmpty() ? Cell.of(Role.BLANK) : Cell.of(Role.STRONG, Text.name(position)));
+            rows.add(row(r, cells.toArray(Cell[]::new)));
         }
         return new Table(columns, rows);
     }
 
-    private String share(double share) {
-        String size = figures.percent(Math.abs(share)) + " %";
-        return share == 0 ? words.say("sheet.neutral") : words.say(share > 0 ? "row.down" : "row.up", size);
+    private static Text share(double share) {
+        Value size = Value.share(Math.abs(share));
+        return share == 0 ? Text.say("sheet.neutral") : Text.say(share > 0 ? "row.down" : "row.up", size);
     }
 
     /** What full stick adds, surface by surface. */
-    private String moved(Stick stick) {
+    private static List<Text> moved(Stick stick) {
         if (stick instanceof Stick.Roll roll) {
             return roll.throwsBySurface().entrySet().stream()
-                    .map(e -> words.say(
+                    .<Text>map(e -> Text.say(
                             "sheet.pocket.roll",
                             e.getKey(),
-                            figures.angle(-e.getValue().up()),
-                            figures.angle(e.getValue().down())))
-                    .collect(Collectors.joining("; "));
+                            angle(-e.getValue().up()),
+                            angle(e.getValue().down())))
+                    .toList();
         }
         Stick.Pull pull = (Stick.Pull) stick;
         Map<String, Double> all = new LinkedHashMap<>(pull.deflections());
         all.put(Servo.ELEVATOR, pull.elevator());
         return all.entrySet().stream()
                 .filter(e -> e.getValue() != 0)
-                .map(e -> words.say("sheet.pocket.pull", e.getKey(), figures.angle(e.getValue())))
-                .collect(Collectors.joining("; "));
+                .<Text>map(e -> Text.say("sheet.pocket.pull", e.getKey(), angle(e.getValue())))
+                .toList();
+    }
+
+    private static Value angle(double angle) {
+        return Value.of(angle, Value.Kind.DEFLECTION_TENTHS);
     }
 }

@@ -5,13 +5,14 @@ import java.util.Optional;
 import throwline.model.Model;
 import throwline.report.data.SheetEntry;
 import throwline.report.data.SheetNumbers;
+import throwline.report.document.Text;
+import throwline.report.document.Value;
 import throwline.study.Comparison.PackResult;
 import throwline.study.FirstFlights;
 import throwline.study.Learnt;
-import throwline.words.Words;
 
 /**
- * What sheets are made from.
+ * Results that sheets are made from.
  *
  * @param model the model
  * @param pack all set-ups with the pack that the sheets are for
@@ -39,12 +40,12 @@ public record SheetAnswer(
     }
 
     /** A line below the title, with what the numbers rest on where flights put them right. */
-    String below(Words words, String line) {
-        return learnt.map(l -> words.say(
+    Text below(Text line) {
+        return learnt.map(l -> Text.say(
                         "learn.sheet",
                         line,
-                        l.flights(),
-                        l.lastDate().isEmpty() ? words.say("learn.no-date") : l.lastDate()))
+                        Value.count(l.flights()),
+                        l.lastDate().isEmpty() ? Text.say("learn.no-date") : l.lastDate()))
                 .orElse(line);
     }
 

@@ -23,6 +23,9 @@ public final class TerminalRenderer {
 
     private static final String INDENT = "  ";
 
+    /** Room to write in. */
+    private static final String BLANK = "____";
+
     private final Page page;
     private final Figures figures;
     private final boolean all;
@@ -165,7 +168,7 @@ public final class TerminalRenderer {
 
     private List<String> table(Table table) {
         List<Layout.Head> heads = table.columns().stream()
-                .map(column -> new Layout.Head(head(column), column.align() == Table.Align.RIGHT, true))
+                .map(column -> new Layout.Head(figures.show(column.label()), column.align() == Table.Align.RIGHT, true))
                 .toList();
         Layout layout = new Layout(page, heads, Integer.MAX_VALUE, OTHERS);
         for (Table.Row row : table.rows()) {
@@ -179,7 +182,7 @@ public final class TerminalRenderer {
                 }
                 layout.row(lines, quiet);
             } else if (row instanceof Table.Band band) {
-                layout.across(figures.show(band.text()));
+                layout.across(figures.show(band(band)));
             } else if (row instanceof Table.Remark remark) {
                 layout.across("  " + figures.show(remark.text()));
             }
@@ -187,14 +190,17 @@ public final class TerminalRenderer {
         return layout.lines();
     }
 
-    private String head(Table.Column column) {
-        return (figures.show(column.group()) + " " + figures.show(column.head())).strip();
+    private static Text band(Table.Band band) {
+        Text filled = band.filled().isEmpty() ? Text.name(BLANK) : band.filled();
+        return band.blank().isEmpty()
+                ? band.text()
+                : Text.join(Text.Join.BLANK, List.of(band.text(), Text.name("-"), band.blank(), filled));
     }
 
     private List<String> lines(Table.Cell cell) {
         return switch (cell.role()) {
             case TICK -> List.of("[ ]");
-            case BLANK -> List.of("____");
+            case BLANK -> List.of(BLANK);
             default -> cell.lines().stream().map(figures::show).toList();
         };
     }

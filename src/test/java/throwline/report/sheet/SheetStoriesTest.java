@@ -15,7 +15,7 @@ import throwline.report.CompareAnswer;
 import throwline.report.ElevatorMixes;
 import throwline.report.Page;
 import throwline.report.data.SheetCsv;
-import throwline.report.sheet.SheetDocument.Cells;
+import throwline.report.document.Table.Cells;
 import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.Comparison;
@@ -34,8 +34,8 @@ class SheetStoriesTest {
             .compare(MODEL, AIRFOILS, MODEL.packs().subList(0, 1));
 
     private final SheetAnswer answer = new SheetAnswer(MODEL, COMPARISON.packs().get(0), List.of(), Optional.empty());
-    private final List<SheetDocument> documents =
-            new Sheets(Page.of(80, true, false, Display.metric()), Words.load(), Size.Paper.A4).documents(answer);
+    private final List<Sheet> documents =
+            new Sheets(Page.of(80, true, false, Display.metric()), Words.load(), Size.Paper.A4).sheets(answer);
 
     /** Methods manual 18.7: the elevator at three speeds for each set-up, its sense in words, and half of it for the first flight. */
     @Test
@@ -61,21 +61,21 @@ class SheetStoriesTest {
     void throwsForTheBench() {
         double chord = 0.25 * (300 - 75 * (300 - 235) / 920.0);
         Cells flaps = SheetsTest.rows(documents.get(0)).stream()
-                .filter(row -> row instanceof Cells cells
-                        && cells.cells().get(3).text().equals("down, 35.0\u00b0"))
+                .filter(row ->
+                        row instanceof Cells cells && SheetsTest.text(cells, 3).equals("down, 35.0\u00b0"))
                 .map(Cells.class::cast)
                 .findFirst()
                 .orElseThrow();
         double angle = Math.toRadians(35);
         assertThat(number(flaps, 2)).isCloseTo(2 * chord * Math.sin(angle / 2), within(0.1));
         assertThat(Double.parseDouble(
-                        flaps.cells().get(4).text().replace("down, ", "").replace("\u00b0", "")))
+                        SheetsTest.text(flaps, 4).replace("down, ", "").replace("\u00b0", "")))
                 .isBetween(25.0, 35.0);
         assertThat(number(flaps, 6)).isEqualTo(number(flaps, 2));
     }
 
     private static double number(Cells row, int column) {
-        return Double.parseDouble(row.cells().get(column).text());
+        return Double.parseDouble(SheetsTest.text(row, column));
     }
 
     /** Methods manual 18.9: surfaces of each set-up in per cent of their travel, out to a spreadsheet and back without loss. */
@@ -93,11 +93,11 @@ class SheetStoriesTest {
         TraceableNumbers.check(new CompareAnswer(COMPARISON, List.of(), List.of()), documents);
     }
 
-    private static String cells(SheetDocument document) {
+    private static String cells(Sheet document) {
         StringBuilder text = new StringBuilder();
         SheetsTest.rows(document).forEach(row -> {
             if (row instanceof Cells cells) {
-                cells.cells().forEach(cell -> text.append(cell.text()).append('\n'));
+                cells.cells().forEach(cell -> text.append(SheetsTest.text(cell)).append('\n'));
             }
         });
         return text.toString();

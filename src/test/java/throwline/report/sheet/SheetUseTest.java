@@ -16,9 +16,10 @@ import throwline.model.Stick;
 import throwline.report.CompareAnswer;
 import throwline.report.Fixture;
 import throwline.report.Page;
-import throwline.report.document.Figures;
-import throwline.report.sheet.SheetDocument.Cells;
-import throwline.report.sheet.SheetDocument.Kind;
+import throwline.report.document.Block.Checks;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Cells;
 import throwline.study.FirstFlights;
 import throwline.study.Handling;
 import throwline.study.MoveRule;
@@ -43,16 +44,18 @@ class SheetUseTest {
         assertThat(lines)
                 .isNotEmpty()
                 .allMatch(line -> line.cells().stream()
-                        .anyMatch(cell -> cell.kind() == Kind.LARGE && Double.parseDouble(cell.text()) > 0));
+                        .anyMatch(
+                                cell -> cell.role() == Role.HEADLINE && Double.parseDouble(SheetsTest.text(cell)) > 0));
     }
 
     /** One page holds six set-ups, at letters that can be read outdoors. */
     @Test
     void the_field_card_of_six_set_ups_is_one_page() throws IOException {
         for (CompareAnswer from : List.of(Fixture.orchard(), Fixture.crowded())) {
-            SheetDocument card = SheetsTest.documents(from, Size.Paper.A4).get(1);
+            Sheet card = SheetsTest.documents(from, Size.Paper.A4).get(1);
             assertThat(card.size().font()).isGreaterThanOrEqualTo(8);
-            try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(card).content())) {
+            try (PDDocument pdf =
+                    Loader.loadPDF(PdfSheet.of(card, SheetsTest.FIGURES).content())) {
                 assertThat(pdf.getNumberOfPages()).isOne();
             }
         }
@@ -62,12 +65,15 @@ class SheetUseTest {
     @Test
     void switches_and_batteries() {
         CompareAnswer from = Fixture.orchard();
-        SheetDocument pocket = SheetsTest.documents(from, Size.Paper.A4).get(2);
+        Sheet pocket = SheetsTest.documents(from, Size.Paper.A4).get(2);
         String text = String.join("\n", SheetsTest.texts(pocket));
         from.comparison().model().packs().forEach(pack -> assertThat(text).contains("pack " + pack.name()));
-        SheetFigures figures = new SheetFigures(METRIC, WORDS);
-        assertThat(figures.switchBlank(new SetUp("a", Map.of(), 0, "A up"))).isEqualTo("switch:");
-        assertThat(figures.switchBlank(new SetUp("a", Map.of(), 0))).isEqualTo("switch / position");
+        Table.Band set = BenchSheet.band(new SetUp("a", Map.of(), 0, "A up"));
+        assertThat(SheetsTest.say(set.blank())).isEqualTo("switch:");
+        assertThat(SheetsTest.say(set.filled())).isEqualTo("A up");
+        Table.Band open = BenchSheet.band(new SetUp("a", Map.of(), 0));
+        assertThat(SheetsTest.say(open.blank())).isEqualTo("switch / position");
+        assertThat(open.filled().isEmpty()).isTrue();
     }
 
     /** Flap time, height and speed for going back are the model's own; the habit stands beside them as such. */
@@ -90,20 +96,19 @@ class SheetUseTest {
                 Optional.empty(),
                 rules,
                 Optional.empty());
-        SheetDocument card =
-                new Sheets(METRIC, WORDS, Size.Paper.A4).documents(answer).get(1);
-        String steps = card.blocks().stream()
-                .filter(SheetDocument.Checks.class::isInstance)
-                .flatMap(checks -> ((SheetDocument.Checks) checks).items().stream())
-                .collect(Collectors.joining("\n"))
-                .replace('\u00a0', ' ');
+        Sheet card = new Sheets(METRIC, WORDS, Size.Paper.A4).sheets(answer).get(1);
+        String steps = SheetsTest.blocks(card).stream()
+                .filter(Checks.class::isInstance)
+                .flatMap(checks -> ((Checks) checks).items().stream())
+                .map(SheetsTest::say)
+                .collect(Collectors.joining("\n"));
         assertThat(steps)
                 .contains("Flap time at least airbrake 0.9 s (habit: 1 to 2 s)")
                 .contains("Close at no less than 13.0 m/s: airbrake above 12 m (habit: first above 30 m")
                 .contains("Raise the flaps landing flap only high up");
-        FlightRules told = new FlightRules(rules, new Figures(METRIC, WORDS), WORDS);
+        FlightRules told = new FlightRules(rules);
         Stick.Pull camber = new Stick.Pull("with camber", Map.of("flaps", Math.toRadians(8)), -0.2, List.of());
-        assertThat(told.loop(camber).orElseThrow().replace('\u00a0', ' '))
+        assertThat(SheetsTest.say(told.loop(camber).orElseThrow()))
                 .contains("Begin with half: flaps 4.0° down, entered at 14.3 m/s or more");
         assertThat(told.loop(new Stick.Pull("plain", Map.of(), -0.2, List.of())))
                 .isEmpty();

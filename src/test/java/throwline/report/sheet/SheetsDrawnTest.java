@@ -18,6 +18,7 @@ import throwline.model.SetUp;
 import throwline.report.CompareAnswer;
 import throwline.report.Fixture;
 import throwline.report.Page;
+import throwline.report.document.Figures;
 import throwline.study.Comparison;
 import throwline.study.SetUpResult;
 import throwline.units.Display;
@@ -35,21 +36,23 @@ class SheetsDrawnTest {
     @ParameterizedTest
     @EnumSource(Size.Paper.class)
     void nothing_is_cut(Size.Paper paper) throws IOException {
+        Figures figures = SheetsTest.FIGURES;
         for (CompareAnswer from : SheetsTest.answers()) {
-            for (SheetDocument document : SheetsTest.documents(from, paper)) {
+            for (Sheet document : SheetsTest.documents(from, paper)) {
                 Letters letters = new Letters();
                 String text;
-                try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(document).content())) {
+                try (PDDocument pdf =
+                        Loader.loadPDF(PdfSheet.of(document, figures).content())) {
                     text = letters.getText(pdf);
                 }
-                Size size = PdfSheet.size(document);
+                Size size = PdfSheet.size(document, SheetsTest.FIGURES);
                 for (TextPosition letter : letters.all) {
                     assertThat((double) letter.getX()).isGreaterThanOrEqualTo(size.left());
                     assertThat((double) letter.getX() + letter.getWidth())
                             .isLessThanOrEqualTo(size.left() + size.cardWidth());
                     assertThat((double) letter.getY()).isBetween(size.top(), size.top() + size.cardHeight());
                 }
-                String inOneLine = text.replaceAll("\\s+", "");
+                String inOneLine = text.replace('\u00a0', ' ').replaceAll("\\s+", "");
                 for (String said : SheetsTest.texts(document)) {
                     for (String word : said.split("\\s+", -1)) {
                         assertThat(inOneLine).as(document.name()).contains(word);
@@ -65,16 +68,18 @@ class SheetsDrawnTest {
     void the_pocket_card_is_one_card(Size.Paper paper) throws IOException {
         for (CompareAnswer from : List.of(Fixture.orchard(), longSwitches(Fixture.crowded()))) {
             for (Page page : List.of(METRIC, Page.of(80, true, false, IMPERIAL))) {
-                SheetDocument pocket = new Sheets(page, WORDS, paper)
-                        .documents(SheetsTest.answer(from, Optional.empty()))
+                Figures figures = new Figures(page.onPaper(), WORDS);
+                Sheet pocket = new Sheets(page, WORDS, paper)
+                        .sheets(SheetsTest.answer(from, Optional.empty()))
                         .get(2);
                 assertThat(String.join("\n", SheetsTest.texts(pocket))).contains("pack ");
-                try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(pocket).content())) {
+                try (PDDocument pdf =
+                        Loader.loadPDF(PdfSheet.of(pocket, figures).content())) {
                     assertThat(pdf.getNumberOfPages()).isOne();
                 }
             }
         }
-        assertThat(PdfSheet.size(SheetsTest.documents(Fixture.orchard(), paper).get(2))
+        assertThat(PdfSheet.size(SheetsTest.documents(Fixture.orchard(), paper).get(2), SheetsTest.FIGURES)
                         .cardHeight())
                 .isLessThan(170 * 72 / 25.4);
     }
@@ -87,10 +92,12 @@ class SheetsDrawnTest {
         all.add(longSwitches(Fixture.crowded()));
         for (CompareAnswer from : all) {
             for (Page page : List.of(METRIC, Page.of(80, true, false, IMPERIAL))) {
-                for (SheetDocument document :
-                        new Sheets(page, WORDS, paper).documents(SheetsTest.answer(from, Optional.empty()))) {
+                Figures figures = new Figures(page.onPaper(), WORDS);
+                for (Sheet document :
+                        new Sheets(page, WORDS, paper).sheets(SheetsTest.answer(from, Optional.empty()))) {
                     Letters letters = new Letters();
-                    try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(document).content())) {
+                    try (PDDocument pdf =
+                            Loader.loadPDF(PdfSheet.of(document, figures).content())) {
                         letters.getText(pdf);
                     }
                     assertThat(letters.overlaps()).as(document.name()).isEmpty();

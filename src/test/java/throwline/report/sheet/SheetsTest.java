@@ -10,8 +10,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -20,15 +23,21 @@ import throwline.report.Fixture;
 import throwline.report.Page;
 import throwline.report.ReportFile;
 import throwline.report.data.SheetEntry;
-import throwline.report.sheet.SheetDocument.Block;
-import throwline.report.sheet.SheetDocument.Cell;
-import throwline.report.sheet.SheetDocument.Cells;
-import throwline.report.sheet.SheetDocument.Checks;
-import throwline.report.sheet.SheetDocument.Kind;
-import throwline.report.sheet.SheetDocument.Paragraph;
-import throwline.report.sheet.SheetDocument.Remark;
-import throwline.report.sheet.SheetDocument.Row;
-import throwline.report.sheet.SheetDocument.Table;
+import throwline.report.document.Block;
+import throwline.report.document.Block.Checks;
+import throwline.report.document.Block.Paragraph;
+import throwline.report.document.Block.Section;
+import throwline.report.document.Document;
+import throwline.report.document.Figures;
+import throwline.report.document.Role;
+import throwline.report.document.Table;
+import throwline.report.document.Table.Band;
+import throwline.report.document.Table.Cell;
+import throwline.report.document.Table.Cells;
+import throwline.report.document.Table.Remark;
+import throwline.report.document.Table.Row;
+import throwline.report.document.Text;
+import throwline.report.terminal.TerminalRenderer;
 import throwline.study.Headline;
 import throwline.units.Display;
 import throwline.units.Unit;
@@ -39,6 +48,7 @@ class SheetsTest {
 
     private static final Words WORDS = Words.load();
     private static final Page METRIC = Page.of(80, true, false, Display.metric());
+    static final Figures FIGURES = new Figures(METRIC.onPaper(), WORDS);
 
     static SheetAnswer answer(CompareAnswer from, Optional<List<SheetEntry>> earlier) {
         return new SheetAnswer(
@@ -48,8 +58,8 @@ class SheetsTest {
                 earlier);
     }
 
-    static List<SheetDocument> documents(CompareAnswer from, Size.Paper paper) {
-        return new Sheets(METRIC, WORDS, paper).documents(answer(from, Optional.empty()));
+    static List<Sheet> documents(CompareAnswer from, Size.Paper paper) {
+        return new Sheets(METRIC, WORDS, paper).sheets(answer(from, Optional.empty()));
     }
 
     static List<CompareAnswer> answers() {
@@ -71,7 +81,7 @@ class SheetsTest {
     @ParameterizedTest
     @EnumSource(Size.Paper.class)
     void the_bench_sheet_fits_on_one_page(Size.Paper paper) throws IOException {
-        ReportFile bench = PdfSheet.of(documents(Fixture.orchard(), paper).get(0));
+        ReportFile bench = PdfSheet.of(documents(Fixture.orchard(), paper).get(0), FIGURES);
         try (PDDocument pdf = Loader.loadPDF(bench.content())) {
             assertThat(pdf.getNumberOfPages()).isOne();
         }
@@ -82,7 +92,7 @@ class SheetsTest {
     void the_html_says_the_same() {
         SheetAnswer answer = answer(Fixture.crowded(), Optional.empty());
         List<ReportFile> files = new Sheets(METRIC, WORDS, Size.Paper.LETTER).files(answer);
-        for (SheetDocument document : documents(Fixture.crowded(), Size.Paper.LETTER)) {
+        for (Sheet document : documents(Fixture.crowded(), Size.Paper.LETTER)) {
             String html = files.stream()
                     .filter(file -> file.name().equals(document.name() + ".html"))
                     .map(file -> new String(file.content(), StandardCharsets.UTF_8))
@@ -92,46 +102,64 @@ class SheetsTest {
                     .contains("@page { size: 612.00pt 792.00pt")
                     .doesNotContain("http")
                     .doesNotContain("src=");
-            String inOneLine = html.replace("&#34;", "\"").replaceAll("\\s+", "");
-            texts(document).forEach(said -> assertThat(inOneLine).contains(said.replaceAll("\\s+", "")));
+            String inOneLine =
+                    html.replace("&#34;", "\"").replace('\u00a0', ' ').replaceAll("\\s+", "");
+            texts(document).stream()
+                    .flatMap(String::lines)
+                    .forEach(said -> assertThat(inOneLine).contains(said.replaceAll("\\s+", "")));
+        }
+    }
+
+    /** A sheet is a document like any other: a terminal shows all of it, with the same words. */
+    @Test
+    void a_terminal_shows_every_sheet() {
+        for (Sheet sheet : documents(Fixture.orchard(), Size.Paper.A4)) {
+            Page wide = Page.of(400, true, false, Display.metric()).onPaper();
+            String shown = new TerminalRenderer(wide, WORDS, true).write(sheet.document());
+            String inOneLine = shown.replace('\u00a0', ' ').replaceAll("\\s+", "");
+            Sheet footless = new Sheet(sheet.name(), sheet.document(), Text.none(), sheet.size());
+            texts(footless).stream()
+                    .flatMap(said -> Stream.of(said.split("\\s+", -1)))
+                    .forEach(word -> assertThat(inOneLine).as(sheet.name()).contains(word));
         }
     }
 
     @Test
     void the_same_sheet_is_the_same_file() {
-        SheetDocument document = documents(Fixture.orchard(), Size.Paper.A4).get(1);
-        assertThat(PdfSheet.of(document).content())
-                .isEqualTo(PdfSheet.of(document).content());
+        Sheet document = documents(Fixture.orchard(), Size.Paper.A4).get(1);
+        assertThat(PdfSheet.of(document, FIGURES).content())
+                .isEqualTo(PdfSheet.of(document, FIGURES).content());
     }
 
     /** Every elevator mix says that it holds with the throttle closed, and the caution stands on the sheet. */
     @Test
     void no_elevator_mix_without_its_caution() {
-        SheetDocument bench = documents(Fixture.orchard(), Size.Paper.A4).get(0);
+        Sheet bench = documents(Fixture.orchard(), Size.Paper.A4).get(0);
         assertThat(rows(bench).stream()
-                        .filter(row -> row instanceof Cells cells
-                                && cells.cells().get(1).text().equals(WORDS.say("sheet.bench.mix"))))
+                        .filter(row ->
+                                row instanceof Cells cells && text(cells, 1).equals(WORDS.say("sheet.bench.mix"))))
                 .hasSize(3);
         assertThat(WORDS.say("sheet.bench.mix")).contains("throttle closed");
-        assertThat(bench.blocks()).contains(new Paragraph(WORDS.say("sheet.caution.mix"), true));
+        assertThat(bench.document().blocks()).contains(Paragraph.of(Role.CAUTION, Text.say("sheet.caution.mix")));
     }
 
     @Test
     void motor_first() {
-        for (SheetDocument document : documents(Fixture.orchard(), Size.Paper.A4)) {
-            assertThat(document.blocks().get(0)).isInstanceOf(Paragraph.class);
-            assertThat(((Paragraph) document.blocks().get(0)).text()).startsWith("MOTOR FIRST");
+        for (Sheet document : documents(Fixture.orchard(), Size.Paper.A4)) {
+            Block first = document.document().blocks().get(0);
+            assertThat(first).isInstanceOf(Paragraph.class);
+            assertThat(text((Paragraph) first)).startsWith("MOTOR FIRST");
         }
     }
 
     /** No card sends a model into the air that does not hold its nose by itself. */
     @Test
     void an_unstable_model_is_not_to_be_flown() {
-        List<SheetDocument> documents = documents(Fixture.unstable(), Size.Paper.A4);
-        for (SheetDocument card : documents) {
-            List<String> top = card.blocks().stream()
+        List<Sheet> documents = documents(Fixture.unstable(), Size.Paper.A4);
+        for (Sheet card : documents) {
+            List<String> top = card.document().blocks().stream()
                     .limit(4)
-                    .map(block -> ((Paragraph) block).text())
+                    .map(block -> text((Paragraph) block))
                     .toList();
             assertThat(top.get(0)).isEqualTo("DO NOT FLY IT LIKE THIS.");
             assertThat(top.get(1)).startsWith("MOTOR FIRST");
@@ -140,9 +168,9 @@ class SheetsTest {
                     .containsPattern("balance (point is )?too far back");
             assertThat(top.get(3)).contains("Clean: ").contains("very far back");
         }
-        assertThat(documents.get(1).blocks().stream()
+        assertThat(blocks(documents.get(1)).stream()
                         .filter(Checks.class::isInstance)
-                        .map(checks -> ((Checks) checks).items().get(0)))
+                        .map(checks -> say(((Checks) checks).items().get(0))))
                 .singleElement()
                 .asString()
                 .contains("move the balance forward");
@@ -150,11 +178,14 @@ class SheetsTest {
 
     /** What stands first on the screen stands first on every sheet, strong and marked by more than that. */
     @Test
-    void dangers_come_before_numbers() {
-        for (SheetDocument sheet : documents(Fixture.orchard(), Size.Paper.A4)) {
-            assertThat(((Paragraph) sheet.blocks().get(1)).text())
-                    .startsWith("! Clean, take-off flap and landing flap: may drop a wing");
-            assertThat(((Paragraph) sheet.blocks().get(1)).strong()).isTrue();
+    void dangers_come_before_numbers() throws IOException {
+        for (Sheet sheet : documents(Fixture.orchard(), Size.Paper.A4)) {
+            Paragraph danger = (Paragraph) sheet.document().blocks().get(1);
+            assertThat(text(danger)).startsWith("! Clean, take-off flap and landing flap: may drop a wing");
+            try (PDDocument pdf = Loader.loadPDF(PdfSheet.of(sheet, FIGURES).content())) {
+                assertThat(new PDFTextStripper().getText(pdf))
+                        .containsSubsequence("MOTOR FIRST", "! Clean, take-off flap and landing flap: may drop a wing");
+            }
         }
     }
 
@@ -171,11 +202,11 @@ class SheetsTest {
     /** Nothing moved, servos that suffice, and what is not known are three things. */
     @Test
     void why_no_speed_limits_the_flaps() {
-        List<SheetDocument> documents = documents(Fixture.noFlapLimits(), Size.Paper.A4);
+        List<Sheet> documents = documents(Fixture.noFlapLimits(), Size.Paper.A4);
         List<String> pocket = rows(documents.get(2)).stream()
                 .filter(Cells.class::isInstance)
                 .limit(4)
-                .map(row -> ((Cells) row).cells().get(3).text())
+                .map(row -> text((Cells) row, 3))
                 .toList();
         assertThat(pocket).containsExactly("-", "servos hold", "not known", "not known");
     }
@@ -184,11 +215,12 @@ class SheetsTest {
     @Test
     void a_bench_sheet_in_inches_sets_throws_in_inches() {
         Page inches = Page.of(80, true, false, Display.metric().with(Unit.INCH));
-        List<SheetDocument> documents =
-                new Sheets(inches, WORDS, Size.Paper.LETTER).documents(answer(Fixture.orchard(), Optional.empty()));
-        String bench = String.join("\n", texts(documents.get(0)));
+        List<Sheet> documents =
+                new Sheets(inches, WORDS, Size.Paper.LETTER).sheets(answer(Fixture.orchard(), Optional.empty()));
+        Figures figures = new Figures(inches.onPaper(), WORDS);
+        String bench = String.join("\n", texts(documents.get(0), figures));
         assertThat(bench).contains("Set each to within 0.04 in").doesNotContain(" mm");
-        assertThat(String.join("\n", texts(documents.get(1)))).contains("within 0.04 in of the bench sheet");
+        assertThat(String.join("\n", texts(documents.get(1), figures))).contains("within 0.04 in of the bench sheet");
         assertThat(String.join(
                         "\n", texts(documents(Fixture.orchard(), Size.Paper.A4).get(0))))
                 .contains("Set each to within 1 mm");
@@ -198,11 +230,12 @@ class SheetsTest {
     @Test
     void cards_begin_with_the_speed_that_was_asked_for() {
         Page miles = Page.of(80, true, false, Display.metric().with(Unit.MILE_PER_HOUR));
-        List<SheetDocument> documents =
-                new Sheets(miles, WORDS, Size.Paper.A4).documents(answer(Fixture.orchard(), Optional.empty()));
-        assertThat(String.join("\n", texts(documents.get(1)))).contains(WORDS.say("row.stalls") + ", mph");
+        List<Sheet> documents =
+                new Sheets(miles, WORDS, Size.Paper.A4).sheets(answer(Fixture.orchard(), Optional.empty()));
+        Figures figures = new Figures(miles.onPaper(), WORDS);
+        assertThat(String.join("\n", texts(documents.get(1), figures))).contains(WORDS.say("row.stalls") + ", mph");
         Matcher pocket = Pattern.compile("clean\n([\\d.]+) mph\n([\\d.]+) mph")
-                .matcher(String.join("\n", texts(documents.get(2))));
+                .matcher(String.join("\n", texts(documents.get(2), figures)));
         assertThat(pocket.find()).isTrue();
         double approach = ((Headline.Known) Fixture.orchard()
                         .comparison()
@@ -236,8 +269,7 @@ class SheetsTest {
         SheetAnswer now = answer(Fixture.orchard(), Optional.of(earlier));
         assertThat(changed(now)).contains("down, 35.0\u00b0");
         String said = String.join(
-                "\n",
-                texts(new Sheets(METRIC, WORDS, Size.Paper.A4).documents(now).get(0)));
+                "\n", texts(new Sheets(METRIC, WORDS, Size.Paper.A4).sheets(now).get(0)));
         assertThat(said)
                 .contains("CHANGED, before: 30.0\u00b0 down.")
                 .contains("NEW: not on the earlier sheet.")
@@ -254,7 +286,7 @@ class SheetsTest {
                                 : e)
                 .toList();
         List<String> said = texts(new Sheets(METRIC, WORDS, Size.Paper.A4)
-                .documents(answer(Fixture.orchard(), Optional.of(earlier)))
+                .sheets(answer(Fixture.orchard(), Optional.of(earlier)))
                 .get(1));
         assertThat(said.stream().filter(text -> text.contains("before:")).toList())
                 .hasSize(2)
@@ -265,52 +297,90 @@ class SheetsTest {
     /** Names in letters that the font of the file lacks are drawn, not lost. */
     @Test
     void names_in_any_letters() {
-        SheetDocument plain = documents(Fixture.orchard(), Size.Paper.A4).get(2);
-        SheetDocument other = new SheetDocument(
-                plain.name(), "\u6a21\u578b", plain.below(), plain.foot(), plain.size(), plain.blocks());
-        assertThat(PdfSheet.of(other).content().length).isPositive();
+        Sheet plain = documents(Fixture.orchard(), Size.Paper.A4).get(2);
+        Document named = new Document(
+                Text.name("\u6a21\u578b"), List.of(), plain.document().blocks());
+        Sheet other = new Sheet(plain.name(), named, plain.foot(), plain.size());
+        assertThat(PdfSheet.of(other, FIGURES).content().length).isPositive();
     }
 
     private static List<String> changed(SheetAnswer answer) {
-        return rows(new Sheets(METRIC, WORDS, Size.Paper.A4).documents(answer).get(0)).stream()
-                .flatMap(row -> row instanceof Cells cells ? cells.cells().stream() : java.util.stream.Stream.empty())
-                .filter(cell -> cell.kind() == Kind.CHANGED)
-                .map(Cell::text)
+        return rows(new Sheets(METRIC, WORDS, Size.Paper.A4).sheets(answer).get(0)).stream()
+                .flatMap(row -> row instanceof Cells cells ? cells.cells().stream() : Stream.empty())
+                .filter(cell -> cell.role() == Role.CHANGED)
+                .map(SheetsTest::text)
                 .toList();
     }
 
-    static List<Row> rows(SheetDocument document) {
-        return document.blocks().stream()
-                .flatMap(
-                        block -> block instanceof Table table ? table.rows().stream() : java.util.stream.Stream.empty())
+    /** The blocks of a sheet, those of its sections among them. */
+    static List<Block> blocks(Sheet sheet) {
+        return sheet.document().blocks().stream()
+                .flatMap(block -> block instanceof Section section ? section.blocks().stream() : Stream.of(block))
                 .toList();
     }
 
-    static List<String> texts(SheetDocument document) {
-        List<String> texts = new ArrayList<>(List.of(document.title(), document.below(), document.foot()));
-        for (Block block : document.blocks()) {
+    static List<Row> rows(Sheet sheet) {
+        return blocks(sheet).stream()
+                .flatMap(block -> block instanceof Table table ? table.rows().stream() : Stream.empty())
+                .toList();
+    }
+
+    static String say(Text text) {
+        return say(text, FIGURES);
+    }
+
+    private static String say(Text text, Figures figures) {
+        return figures.show(text).replace('\u00a0', ' ');
+    }
+
+    static String text(Cells cells, int column) {
+        return text(cells.cells().get(column));
+    }
+
+    static String text(Cell cell) {
+        return text(cell, FIGURES);
+    }
+
+    private static String text(Cell cell, Figures figures) {
+        return cell.lines().stream().map(line -> say(line, figures)).collect(Collectors.joining("\n"));
+    }
+
+    private static String text(Paragraph paragraph) {
+        String said = (say(paragraph.lead()) + " " + say(paragraph.text())).strip();
+        return paragraph.role() == Role.DANGER ? "! " + said : said;
+    }
+
+    static List<String> texts(Sheet sheet) {
+        return texts(sheet, FIGURES);
+    }
+
+    private static List<String> texts(Sheet sheet, Figures figures) {
+        List<Text> texts = new ArrayList<>(List.of(sheet.document().title(), sheet.foot()));
+        texts.addAll(sheet.document().under());
+        sheet.document().blocks().stream()
+                .flatMap(block -> block instanceof Section section ? Stream.of(section.heading()) : Stream.empty())
+                .forEach(texts::add);
+        for (Block block : blocks(sheet)) {
             if (block instanceof Paragraph paragraph) {
-                texts.add(paragraph.text());
-            } else if (block instanceof SheetDocument.Heading heading) {
-                texts.add(heading.text());
+                texts.addAll(List.of(paragraph.lead(), paragraph.text()));
             } else if (block instanceof Checks checks) {
                 texts.addAll(checks.items());
             } else if (block instanceof Table table) {
-                table.columns().forEach(column -> {
-                    texts.add(column.group());
-                    texts.add(column.head());
-                });
+                table.columns().forEach(column -> texts.addAll(List.of(column.group(), column.head())));
             }
         }
-        for (Row row : rows(document)) {
+        List<String> said =
+                new ArrayList<>(texts.stream().map(text -> say(text, figures)).toList());
+        for (Row row : rows(sheet)) {
             if (row instanceof Cells cells) {
-                cells.cells().forEach(cell -> texts.add(cell.text()));
-            } else if (row instanceof SheetDocument.Band band) {
-                texts.add(band.text());
+                cells.cells().forEach(cell -> said.add(text(cell, figures)));
+            } else if (row instanceof Band band) {
+                said.addAll(
+                        List.of(say(band.text(), figures), say(band.blank(), figures), say(band.filled(), figures)));
             } else if (row instanceof Remark remark) {
-                texts.add(remark.text());
+                said.add(say(remark.text(), figures));
             }
         }
-        return texts;
+        return said;
     }
 }
