@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import throwline.flight.Airframe;
 import throwline.model.Pack;
+import throwline.model.SetUp;
 import throwline.sizing.CandidateEvaluator.Place;
 import throwline.sizing.CandidateFlight.StallSpeeds;
 import throwline.sizing.FoundSetUp.Moved;
@@ -42,10 +44,9 @@ public final class SetUpSearch {
     /** A degree of aileron costs roll and loads the tips: it counts as ten degrees of flap. */
     private static final double AILERON_COST = 10;
 
-    private final Airframe airframe;
-    private final Pack pack;
     private final SurfaceGroups groups;
     private final SetUpWants wants;
+    private final Function<SetUp, Optional<Double>> rollAtStops;
     private final CandidateEvaluator bench;
     private final Lattice lattice;
     private final Range ailerons;
@@ -57,12 +58,38 @@ public final class SetUpSearch {
      * @param name of the set-up to be found
      */
     public SetUpSearch(Airframe airframe, Pack pack, SetUpWants wants, String name) {
-        this.airframe = airframe;
-        this.pack = pack;
+        this(
+                SurfaceGroups.of(airframe.model()),
+                wants,
+                new CandidateEvaluator(
+                        airframe,
+                        pack,
+                        SurfaceGroups.of(airframe.model()),
+                        name,
+                        wants.descent().map(WantedDescent::speed)),
+                setUp -> wants.roll()
+                        .flatMap(
+                                r -> new RollThrow(airframe, pack, SurfaceGroups.of(airframe.model()), setUp, r.speed())
+                                        .atStops()));
+    }
+
+    /**
+     * A search among candidates of any kind.
+     *
+     * @param groups what may be moved
+     * @param wants what is wanted
+     * @param bench flies candidates
+     * @param rollAtStops roll rate with the ailerons at their stops, rad/s; empty where no roll is wanted or there is none
+     */
+    SetUpSearch(
+            SurfaceGroups groups,
+            SetUpWants wants,
+            CandidateEvaluator bench,
+            Function<SetUp, Optional<Double>> rollAtStops) {
+        this.groups = groups;
         this.wants = wants;
-        groups = SurfaceGroups.of(airframe.model());
-        bench = new CandidateEvaluator(
-                airframe, pack, groups, name, wants.descent().map(WantedDescent::speed));
+        this.bench = bench;
+        this.rollAtStops = rollAtStops;
         Range reserve = groups.aileronReserve();
         // Coming down asks for ailerons up; to droop them is of use only for a stall speed.
         ailerons = wants.stallSpeed().isPresent() ? reserve : new Range(reserve.low(), 0);
@@ -155,12 +182,11 @@ public final class SetUpSearch {
 
     private boolean rolls(CandidateFlight trial) {
         return wants.roll()
-                .map(r -> rollAtStops(trial).map(rate -> rate >= r.rate()).orElse(false))
+                .map(r -> rollAtStops
+                        .apply(trial.setUp())
+                        .map(rate -> rate >= r.rate())
+                        .orElse(false))
                 .orElse(true);
-    }
-
-    private Optional<Double> rollAtStops(CandidateFlight trial) {
-        return wants.roll().flatMap(r -> new RollThrow(airframe, pack, groups, trial.setUp(), r.speed()).atStops());
     }
 
     /** Where the wanted value cannot be had: the flown set-up nearest to it, moved on to where flying ends. */
@@ -279,7 +305,7 @@ public final class SetUpSearch {
                 oneDegree,
                 line(trial, flaps),
                 flaps ? Moved.FLAPS : Moved.AILERONS,
-                rollAtStops(trial),
+                rollAtStops.apply(trial.setUp()),
                 bench.flights());
     }
 

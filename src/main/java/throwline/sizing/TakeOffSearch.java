@@ -2,6 +2,7 @@ package throwline.sizing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -14,6 +15,7 @@ import throwline.flight.Airframe;
 import throwline.flight.GroundHeights;
 import throwline.flight.TakeOff;
 import throwline.model.Pack;
+import throwline.model.SetUp;
 import throwline.sizing.FoundTakeOff.Trial;
 
 /**
@@ -34,7 +36,7 @@ public final class TakeOffSearch {
     private static final double AT_END = Math.toRadians(0.5);
 
     private final PoweredCandidates candidates;
-    private final GroundHeights ladder;
+    private final Function<SetUp, Optional<TakeOff>> pilot;
 
     /**
      * @param airframe the model, which has a motor
@@ -44,7 +46,19 @@ public final class TakeOffSearch {
      */
     public TakeOffSearch(Airframe airframe, Pack pack, SurfaceGroups groups, String name) {
         candidates = new PoweredCandidates(airframe, pack, groups, name);
-        ladder = new GroundHeights(airframe);
+        GroundHeights ladder = new GroundHeights(airframe);
+        pilot = setUp -> candidates.ready(setUp).map(ready -> ready.powered().takeOff(ladder));
+    }
+
+    /**
+     * A search among take-offs of any kind.
+     *
+     * @param candidates set-ups
+     * @param pilot takes off; empty where no stall is found
+     */
+    TakeOffSearch(PoweredCandidates candidates, Function<SetUp, Optional<TakeOff>> pilot) {
+        this.candidates = candidates;
+        this.pilot = pilot;
     }
 
     /** Take-offs over what the flaps can do, rising. */
@@ -86,10 +100,8 @@ public final class TakeOffSearch {
     }
 
     private Optional<Trial> trial(double angle) {
-        return candidates.ready(candidates.setUp(angle)).map(ready -> {
-            TakeOff takeOff = ready.powered().takeOff(ladder);
-            return new Trial(angle, candidates.setUp(angle), takeOff);
-        });
+        SetUp setUp = candidates.setUp(angle);
+        return pilot.apply(setUp).map(takeOff -> new Trial(angle, setUp, takeOff));
     }
 
     private double excess(double angle, double wanted) {
