@@ -18,7 +18,6 @@ import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.sizing.LoopHelp.Pull;
 
-
 /** Throws for a loop against the same pulls flown with sticks of the test's own. */
 class ScannedLoopsTest {
 
