@@ -93,4 +93,26 @@ class BlowBackSolverTest {
         };
         assertThat(rest(List.of(told(1, 1, 0.1, 0.5)), shape, fickle)).isEmpty();
     }
+
+    /** Where the air's moment is a straight line, one look at the very angle says that they rest there; twice the air as well. */
+    @Test
+    void straightLinesNeedOneLook() {
+        for (double angle : new double[] {30 * DEG, -20 * DEG, 1 * DEG, 0}) {
+            int[] looks = {0};
+            BlowBackSolver one = new BlowBackSolver(List.of(told(1.2, 2, 0.3, angle)));
+            BlowBackSolver.Lines lines = one.lines(d -> Optional.of(new double[] {0.1 - 0.4 * d[0]}))
+                    .orElseThrow();
+            double stiff = 2 / (0.3 * 1.2 * 1.2);
+            for (double times : new double[] {1, 2}) {
+                List<Rest> rests = one.rest(lines.times(times), d -> {
+                            looks[0]++;
+                            return Optional.of(new double[] {times * (0.1 - 0.4 * d[0])});
+                        })
+                        .orElseThrow();
+                assertThat(rests.get(0).angle())
+                        .isCloseTo((stiff * angle + times * 0.1) / (stiff + times * 0.4), within(1e-6));
+            }
+            assertThat(looks[0]).isEqualTo(2);
+        }
+    }
 }

@@ -276,6 +276,7 @@ class PoweredFlightTest {
         Stall closed = closed(setUp);
         PoweredFlight powered = powered(setUp, closed);
         PoweredPoint best = powered.bestClimb(1).orElseThrow();
+        assertThat(best.climbRate()).isPositive().isCloseTo(best.speed() * Math.sin(best.climbAngle()), within(1e-12));
         assertThat(best.speed()).isGreaterThan(1.199 * closed.speed());
         assertThat(powered.steepestClimb(1).orElseThrow().speed()).isGreaterThan(1.199 * closed.speed());
         for (double over : new double[] {1.22, 1.35, 1.55, 1.9}) {

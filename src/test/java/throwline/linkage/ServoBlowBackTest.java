@@ -10,11 +10,16 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import throwline.linkage.ServoBlowBack.Hold;
 import throwline.linkage.ServoBlowBack.Rest;
 import throwline.model.Servo;
 
-/** Where a surface rests between its servo and the air, against closed forms and against independent numerics. */
+/**
+ * Where a surface rests between its servo and the air, against closed forms and against independent numerics. A walk of the
+ * servo that is not cut at the end of its swing would never end: hence the time limit.
+ */
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class ServoBlowBackTest {
 
     private static final double DEG = Math.PI / 180;
