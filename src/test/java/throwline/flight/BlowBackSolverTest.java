@@ -100,8 +100,8 @@ class BlowBackSolverTest {
         for (double angle : new double[] {30 * DEG, -20 * DEG, 1 * DEG, 0}) {
             int[] looks = {0};
             BlowBackSolver one = new BlowBackSolver(List.of(told(1.2, 2, 0.3, angle)));
-            BlowBackSolver.Lines lines = one.lines(d -> Optional.of(new double[] {0.1 - 0.4 * d[0]}))
-                    .orElseThrow();
+            BlowBackSolver.Lines lines =
+                    one.lines(d -> Optional.of(new double[] {0.1 - 0.4 * d[0]})).orElseThrow();
             double stiff = 2 / (0.3 * 1.2 * 1.2);
             for (double times : new double[] {1, 2}) {
                 List<Rest> rests = one.rest(lines.times(times), d -> {

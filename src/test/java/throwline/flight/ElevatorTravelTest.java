@@ -37,12 +37,7 @@ class ElevatorTravelTest {
     }
 
     private static Flight flight(double elevator, SetUp setUp) {
-        return new Flight(
-                new Airframe(
-                        pulling(elevator),
-                        new PackedAirfoils(),
-                        new MeasuredSections()),
-                setUp);
+        return new Flight(new Airframe(pulling(elevator), new PackedAirfoils(), new MeasuredSections()), setUp);
     }
 
     /** Set-up and stick together ask for 30 degrees either way. */
@@ -56,7 +51,8 @@ class ElevatorTravelTest {
             Optional<Attitude> descent =
                     flight.descent(ORCHARD.pack, stall, speed).steady();
             assertThat(flight.standing(ORCHARD.pack, stall, speed, descent, 1))
-                    .filteredOn(s -> s.surface().equals(Servo.ELEVATOR) && s.stick().equals("all"))
+                    .filteredOn(
+                            s -> s.surface().equals(Servo.ELEVATOR) && s.stick().equals("all"))
                     .singleElement()
                     .satisfies(s -> assertThat(s.told()).isEqualTo(way * 25 * DEG));
         }

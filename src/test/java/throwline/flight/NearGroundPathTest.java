@@ -42,8 +42,7 @@ class NearGroundPathTest {
     @ParameterizedTest
     @CsvSource({"11, 0.2, 3, 0.7, 4", "14, 0.5, 1, 1.1, 6", "9, 0.05, 0.2, 0.9, 3", "12, 0.3, 2, 0.8, 0"})
     void newtonsLaw(double speed, double angle, double height, double lift, double wind) {
-        NearGroundPath path =
-                new NearGroundPath(flight(9, wind), (v, a) -> lift * pressureArea(v) + 0.5 * Math.sin(a));
+        NearGroundPath path = new NearGroundPath(flight(9, wind), (v, a) -> lift * pressureArea(v) + 0.5 * Math.sin(a));
         double[] change = new double[path.getDimension()];
         path.computeDerivatives(0, new double[] {speed, angle, height, 0}, change);
         double cos = Math.cos(angle);

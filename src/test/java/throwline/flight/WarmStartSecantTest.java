@@ -83,7 +83,8 @@ class WarmStartSecantTest {
     void outside(double root) {
         assertThat(new WarmStartSecant(TOLERANCE, 2, 1).solve(x -> x - root, 0, 5))
                 .isEmpty();
-        assertThat(new WarmStartSecant(TOLERANCE, 2, -1).solve(x -> x - root, Math.min(root, 0), Math.max(root, 5))
+        assertThat(new WarmStartSecant(TOLERANCE, 2, -1)
+                        .solve(x -> x - root, Math.min(root, 0), Math.max(root, 5))
                         .orElseThrow())
                 .isCloseTo(root, within(TOLERANCE));
     }
