@@ -1,9 +1,8 @@
 package throwline.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import throwline.flight.Airframe;
 import throwline.flight.Attitude;
 import throwline.flight.Flight;
@@ -30,15 +29,6 @@ import throwline.words.Message;
  * up, so that there is one at most.
  */
 public final class CruiseTrimStudy {
-
-    /** Nobody builds a tail further off, rad (common practice, no source). */
-    private static final double FURTHEST = Math.toRadians(8);
-
-    /** Angles between which the elevator passes what was read are looked for in such steps, rad. */
-    private static final double STEP = Math.toRadians(4);
-
-    private static final double TOLERANCE = 1e-6;
-    private static final int MOST_TRIMS = 40;
 
     /** How far off the speed of a cruise may be, share (common practice, no source). */
     private static final double SPEED = 0.1;
@@ -76,12 +66,12 @@ public final class CruiseTrimStudy {
     public Rigged rigged(Model model, AirfoilLibrary airfoils) {
         return model.tail()
                 .cruise()
-                .map(read -> new One(model, airfoils, read).rigged())
+                .map(read -> new Reading(model, airfoils, read).rigged())
                 .orElseGet(() -> new Rigged(model, List.of()));
     }
 
-    /** One reading. */
-    private final class One {
+    /** A reading of the elevator in cruise, with the flight in which it was read. */
+    private final class Reading {
 
         private final Model model;
         private final AirfoilLibrary airfoils;
@@ -90,7 +80,7 @@ public final class CruiseTrimStudy {
         private final SetUp setUp;
         private final Flight flight;
 
-        One(Model model, AirfoilLibrary airfoils, CruiseTrim read) {
+        Reading(Model model, AirfoilLibrary airfoils, CruiseTrim read) {
             this.model = model;
             this.airfoils = airfoils;
             this.read = read;
@@ -115,16 +105,17 @@ public final class CruiseTrimStudy {
             if (cruise.isEmpty()) {
                 return unknown("note.cruise-trim.not-flown");
             }
-            return angle(cruise.get())
+            TailAngle found = TailAngle.of(turned -> elevator(cruise.get(), turned), read.elevator());
+            return found.angle()
                     .map(turned -> rigged(cruise.get(), turned))
-                    .orElseGet(() -> unknown("note.cruise-trim.none"));
+                    .orElseGet(() -> unknown(found.lost() ? "note.cruise-trim.not-flown" : "note.cruise-trim.none"));
         }
 
         private Rigged unknown(String why) {
             double angle = model.tail().incidence();
             return new Rigged(
                     model.with(model.tail().rigged(angle, model.tail().incidenceDoubt())),
-                    List.of(Message.of(why, new Quantity(FURTHEST, Dimension.ANGLE))));
+                    List.of(Message.of(why, new Quantity(TailAngle.FURTHEST, Dimension.ANGLE))));
         }
 
         private Optional<Cruise> cruise(Stall stall) {
@@ -142,22 +133,6 @@ public final class CruiseTrimStudy {
                     read.speed().isPresent() ? powered.level(read.speed().getAsDouble()) : powered.fastest(throttle);
             return level.map(point -> new Cruise(
                     stall, point.speed(), Optional.of(drive), point.drive().throttle()));
-        }
-
-        /** How far the tail must be turned; empty where no angle within reach does it. */
-        private Optional<Double> angle(Cruise cruise) {
-            UnivariateFunction beyond = turned -> elevator(cruise, turned).orElse(Double.NaN) - read.elevator();
-            double low = -FURTHEST;
-            double atLow = beyond.value(low);
-            for (double high = low + STEP; high <= FURTHEST + TOLERANCE; high += STEP) {
-                double atHigh = beyond.value(high);
-                if (atLow * atHigh <= 0) {
-                    return Optional.of(new BrentSolver(TOLERANCE).solve(MOST_TRIMS, beyond, low, high));
-                }
-                low = high;
-                atLow = atHigh;
-            }
-            return Optional.empty();
         }
 
         /** Where the elevator stands with the tail turned by an angle, rad; empty where no such flight is found. */
@@ -189,26 +164,29 @@ public final class CruiseTrimStudy {
 
         /**
          * How far off that angle may be nine times out of ten, rad: the reading to a millimetre at the edge, the speed, and
-         * what the motor does to the trim, each in degrees of elevator, over the elevator that a degree of the tail moves.
+         * what the motor does to the trim, each in degrees of elevator, over the elevator that a degree of the tail moves. Where
+         * one of these is not known because its flight was not found, at least that of an unknown angle.
          */
         private double doubt(Cruise cruise, double turned) {
-            double here = elevator(cruise, turned).orElse(read.elevator());
-            double step = STEP / 4;
-            double slope = Math.abs((elevator(cruise, turned + step).orElse(here) - here) / step);
-            double reading = Sensitivity.EDGE / model.tail().throwChord();
-            double faster =
-                    elevator(cruise.at((1 + SPEED) * cruise.speed()), turned).orElse(here);
-            double slower =
-                    elevator(cruise.at((1 - SPEED) * cruise.speed()), turned).orElse(here);
-            double speed = Math.max(Math.abs(faster - here), Math.abs(slower - here));
-            double motor = 0;
+            double step = TailAngle.STEP / 4;
+            Optional<Double> here = elevator(cruise, turned);
+            List<Optional<Double>> errors = new ArrayList<>();
+            errors.add(Optional.of(Sensitivity.EDGE / model.tail().throwChord()));
+            errors.add(change(here, cruise.at((1 + SPEED) * cruise.speed()), turned)
+                    .flatMap(faster -> change(here, cruise.at((1 - SPEED) * cruise.speed()), turned)
+                            .map(slower -> Math.max(Math.abs(faster), Math.abs(slower)))));
             if (cruise.drive().isPresent()) {
-                double shut = elevator(cruise.closed(), turned).orElse(here);
-                Headline.Known change = bands.around("throttleTrim", here - shut);
-                motor = change.high() - change.value();
+                errors.add(change(here, cruise.closed(), turned)
+                        .map(motor -> bands.around("throttleTrim", motor))
+                        .map(motor -> motor.high() - motor.value()));
             }
-            double all = Math.sqrt(reading * reading + speed * speed + motor * motor);
-            return slope > 0 ? all / slope : model.tail().incidenceDoubt();
+            Optional<Double> perAngle = change(here, cruise, turned + step).map(change -> change / step);
+            return TailAngle.doubt(perAngle, errors, model.tail().incidenceDoubt());
+        }
+
+        /** Change of the elevator to another flight, rad; empty where a flight is not found. */
+        private Optional<Double> change(Optional<Double> here, Cruise other, double turned) {
+            return here.flatMap(before -> elevator(other, turned).map(after -> after - before));
         }
     }
 }
