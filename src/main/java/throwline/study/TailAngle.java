@@ -47,11 +47,7 @@ record TailAngle(Optional<Double> angle, boolean lost) {
     private static TailAngle between(DoubleFunction<Optional<Double>> elevator, double read, double low, double high) {
         try {
             double angle = new BrentSolver(TOLERANCE)
-                    .solve(
-                            MOST_TRIMS,
-                            turned -> elevator.apply(turned).orElseThrow(NotFlown::new) - read,
-                            low,
-                            high);
+                    .solve(MOST_TRIMS, turned -> elevator.apply(turned).orElseThrow(NotFlown::new) - read, low, high);
             return new TailAngle(Optional.of(angle), false);
         } catch (NotFlown e) {
             return new TailAngle(Optional.empty(), true);

@@ -148,7 +148,8 @@ class CruiseTrimStudyTest {
     @Test
     void a_cruise_next_to_the_stall_tells_no_more_than_an_unknown_angle() {
         Model model = Examples.read("ridgeline");
-        double slow = 1.03 * flight(model).stall(model.packs().get(0)).orElseThrow().speed();
+        double slow =
+                1.03 * flight(model).stall(model.packs().get(0)).orElseThrow().speed();
         Tail tail = rigged(model, gliding(model, slow), OptionalDouble.of(slow))
                 .model()
                 .tail();

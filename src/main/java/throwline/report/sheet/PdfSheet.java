@@ -179,7 +179,7 @@ final class PdfSheet {
         }
 
         private void text(String text, double points, boolean strong) {
-            for (String line : lines(text, points, width)) {
+            for (String line : sentences(text, points, width)) {
                 need(lineHeight(points));
                 double base = y + points;
                 drawn(() -> canvas.text(line, left, base, points, strong));
@@ -189,7 +189,7 @@ final class PdfSheet {
 
         private void check(String item) {
             double indent = 1.6 * font;
-            List<String> lines = lines(item, font, width - indent);
+            List<String> lines = sentences(item, font, width - indent);
             need(lines.size() * lineHeight(font));
             double top = y;
             drawn(() -> canvas.box(left, top + 0.25 * font, 0.85 * font, 0.85 * font, false));
@@ -218,6 +218,21 @@ final class PdfSheet {
                     line = new StringBuilder(broken(word, points, room, lines));
                 }
                 lines.add(line.toString());
+            }
+            return lines;
+        }
+
+        /** The same with no word alone on the last line: that before it, where it can be spared, comes down to it. */
+        private List<String> sentences(String text, double points, double room) {
+            List<String> lines = lines(text, points, room);
+            int last = lines.size() - 1;
+            String end = lines.get(last);
+            String before = last > 0 ? lines.get(last - 1) : "";
+            int cut = before.lastIndexOf(' ');
+            String longer = before.substring(cut + 1) + " " + end;
+            if (end.indexOf(' ') < 0 && before.indexOf(' ') < cut && measure(longer, points) <= room) {
+                lines.set(last - 1, before.substring(0, cut));
+                lines.set(last, longer);
             }
             return lines;
         }

@@ -12,6 +12,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import throwline.model.SetUp;
@@ -60,6 +61,34 @@ class SheetsDrawnTest {
                 }
             }
         }
+    }
+
+    /** No sentence ends in a line of one word, which the eye takes for something else. */
+    @Test
+    void no_sentence_leaves_a_word_alone() throws IOException {
+        int sentences = 0;
+        for (CompareAnswer from : SheetsTest.answers()) {
+            for (Sheet sheet : SheetsTest.documents(from, Size.Paper.A4)) {
+                List<String> lines;
+                try (PDDocument pdf =
+                        Loader.loadPDF(PdfSheet.of(sheet, SheetsTest.FIGURES).content())) {
+                    lines = new PDFTextStripper()
+                            .getText(pdf)
+                            .replace('\u00a0', ' ')
+                            .lines()
+                            .map(String::strip)
+                            .toList();
+                }
+                for (String said : SheetsTest.sentences(sheet)) {
+                    String[] words = said.split(" ", -1);
+                    sentences += words.length > 3 && !lines.contains(said) ? 1 : 0;
+                    assertThat(words.length > 3 && lines.contains(words[words.length - 1]))
+                            .as(sheet.name() + ": " + said)
+                            .isFalse();
+                }
+            }
+        }
+        assertThat(sentences).isGreaterThan(20);
     }
 
     /** What is meant for the tray is one card, with its dangers, two batteries, six set-ups, their switches and all sticks. */

@@ -350,6 +350,17 @@ class SheetsTest {
         return paragraph.role() == Role.DANGER ? "! " + said : said;
     }
 
+    /** What is said in sentences, and what is to be done. */
+    static List<String> sentences(Sheet sheet) {
+        return blocks(sheet).stream()
+                .flatMap(block -> block instanceof Paragraph paragraph
+                        ? Stream.of(text(paragraph))
+                        : block instanceof Checks checks
+                                ? checks.items().stream().map(SheetsTest::say)
+                                : Stream.empty())
+                .toList();
+    }
+
     static List<String> texts(Sheet sheet) {
         return texts(sheet, FIGURES);
     }
