@@ -80,8 +80,7 @@ class SectionLawsTest {
         double byAngle = 0.20 * ThinAirfoil.hingeByAngle(0.3);
         double byDeflection = 0.47 * ThinAirfoil.hingeByDeflection(0.3);
         assertThat(hinge(0, 0.3, Hinge.TAPED, 0.15).at(4 * DEGREE)).isCloseTo(4 * DEGREE * byAngle, within(1e-9));
-        assertThat(hinge(6 * DEGREE, 0.3, Hinge.TAPED, 0.18).at(0))
-                .isCloseTo(6 * DEGREE * byDeflection, within(1e-9));
+        assertThat(hinge(6 * DEGREE, 0.3, Hinge.TAPED, 0.18).at(0)).isCloseTo(6 * DEGREE * byDeflection, within(1e-9));
         double mean = (hinge(6 * DEGREE, 0.3, Hinge.TAPED, 0.15).at(2 * DEGREE)
                         + hinge(6 * DEGREE, 0.3, Hinge.TAPED, 0.09).at(2 * DEGREE))
                 / 2;
@@ -94,8 +93,7 @@ class SectionLawsTest {
     /** Counted from the clean section's zero lift; bent smoothly so that no coefficient passes 0.65, the same both ways. */
     @Test
     void largestMoment() {
-        HingeMoment cambered =
-                HingeMoment.of(new SurfaceState(0, 0.25, Hinge.TAPED), 0.09, -4 * DEGREE);
+        HingeMoment cambered = HingeMoment.of(new SurfaceState(0, 0.25, Hinge.TAPED), 0.09, -4 * DEGREE);
         assertThat(cambered.at(-4 * DEGREE)).isCloseTo(0, within(1e-12));
         double before = 0;
         for (double down = 5; down <= 85; down += 1) {
@@ -110,7 +108,8 @@ class SectionLawsTest {
                         - hinge(knee - 1e-3, 0.25, Hinge.TAPED, 0.09).at(0))
                 / 2e-3;
         assertThat(slope).isCloseTo(-0.01275 / DEGREE, within(0.01));
-        assertThat(HingeMoment.of(new SurfaceState(0.2, 0, Hinge.TAPED), 0.09, 0).at(0.1))
+        assertThat(HingeMoment.of(new SurfaceState(0.2, 0, Hinge.TAPED), 0.09, 0)
+                        .at(0.1))
                 .isZero();
     }
 

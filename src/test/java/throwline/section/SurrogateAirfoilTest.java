@@ -79,8 +79,7 @@ class SurrogateAirfoilTest {
         assertThat(nearest(wanted, invented("slow", 0.12, 0.03, -0.068, 149_000)))
                 .isEqualTo("slow");
         assertThat(nearest(wanted, invented("plate", 0.04, 0.03, -0.068, 1e5))).isEqualTo("none");
-        assertThat(nearest(
-                        new SurrogateAirfoil(0.045, 0.03, -0.06, -0.08), invented("plate", 0.04, 0.03, -0.068, 1e5)))
+        assertThat(nearest(new SurrogateAirfoil(0.045, 0.03, -0.06, -0.08), invented("plate", 0.04, 0.03, -0.068, 1e5)))
                 .isEqualTo("plate");
         Airfoil second = wanted.among(List.of(invented("slow", 0.12, 0.03, -0.068, 1e5)), "wanted", "")
                 .orElseThrow();
@@ -111,7 +110,9 @@ class SurrogateAirfoilTest {
             assertThat(after.get(i).drag()).isEqualTo(before.get(i).drag());
             assertThat(after.get(i).moment()).isNaN();
         }
-        assertThat(new SurrogateAirfoil(0.12, 0.04, theory, -0.1).withMoment(-0.05).measuredMoment())
+        assertThat(new SurrogateAirfoil(0.12, 0.04, theory, -0.1)
+                        .withMoment(-0.05)
+                        .measuredMoment())
                 .isCloseTo(-0.05, within(1e-12));
     }
 
