@@ -19,7 +19,7 @@ import throwline.model.Servo;
  * Where a surface rests between its servo and the air, against closed forms and against independent numerics. A walk of the
  * servo that is not cut at the end of its swing would never end: hence the time limit.
  */
-@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Timeout(value = 30, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class ServoBlowBackTest {
 
     private static final double DEG = Math.PI / 180;
