@@ -17,8 +17,8 @@ class PitchTableTest {
     private static final double LOWEST = -2 * DEGREE;
 
     private static final PoweredModel ORCHARD = new PoweredModel();
-    private static final PitchTable TABLE = new PitchTable(
-            PitchTableTest::trimmer, ORCHARD.pack, SPEED, ELEVATOR, LOWEST, 4 * DEGREE);
+    private static final PitchTable TABLE =
+            new PitchTable(PitchTableTest::trimmer, ORCHARD.pack, SPEED, ELEVATOR, LOWEST, 4 * DEGREE);
 
     /** From clean to 30 degrees of flap. */
     private static Trimmer trimmer(double share) {
@@ -62,11 +62,8 @@ class PitchTableTest {
                     - solved(share, alpha, ELEVATOR - DEGREE, 0).lift();
             assertThat(TABLE.lift(share, alpha, ELEVATOR + DEGREE, 0) - TABLE.lift(share, alpha, ELEVATOR - DEGREE, 0))
                     .isCloseTo(lift, withPercentage(6));
-            double moment =
-                    solved(share, alpha, ELEVATOR + DEGREE, 0).moments().total()
-                            - solved(share, alpha, ELEVATOR - DEGREE, 0)
-                                    .moments()
-                                    .total();
+            double moment = solved(share, alpha, ELEVATOR + DEGREE, 0).moments().total()
+                    - solved(share, alpha, ELEVATOR - DEGREE, 0).moments().total();
             assertThat(TABLE.moment(share, alpha, ELEVATOR + DEGREE, 0, 0)
                             - TABLE.moment(share, alpha, ELEVATOR - DEGREE, 0, 0))
                     .isCloseTo(moment, withPercentage(6));

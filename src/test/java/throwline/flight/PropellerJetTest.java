@@ -19,13 +19,11 @@ class PropellerJetTest {
 
     private static final double SPEED = 12;
     private static final PoweredModel ORCHARD = new PoweredModel();
-    private static final PropellerJet JET =
-            new PropellerJet(ORCHARD.airframe, new Throttle(ORCHARD.drive, 1), SPEED);
+    private static final PropellerJet JET = new PropellerJet(ORCHARD.airframe, new Throttle(ORCHARD.drive, 1), SPEED);
     private static final Propeller PROPELLER = ORCHARD.model.propeller().orElseThrow();
     private static final double RADIUS = PROPELLER.diameter() / 2;
     private static final double DENSITY = ORCHARD.airframe.air().density();
-    private static final double THRUST =
-            ORCHARD.drive.at(SPEED, 1, DENSITY).thrust();
+    private static final double THRUST = ORCHARD.drive.at(SPEED, 1, DENSITY).thrust();
     private static final double NOSE = ORCHARD.model.body().nose();
     private static final double TO_WING = NOSE + ORCHARD.model.wing().chordAt(0) / 4;
     private static final double TO_TAIL =
@@ -58,11 +56,12 @@ class PropellerJetTest {
         assertThat(part(DragItem.Part.WHEELS, PROPELLER.height() - 1.25 * RADIUS))
                 .isCloseTo((1 + square) / 2, within(1e-9));
         // Six tenths of the pressure reach the tail (PRACTICE).
-        assertThat(part(DragItem.Part.FIN, 0))
-                .isCloseTo(1 + 0.6 * (Math.pow(faster(TO_TAIL), 2) - 1), within(1e-9));
+        assertThat(part(DragItem.Part.FIN, 0)).isCloseTo(1 + 0.6 * (Math.pow(faster(TO_TAIL), 2) - 1), within(1e-9));
         double wing = (part(DragItem.Part.WING, 0) - 1) / (square - 1);
         double contracted = RADIUS * Math.sqrt((SPEED + induced()) / (SPEED * faster(TO_WING)));
-        double most = 2 * contracted * ORCHARD.model.wing().chordAt(0)
+        double most = 2
+                * contracted
+                * ORCHARD.model.wing().chordAt(0)
                 / ORCHARD.model.wing().area();
         assertThat(wing).isBetween(0.2 * most, most);
     }
@@ -107,7 +106,8 @@ class PropellerJetTest {
         for (int i = 0; i < grid.size(); i++) {
             double down = swirled.downwash(i) - plain.downwash(i);
             assertThat(down * Math.signum(grid.control(i))).isGreaterThanOrEqualTo(0);
-            assertThat(down).isCloseTo(-(swirled.downwash(grid.mirror(i)) - plain.downwash(grid.mirror(i))), within(1e-9));
+            assertThat(down)
+                    .isCloseTo(-(swirled.downwash(grid.mirror(i)) - plain.downwash(grid.mirror(i))), within(1e-9));
             most = Math.max(most, down);
         }
         assertThat(most).isCloseTo(0.5 * JET.stream().swirlAt(TO_WING), within(1e-9));
@@ -155,7 +155,8 @@ class PropellerJetTest {
                 assertThat(air.downwash(i)).isCloseTo(0, within(1e-12));
             }
         }
-        Inflow past = JET.onTail(free, grid, alpha + 1.6 * radius * there / TO_TAIL, 0).inflow();
+        Inflow past = JET.onTail(free, grid, alpha + 1.6 * radius * there / TO_TAIL, 0)
+                .inflow();
         assertThat(past.speed(middle)).isCloseTo(1, within(1e-12));
     }
 }

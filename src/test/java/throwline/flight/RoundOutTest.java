@@ -51,8 +51,7 @@ class RoundOutTest {
         assertThat(flown.pulls()).hasSize(way.size() - 1);
         // The last of the path is nearly level: less than a whole step at the turning rate of the load over one g.
         double turning = (load - 1) * Gravity.STANDARD / end.speed();
-        assertThat(before.height() - end.height())
-                .isBetween(-1e-6, 0.6 * end.speed() * turning * STEP * STEP * 1.1);
+        assertThat(before.height() - end.height()).isBetween(-1e-6, 0.6 * end.speed() * turning * STEP * STEP * 1.1);
     }
 
     /** In still air what is lost in energy is drag times way, drag held near that of the load flown. */

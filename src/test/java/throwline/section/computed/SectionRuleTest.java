@@ -85,8 +85,8 @@ class SectionRuleTest {
      */
     @Test
     void missesOfTheNearest() {
-        List<LearnedAirfoil> all = airfoils(
-                SectionFigure.STALL_ANGLE, (t, log) -> 0.05 + 0.01 * log + 0.6 * t.peakAngle(), 0.02);
+        List<LearnedAirfoil> all =
+                airfoils(SectionFigure.STALL_ANGLE, (t, log) -> 0.05 + 0.01 * log + 0.6 * t.peakAngle(), 0.02);
         double[] unmeasured = {0.2, 0.2, Double.NaN, Double.NaN, Double.NaN};
         all.set(3, new LearnedAirfoil("short", all.get(3).traits(), Map.of(SectionFigure.STALL_ANGLE, unmeasured)));
         SectionRule rule = SectionRule.of(SectionFigure.STALL_ANGLE, all);
@@ -104,8 +104,7 @@ class SectionRuleTest {
                     weights += weight;
                 }
             }
-            assertThat(rule.at(traits, 200_000))
-                    .isCloseTo(rule.alone(traits, 200_000) + sum / weights, within(1e-9));
+            assertThat(rule.at(traits, 200_000)).isCloseTo(rule.alone(traits, 200_000) + sum / weights, within(1e-9));
         }
     }
 }
