@@ -26,7 +26,7 @@ record ElevatorAfterFlights(Optional<UnivariateFunction> later, Headline change)
         Optional<UnivariateFunction> other = later(told, pack, reference);
         return new ElevatorAfterFlights(
                 own.flatMap(mine -> other.map(theirs -> (UnivariateFunction) v -> mine.value(v) - theirs.value(v))),
-                after.elevatorChange());
+                after.number(FlightQuantity.ELEVATOR_CHANGE));
     }
 
     private static Optional<UnivariateFunction> later(Learnt told, String pack, String setUp) {

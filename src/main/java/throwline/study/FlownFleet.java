@@ -105,7 +105,7 @@ final class FlownFleet implements NotedReadings.Fleet {
         Headline other = pack.setUps().stream()
                 .filter(r -> r.setUp().equals(reference))
                 .findFirst()
-                .map(SetUpResult::elevator)
+                .map(r -> r.number(FlightQuantity.ELEVATOR))
                 .orElse(new Headline.Unknown("why.reference-unknown"));
         for (SetUpResult result : pack.setUps()) {
             String name = standing.apply(result.setUp().name());

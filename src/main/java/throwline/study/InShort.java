@@ -226,7 +226,7 @@ public record InShort(
         }
 
         private Optional<Elevator> elevator(SetUpResult setUp) {
-            return setUp.elevatorChange()
+            return setUp.number(FlightQuantity.ELEVATOR_CHANGE)
                     .known()
                     .map(change -> new Elevator(setUp.setUp().name(), change));
         }

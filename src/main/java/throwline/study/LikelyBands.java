@@ -196,7 +196,7 @@ final class LikelyBands {
         return switch (number) {
             case PerturbedRun.STALL -> result.stallSpeed();
             case PerturbedRun.DESCENT -> result.descentAngle();
-            case PerturbedRun.ELEVATOR -> result.elevator();
+            case PerturbedRun.ELEVATOR -> result.number(FlightQuantity.ELEVATOR);
             default -> result.rollRates().get(number - PerturbedRun.ROLLS).rate();
         };
     }

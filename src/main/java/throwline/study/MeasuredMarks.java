@@ -66,7 +66,14 @@ final class MeasuredMarks {
             case STALL -> mark(one, FlightQuantity.STALL_SPEED, result.stallSpeed(), rows.stall(), "lift of ", true);
             case GLIDE ->
                 mark(one, FlightQuantity.DESCENT_ANGLE, result.descentAngle(), rows.descent(), "drag of ", true);
-            case TRIM -> mark(one, FlightQuantity.ELEVATOR, result.elevator(), rows.elevator(), "elevator of ", false);
+            case TRIM ->
+                mark(
+                        one,
+                        FlightQuantity.ELEVATOR,
+                        result.number(FlightQuantity.ELEVATOR),
+                        rows.elevator(),
+                        "elevator of ",
+                        false);
             case ROLL -> result.rollRates().stream().findFirst().flatMap(roll -> roll(one, roll, rows));
             case FLOAT, OTHER -> Optional.empty();
         };

@@ -147,7 +147,7 @@ final class NextFlights {
                     comingIn);
             all.add(candidate("glide", setUp, "", noticed, FlightQuantity.DESCENT_ANGLE, rows.descent(), angle, FOUR));
         }
-        if (result.elevator() instanceof Headline.Known elevator) {
+        if (result.number(FlightQuantity.ELEVATOR) instanceof Headline.Known elevator) {
             Noticed noticed = new Noticed.Trim(
                     told("trim " + setUp, ToldBy.BENCH, 1),
                     setUp,

@@ -19,12 +19,12 @@ final class PriorErrors {
     static Optional<SetUpErrors> of(SetUpResult result, Headline reference) {
         if (result.stallSpeed() instanceof Headline.Known stall
                 && result.descentAngle() instanceof Headline.Known descent
-                && result.elevator() instanceof Headline.Known elevator
+                && result.number(FlightQuantity.ELEVATOR) instanceof Headline.Known elevator
                 && reference instanceof Headline.Known other) {
             return Optional.of(new SetUpErrors(
                     Share.of(2 * share(stall) / RowBand.NINE_OF_TEN, stall.shared()),
                     Share.of(share(descent) / RowBand.NINE_OF_TEN, descent.shared()),
-                    elevator(elevator, other, result.elevatorChange()),
+                    elevator(elevator, other, result.number(FlightQuantity.ELEVATOR_CHANGE)),
                     roll(result)));
         }
         return Optional.empty();

@@ -75,7 +75,7 @@ public record SetUpResult(
 
     /** The same with other bands around its numbers. */
     SetUpResult with(HeadlineNumbers wider) {
-        return new SetUpResult(setUp, wider, firstStall, sweep, load, servos, field, oneSided, power, notes);
+        return with(wider, sweep, servos);
     }
 
     /** The same with numbers and a sweep that flights put right. */
@@ -103,26 +103,6 @@ public record SetUpResult(
 
     public Headline descentAngle() {
         return number(FlightQuantity.DESCENT_ANGLE);
-    }
-
-    public Headline sinkRate() {
-        return number(FlightQuantity.SINK_RATE);
-    }
-
-    public Headline bestGlideRatio() {
-        return number(FlightQuantity.BEST_GLIDE_RATIO);
-    }
-
-    public Headline noseDownSpeed() {
-        return number(FlightQuantity.NOSE_DOWN_SPEED);
-    }
-
-    public Headline elevator() {
-        return number(FlightQuantity.ELEVATOR);
-    }
-
-    public Headline elevatorChange() {
-        return number(FlightQuantity.ELEVATOR_CHANGE);
     }
 
     /** Steady roll rates at full stick, one entry a roll stick that works here. */

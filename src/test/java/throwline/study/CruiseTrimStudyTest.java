@@ -174,7 +174,7 @@ class CruiseTrimStudyTest {
                 .get(0)
                 .setUps()
                 .get(0)
-                .elevator();
+                .number(FlightQuantity.ELEVATOR);
         assertThat(elevator).isInstanceOf(Headline.Known.class);
         Headline.Known known = (Headline.Known) elevator;
         return known.high() - known.low();

@@ -74,8 +74,8 @@ class LearnStudyTest {
     @Test
     void states_bands_of_elevator_and_change_that_agree() {
         for (SetUpResult result : PLAIN.packs().get(0).setUps()) {
-            if (result.elevator() instanceof Headline.Known place
-                    && result.elevatorChange() instanceof Headline.Known change) {
+            if (result.number(FlightQuantity.ELEVATOR) instanceof Headline.Known place
+                    && result.number(FlightQuantity.ELEVATOR_CHANGE) instanceof Headline.Known change) {
                 assertThat(place.high() - place.low()).isGreaterThanOrEqualTo(change.high() - change.low() - 1e-12);
             }
         }

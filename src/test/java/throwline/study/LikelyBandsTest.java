@@ -169,8 +169,8 @@ class LikelyBandsTest {
         assertThat(given).isNotEqualTo(text);
         SetUpResult open = landingFlap(text);
         SetUpResult known = landingFlap(given);
-        Headline.Known wide = (Headline.Known) open.elevator();
-        Headline.Known narrow = (Headline.Known) known.elevator();
+        Headline.Known wide = (Headline.Known) open.number(FlightQuantity.ELEVATOR);
+        Headline.Known narrow = (Headline.Known) known.number(FlightQuantity.ELEVATOR);
         assertThat(wide.value()).isEqualTo(narrow.value());
         double half = (narrow.high() - narrow.low()) / 2;
         double added = Math.sqrt(Math.pow((wide.high() - wide.low()) / 2, 2) - half * half);

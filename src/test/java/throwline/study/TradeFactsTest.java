@@ -45,7 +45,8 @@ class TradeFactsTest {
 
     @Test
     void landingFlapOnAHighWingAsksForDownElevator() {
-        assertThat(value(setUp(orchard, 0, "landing flap").elevatorChange())).isPositive();
+        assertThat(value(setUp(orchard, 0, "landing flap").number(FlightQuantity.ELEVATOR_CHANGE)))
+                .isPositive();
     }
 
     @ParameterizedTest

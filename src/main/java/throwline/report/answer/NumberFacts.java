@@ -65,7 +65,7 @@ final class NumberFacts {
                 value(result.stallSpeed(), Value.Kind.SPEED),
                 value(result.approachSpeed(), Value.Kind.SPEED),
                 value(result.descentAngle(), Value.Kind.ANGLE),
-                value(result.elevatorChange(), Value.Kind.DEFLECTION),
+                value(result.number(FlightQuantity.ELEVATOR_CHANGE), Value.Kind.DEFLECTION),
                 flown.model().reference().name());
     }
 

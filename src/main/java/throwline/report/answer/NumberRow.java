@@ -70,7 +70,7 @@ record NumberRow(
                 "",
                 (flown, r) -> flown.model().reference().equals(r.setUp())
                         ? Optional.empty()
-                        : Optional.of(r.elevatorChange()),
+                        : Optional.of(r.number(FlightQuantity.ELEVATOR_CHANGE)),
                 (flown, known) -> known.startingMix().<Text>map(flown::edge).orElse(Text.say("row.none")),
                 (flown, r) -> Cell.of(NOTHING));
     }

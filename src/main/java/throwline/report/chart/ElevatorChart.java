@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import throwline.study.EdgeThrow;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
@@ -32,7 +33,7 @@ final class ElevatorChart {
             SetUpResult setUp = source.setUps().get(i);
             mixes.add(mix(i, setUp));
             List<Row.Value> numbers = new ArrayList<>();
-            setUp.elevator().known().ifPresent(v -> numbers.add(hollow(v, direction(v.value()))));
+            setUp.known(FlightQuantity.ELEVATOR).ifPresent(v -> numbers.add(hollow(v, direction(v.value()))));
             places.add(source.row(i, numbers));
         }
         double end = (1 + MARGIN)
@@ -58,7 +59,7 @@ final class ElevatorChart {
                     source.name(index), ChartStyle.look(index), List.of(), words.say("chart.elevator.reference"));
         }
         List<Row.Value> numbers = new ArrayList<>();
-        setUp.elevatorChange().known().ifPresent(known -> {
+        setUp.known(FlightQuantity.ELEVATOR_CHANGE).ifPresent(known -> {
             double start = known.startingMix().orElse(0.0);
             String label = known.mayGoEitherWay()
                     ? words.say("chart.elevator.none")

@@ -59,14 +59,19 @@ public final class FlyCharts {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(overSpeed(
                 result, "descent-over-speed", sweep, SpeedPoint::descentAngle, glance.descentAngle(), Math::toDegrees));
-        pictures.add(
-                overSpeed(result, "sink-over-speed", sweep, SpeedPoint::sinkRate, glance.sinkRate(), rate -> rate));
+        pictures.add(overSpeed(
+                result,
+                "sink-over-speed",
+                sweep,
+                SpeedPoint::sinkRate,
+                glance.number(FlightQuantity.SINK_RATE),
+                rate -> rate));
         pictures.add(overSpeed(
                 result,
                 "elevator-over-speed",
                 sweep,
                 SpeedPoint::elevator,
-                glance.elevator(),
+                glance.number(FlightQuantity.ELEVATOR),
                 angle -> MILLIMETRES * edge.distance(angle)));
         if (result.rollSweep().size() > 1) {
             Headline first = glance.rollRates().get(0).rate();

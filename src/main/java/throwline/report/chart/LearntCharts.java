@@ -1,23 +1,30 @@
 package throwline.report.chart;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import throwline.report.ReportFile;
+import throwline.report.data.DataUnit;
 import throwline.report.document.PagePicture;
 import throwline.study.Comparison.PackResult;
 import throwline.study.FlightQuantity;
 import throwline.study.Headline;
-import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.Learnt;
 import throwline.study.SetUpResult;
 import throwline.words.Words;
 
 /** Bands before and after flights: a row a set-up, the band before as a grey bar below the one after. */
 public final class LearntCharts {
+
+    private static final Map<FlightQuantity, String> NAMES = new EnumMap<>(Map.of(
+            FlightQuantity.STALL_SPEED, "stall",
+            FlightQuantity.DESCENT_ANGLE, "descent",
+            FlightQuantity.ELEVATOR, "elevator",
+            FlightQuantity.ROLL_RATE, "roll"));
 
     private static final int AROUND_ROWS = 170;
 
@@ -64,34 +71,11 @@ public final class LearntCharts {
     List<Supplier<Picture>> pictures(Learnt learnt, Layout layout) {
         PackResult pack = learnt.after().packs().get(0);
         List<Supplier<Picture>> pictures = new ArrayList<>();
-        add(pictures, learnt, layout, "stall", FlightQuantity.STALL_SPEED, pack, SetUpResult::stallSpeed, 1);
-        add(
-                pictures,
-                learnt,
-                layout,
-                "descent",
-                FlightQuantity.DESCENT_ANGLE,
-                pack,
-                SetUpResult::descentAngle,
-                Math.toDegrees(1));
-        add(
-                pictures,
-                learnt,
-                layout,
-                "elevator",
-                FlightQuantity.ELEVATOR,
-                pack,
-                SetUpResult::elevator,
-                Math.toDegrees(1));
-        add(
-                pictures,
-                learnt,
-                layout,
-                "roll",
-                FlightQuantity.ROLL_RATE,
-                pack,
-                r -> r.rollRates().stream().findFirst().map(RollRate::rate).orElse(new Headline.Unknown("why.no-roll")),
-                Math.toDegrees(1));
+        NAMES.forEach((quantity, name) -> {
+            if (pack.setUps().stream().anyMatch(r -> learnt(r, quantity).isPresent())) {
+                pictures.add(() -> picture(learnt, layout, name, quantity, pack));
+            }
+        });
         SinkChart sink = new SinkChart(words, learnt);
         if (sink.isThere()) {
             pictures.add(() -> sink.draw(layout));
@@ -102,34 +86,15 @@ public final class LearntCharts {
         return pictures;
     }
 
-    private void add(
-            List<Supplier<Picture>> pictures,
-            Learnt learnt,
-            Layout layout,
-            String name,
-            FlightQuantity quantity,
-            PackResult pack,
-            Function<SetUpResult, Headline> number,
-            double unit) {
-        if (pack.setUps().stream().anyMatch(r -> learnt(number.apply(r)).isPresent())) {
-            pictures.add(() -> picture(learnt, layout, name, quantity, pack, number, unit));
-        }
+    private static Optional<Headline.Known> learnt(SetUpResult result, FlightQuantity quantity) {
+        return result.headlines().of(quantity).stream()
+                .findFirst()
+                .flatMap(entry -> entry.number().known())
+                .filter(known -> known.learnt().isPresent());
     }
 
-    private static Optional<Headline.Known> learnt(Headline headline) {
-        return headline instanceof Headline.Known known && known.learnt().isPresent()
-                ? Optional.of(known)
-                : Optional.empty();
-    }
-
-    private Picture picture(
-            Learnt learnt,
-            Layout layout,
-            String name,
-            FlightQuantity quantity,
-            PackResult pack,
-            Function<SetUpResult, Headline> number,
-            double unit) {
+    private Picture picture(Learnt learnt, Layout layout, String name, FlightQuantity quantity, PackResult pack) {
+        double unit = DataUnit.of(quantity.dimension()).factor();
         List<Row> rows = new ArrayList<>();
         List<Item> bars = new ArrayList<>();
         List<MarkedRow> marked = new ArrayList<>();
@@ -137,7 +102,7 @@ public final class LearntCharts {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < pack.setUps().size(); i++) {
             SetUpResult result = pack.setUps().get(i);
-            Optional<Headline.Known> after = learnt(number.apply(result));
+            Optional<Headline.Known> after = learnt(result, quantity);
             List<Row.Value> values = new ArrayList<>();
             if (after.isPresent()) {
                 Headline.Known known = after.get();

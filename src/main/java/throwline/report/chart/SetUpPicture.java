@@ -14,6 +14,7 @@ import throwline.report.document.Figures;
 import throwline.report.document.Value;
 import throwline.section.Airfoil;
 import throwline.study.EdgeThrow;
+import throwline.study.FlightQuantity;
 import throwline.study.SetUpResult;
 import throwline.study.SetUpResult.LoadStation;
 
@@ -151,7 +152,7 @@ final class SetUpPicture {
         for (int i = 0; i < surfaces().size(); i++) {
             labels(items, surfaces().get(i), i);
         }
-        result.elevator().known().ifPresent(known -> {
+        result.known(FlightQuantity.ELEVATOR).ifPresent(known -> {
             EdgeThrow edge = new EdgeThrow(source.model().tail().throwChord());
             String text = source.words()
                     .say("chart.setup.elevator", figures.show(new Value.Edge(known.value(), edge.chord())));

@@ -17,6 +17,7 @@ import throwline.report.Fixture;
 import throwline.report.Page;
 import throwline.report.document.Figures;
 import throwline.study.Comparison.PackResult;
+import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.Headline.Basis;
 import throwline.study.SetUpResult;
@@ -254,7 +255,7 @@ class InShortSectionTest {
             this.of = of;
             approach = of.approachSpeed();
             descent = of.descentAngle();
-            change = of.elevatorChange();
+            change = of.number(FlightQuantity.ELEVATOR_CHANGE);
             stall = of.firstStall();
             notes = of.notes();
         }

@@ -20,6 +20,7 @@ import throwline.section.MeasuredSections;
 import throwline.study.Bands;
 import throwline.study.Comparison;
 import throwline.study.ComparisonStudy;
+import throwline.study.FlightQuantity;
 import throwline.study.SetUpResult;
 import throwline.units.Display;
 import throwline.words.Words;
@@ -50,7 +51,7 @@ class SheetStoriesTest {
             mixes.stream()
                     .filter(mix -> mix.setUp().equals(result.setUp().name()))
                     .findFirst()
-                    .ifPresent(mix -> result.elevatorChange()
+                    .ifPresent(mix -> result.number(FlightQuantity.ELEVATOR_CHANGE)
                             .known()
                             .ifPresent(change -> assertThat(mix.change()).isBetween(change.low(), change.high())));
         }
