@@ -16,7 +16,9 @@ public record Air(double pressure, double temperature) {
     private static final double LAPSE = 0.0065;
     private static final double GAS = 287.053;
     private static final double PRESSURE_POWER = 5.25588;
-    private static final double SEA_DENSITY = 1.225;
+
+    /** Density at sea level on the standard day, kg/m^3. */
+    public static final double SEA_DENSITY = 1.225;
 
     /**
      * The air at a field.

@@ -76,7 +76,7 @@ final class BlowBackSurvey {
      */
     List<Standing> at(
             Pack pack, Stall stall, double speed, Optional<Attitude> descent, double share, Predicate<String> sticks) {
-        double pressure = share * airframe.air().density() * speed * speed / 2;
+        double pressure = share * airframe.air().dynamicPressure(speed);
         List<Standing> all = new ArrayList<>();
         Optional<LiftingLineSolution> level = descent.map(Attitude::wing).or(() -> loads.level(pack, stall, speed));
         Deflections told = Deflections.of(model.wing(), setUp);

@@ -151,7 +151,7 @@ final class ServoLoads {
                 if (!moved) {
                     continue;
                 }
-                double hinge = pressure(speed) * moments.of(surface.name(), side);
+                double hinge = airframe.air().dynamicPressure(speed) * moments.of(surface.name(), side);
                 loads.add(load(surface.name(), stick, side, deflection, hinge));
             }
         }
@@ -177,7 +177,7 @@ final class ServoLoads {
                 .flatMap(pull -> {
                     double wanted = attitude.elevator() + pull.elevator();
                     double there = Interpolation.clamp(wanted, -elevator.travelUp(), elevator.travelDown());
-                    double pressure = pressure(attitude.speed());
+                    double pressure = airframe.air().dynamicPressure(attitude.speed());
                     return trimmer.elevatorHinge(pack, attitude, there).stream()
                             .mapToObj(hinge -> load(Servo.ELEVATOR, pull.name(), 0, there, pressure * hinge));
                 })
@@ -187,8 +187,9 @@ final class ServoLoads {
 
     /** The wing where it alone carries the weight; at its stall where it is too slow for that. */
     Optional<LiftingLineSolution> level(Pack pack, Stall stall, double speed) {
-        double wanted =
-                pack.mass() * Gravity.STANDARD / (pressure(speed) * model.wing().area());
+        double wanted = pack.mass()
+                * Gravity.STANDARD
+                / (airframe.air().dynamicPressure(speed) * model.wing().area());
         double most = stall.attitude().alpha() + model.wing().incidence();
         Optional<LiftingLineSolution> level = new FixedSurfaceWing(
                         solver, curves("", alone), stall.attitude().wing())
@@ -197,9 +198,5 @@ final class ServoLoads {
             return level;
         }
         return speed <= stall.speed() ? Optional.of(stall.attitude().wing()) : Optional.empty();
-    }
-
-    private double pressure(double speed) {
-        return airframe.air().density() * speed * speed / 2;
     }
 }

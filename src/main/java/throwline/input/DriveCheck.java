@@ -1,6 +1,7 @@
 package throwline.input;
 
 import java.util.OptionalDouble;
+import throwline.air.Air;
 import throwline.air.Gravity;
 import throwline.units.QuantityPrinter;
 import throwline.units.Unit;
@@ -18,7 +19,6 @@ final class DriveCheck {
     /* Volts of a lithium-polymer cell, full of the high-voltage kind and empty under load. Common practice, no source. */
     private static final double MOST_VOLTS = 4.4;
     private static final double LEAST_VOLTS = 2.5;
-    private static final double SEA_DENSITY = 1.225;
 
     private final Branch root;
     private final Problems problems;
@@ -147,7 +147,7 @@ final class DriveCheck {
         if (diameter.isPresent() && power.isPresent() && pull.isPresent()) {
             double area = Math.PI * diameter.getAsDouble() * diameter.getAsDouble() / 4;
             double thrust = pull.getAsDouble() * Gravity.STANDARD;
-            double needed = Math.pow(thrust, 1.5) / Math.sqrt(2 * SEA_DENSITY * area);
+            double needed = Math.pow(thrust, 1.5) / Math.sqrt(2 * Air.SEA_DENSITY * area);
             if (needed > power.getAsDouble()) {
                 problems.add(
                         root.child("bench").child("thrust"),

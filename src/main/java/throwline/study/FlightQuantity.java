@@ -1,5 +1,24 @@
 package throwline.study;
 
+import static throwline.study.FlightQuantity.Part.AIR;
+import static throwline.study.FlightQuantity.Part.GROUND;
+import static throwline.study.FlightQuantity.Part.POWER;
+import static throwline.study.FlightQuantity.Part.SERVOS;
+import static throwline.study.FlightQuantity.Presence.ALWAYS;
+import static throwline.study.FlightQuantity.Presence.WHERE_IT_APPLIES;
+import static throwline.study.FlightQuantity.Screen.CLOSE_CALLS;
+import static throwline.study.FlightQuantity.Screen.DATA;
+import static throwline.study.FlightQuantity.Screen.DETAIL;
+import static throwline.study.FlightQuantity.Screen.GLANCE;
+import static throwline.units.Dimension.ANGLE;
+import static throwline.units.Dimension.ANGULAR_RATE;
+import static throwline.units.Dimension.CURRENT;
+import static throwline.units.Dimension.FRACTION;
+import static throwline.units.Dimension.LENGTH;
+import static throwline.units.Dimension.NUMBER;
+import static throwline.units.Dimension.SPEED;
+import static throwline.units.Dimension.TIME;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -13,199 +32,77 @@ import throwline.units.Dimension;
  */
 public enum FlightQuantity {
     /** Lowest steady speed. */
-    STALL_SPEED("stallSpeed", Dimension.SPEED, "stalls", Part.AIR, "stallSpeed", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    STALL_SPEED("stallSpeed", SPEED, "stalls", AIR, "stallSpeed", ALWAYS, CLOSE_CALLS),
     /** Speed to come in at. */
-    APPROACH_SPEED(
-            "approachSpeed", Dimension.SPEED, "comein", Part.AIR, "approachSpeed", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    APPROACH_SPEED("approachSpeed", SPEED, "comein", AIR, "approachSpeed", ALWAYS, CLOSE_CALLS),
     /** Path below the horizon at the approach speed, positive down. */
-    DESCENT_ANGLE(
-            "descentAngle",
-            Dimension.ANGLE,
-            "descent",
-            Part.AIR,
-            "descentAngle.*",
-            Presence.ALWAYS,
-            Screen.CLOSE_CALLS),
+    DESCENT_ANGLE("descentAngle", ANGLE, "descent", AIR, "descentAngle.*", ALWAYS, CLOSE_CALLS),
     /** Height lost per second at the approach speed, positive down. */
-    SINK_RATE("sinkRate", Dimension.SPEED, "sink", Part.AIR, "descentAngle.*", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    SINK_RATE("sinkRate", SPEED, "sink", AIR, "descentAngle.*", ALWAYS, CLOSE_CALLS),
     /** Metres forward for each metre of height at the approach speed. */
-    APPROACH_GLIDE_RATIO(
-            "approachGlideRatio",
-            Dimension.NUMBER,
-            "glide-in",
-            Part.AIR,
-            "descentAngle.*",
-            Presence.ALWAYS,
-            Screen.DATA),
+    APPROACH_GLIDE_RATIO("approachGlideRatio", NUMBER, "glide-in", AIR, "descentAngle.*", ALWAYS, DATA),
     /** Best ratio of distance to height at any speed. */
-    BEST_GLIDE_RATIO(
-            "bestGlideRatio", Dimension.NUMBER, "glide", Part.AIR, "bestGlideRatio.*", Presence.ALWAYS, Screen.DATA),
+    BEST_GLIDE_RATIO("bestGlideRatio", NUMBER, "glide", AIR, "bestGlideRatio.*", ALWAYS, DATA),
     /** Steady speed pointing straight down. */
-    NOSE_DOWN_SPEED(
-            "noseDownSpeed", Dimension.SPEED, "nosedown", Part.AIR, "noseDownSpeed", Presence.ALWAYS, Screen.DATA),
+    NOSE_DOWN_SPEED("noseDownSpeed", SPEED, "nosedown", AIR, "noseDownSpeed", ALWAYS, DATA),
     /** Place of the elevator at the approach speed, trailing edge down positive. */
-    ELEVATOR("elevator", Dimension.ANGLE, "elevator", Part.AIR, "elevator", Presence.ALWAYS, Screen.DETAIL),
+    ELEVATOR("elevator", ANGLE, "elevator", AIR, "elevator", ALWAYS, DETAIL),
     /** The same against the reference set-up at the same speed. */
-    ELEVATOR_CHANGE(
-            "elevatorChange", Dimension.ANGLE, "mix", Part.AIR, "elevatorChange", Presence.ALWAYS, Screen.GLANCE),
+    ELEVATOR_CHANGE("elevatorChange", ANGLE, "mix", AIR, "elevatorChange", ALWAYS, GLANCE),
     /** Steady rate at full stick at the approach speed: one number a roll stick that works in the set-up. */
-    ROLL_RATE("rollRate", Dimension.ANGULAR_RATE, "roll", Part.AIR, "rollRate", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    ROLL_RATE("rollRate", ANGULAR_RATE, "roll", AIR, "rollRate", ALWAYS, CLOSE_CALLS),
     /** Height of the wheels at which the round-out begins in still air. */
-    FLARE_HEIGHT(
-            "flareHeight",
-            Dimension.LENGTH,
-            "roundout",
-            Part.GROUND,
-            "flareHeight.*",
-            Presence.ALWAYS,
-            Screen.CLOSE_CALLS),
+    FLARE_HEIGHT("flareHeight", LENGTH, "roundout", GROUND, "flareHeight.*", ALWAYS, CLOSE_CALLS),
     /** Distance floated from level to touch-down in still air. */
-    FLOAT("float", Dimension.LENGTH, "floats", Part.GROUND, "float.*", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    FLOAT("float", LENGTH, "floats", GROUND, "float.*", ALWAYS, CLOSE_CALLS),
     /** Highest speed at which the servos have twice the torque that they need. */
-    FLAP_SPEED_LIMIT(
-            "flapSpeedLimit",
-            Dimension.SPEED,
-            "flap-limit",
-            Part.SERVOS,
-            "servoTorque",
-            Presence.WHERE_IT_APPLIES,
-            Screen.CLOSE_CALLS),
+    FLAP_SPEED_LIMIT("flapSpeedLimit", SPEED, "flap-limit", SERVOS, "servoTorque", WHERE_IT_APPLIES, CLOSE_CALLS),
     /** Strongest gust from below at the approach speed before the wing stalls. */
-    GUST_LIMIT("gustLimit", Dimension.SPEED, "bumps", Part.GROUND, "gustLimit", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    GUST_LIMIT("gustLimit", SPEED, "bumps", GROUND, "gustLimit", ALWAYS, CLOSE_CALLS),
     /** Distance from the obstacle to a stop in still air. */
-    LANDING_DISTANCE(
-            "landingDistance", Dimension.LENGTH, "stops", Part.GROUND, "landing", Presence.ALWAYS, Screen.CLOSE_CALLS),
+    LANDING_DISTANCE("landingDistance", LENGTH, "stops", GROUND, "landing", ALWAYS, CLOSE_CALLS),
     /** The same against the field's wind. */
-    LANDING_DISTANCE_IN_WIND(
-            "landingDistanceInWind",
-            Dimension.LENGTH,
-            "stops",
-            Part.GROUND,
-            "landing",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    LANDING_DISTANCE_IN_WIND("landingDistanceInWind", LENGTH, "stops", GROUND, "landing", WHERE_IT_APPLIES, DATA),
     /** Distance rolled to lift-off at full throttle, against the field's wind. */
-    TAKE_OFF_RUN(
-            "takeOffRun",
-            Dimension.LENGTH,
-            "takeoff",
-            Part.POWER,
-            "takeOffRun",
-            Presence.WHERE_IT_APPLIES,
-            Screen.CLOSE_CALLS),
+    TAKE_OFF_RUN("takeOffRun", LENGTH, "takeoff", POWER, "takeOffRun", WHERE_IT_APPLIES, CLOSE_CALLS),
     /** Distance from standing still to over the obstacle. */
-    TAKE_OFF_DISTANCE(
-            "takeOffDistance",
-            Dimension.LENGTH,
-            "takeoff",
-            Part.POWER,
-            "takeOffRun",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    TAKE_OFF_DISTANCE("takeOffDistance", LENGTH, "takeoff", POWER, "takeOffRun", WHERE_IT_APPLIES, DATA),
     /** Height gained a second in the best climb at full throttle. */
-    CLIMB_RATE(
-            "climbRate", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.CLOSE_CALLS),
+    CLIMB_RATE("climbRate", SPEED, "climb", POWER, "climb", WHERE_IT_APPLIES, CLOSE_CALLS),
     /** Path above the horizon in that climb. */
-    CLIMB_ANGLE("climbAngle", Dimension.ANGLE, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CLIMB_ANGLE("climbAngle", ANGLE, "climb", POWER, "climb", WHERE_IT_APPLIES, DATA),
     /** Airspeed of that climb. */
-    CLIMB_SPEED("climbSpeed", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CLIMB_SPEED("climbSpeed", SPEED, "climb", POWER, "climb", WHERE_IT_APPLIES, DATA),
     /** Height ten seconds after lift-off at full throttle. */
-    CLIMB_HEIGHT(
-            "heightAfterTenSeconds",
-            Dimension.LENGTH,
-            "climb",
-            Part.POWER,
-            "climb",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    CLIMB_HEIGHT("heightAfterTenSeconds", LENGTH, "climb", POWER, "climb", WHERE_IT_APPLIES, DATA),
     /** Path above the horizon at full throttle at the approach speed. */
-    GO_AROUND(
-            "goAround",
-            Dimension.ANGLE,
-            "goaround",
-            Part.POWER,
-            "climb",
-            Presence.WHERE_IT_APPLIES,
-            Screen.CLOSE_CALLS),
+    GO_AROUND("goAround", ANGLE, "goaround", POWER, "climb", WHERE_IT_APPLIES, CLOSE_CALLS),
     /** Height lost between the decision to go around and the lowest point. */
-    GO_AROUND_LOSS(
-            "goAroundHeightLost",
-            Dimension.LENGTH,
-            "goaround",
-            Part.POWER,
-            "goAroundLoss",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    GO_AROUND_LOSS("goAroundHeightLost", LENGTH, "goaround", POWER, "goAroundLoss", WHERE_IT_APPLIES, DATA),
     /** Elevator at full throttle at the approach speed against that with the throttle closed. */
-    THROTTLE_TRIM(
-            "elevatorChangeWithThrottle",
-            Dimension.ANGLE,
-            "goaround",
-            Part.POWER,
-            "throttleTrim",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    THROTTLE_TRIM("elevatorChangeWithThrottle", ANGLE, "goaround", POWER, "throttleTrim", WHERE_IT_APPLIES, DATA),
     /** Aileron that holds the wings level then against the propeller's torque, each half, to one side. */
-    THROTTLE_AILERON(
-            "aileronWithThrottle",
-            Dimension.ANGLE,
-            "goaround",
-            Part.POWER,
-            "turning",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    THROTTLE_AILERON("aileronWithThrottle", ANGLE, "goaround", POWER, "turning", WHERE_IT_APPLIES, DATA),
     /** Rudder of a usual fin that holds the nose then, to the same side. */
-    THROTTLE_RUDDER(
-            "rudderWithThrottle",
-            Dimension.ANGLE,
-            "goaround",
-            Part.POWER,
-            "turning",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    THROTTLE_RUDDER("rudderWithThrottle", ANGLE, "goaround", POWER, "turning", WHERE_IT_APPLIES, DATA),
     /** Throttle of level flight at the approach speed. */
-    LEVEL_THROTTLE(
-            "levelThrottle",
-            Dimension.FRACTION,
-            "climb",
-            Part.POWER,
-            "levelThrottle",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    LEVEL_THROTTLE("levelThrottle", FRACTION, "climb", POWER, "levelThrottle", WHERE_IT_APPLIES, DATA),
     /** Fastest level flight. */
-    TOP_SPEED("topSpeed", Dimension.SPEED, "climb", Part.POWER, "topSpeed", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    TOP_SPEED("topSpeed", SPEED, "climb", POWER, "topSpeed", WHERE_IT_APPLIES, DATA),
     /** Airspeed at the top of a loop entered from there, at full throttle with full elevator. */
-    LOOP_TOP_SPEED(
-            "loopTopSpeed", Dimension.SPEED, "climb", Part.POWER, "climb", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    LOOP_TOP_SPEED("loopTopSpeed", SPEED, "climb", POWER, "climb", WHERE_IT_APPLIES, DATA),
     /** Level flight at the throttle of a cruise. */
-    CRUISE_SPEED(
-            "cruiseSpeed", Dimension.SPEED, "climb", Part.POWER, "topSpeed", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CRUISE_SPEED("cruiseSpeed", SPEED, "climb", POWER, "topSpeed", WHERE_IT_APPLIES, DATA),
     /** Current out of the battery then. */
-    CRUISE_CURRENT(
-            "cruiseCurrent", Dimension.CURRENT, "climb", Part.POWER, "current", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CRUISE_CURRENT("cruiseCurrent", CURRENT, "climb", POWER, "current", WHERE_IT_APPLIES, DATA),
     /** Time that the battery lasts then. */
-    CRUISE_TIME("cruiseTime", Dimension.TIME, "climb", Part.POWER, "current", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CRUISE_TIME("cruiseTime", TIME, "climb", POWER, "current", WHERE_IT_APPLIES, DATA),
     /** Place of the elevator then, trailing edge down positive. */
-    CRUISE_ELEVATOR(
-            "cruiseElevator", Dimension.ANGLE, "climb", Part.POWER, "elevator", Presence.WHERE_IT_APPLIES, Screen.DATA),
+    CRUISE_ELEVATOR("cruiseElevator", ANGLE, "climb", POWER, "elevator", WHERE_IT_APPLIES, DATA),
     /** Slowest flight with half throttle. */
-    SLOWEST_HALF_THROTTLE(
-            "slowestHalfThrottle",
-            Dimension.SPEED,
-            "climb",
-            Part.POWER,
-            "powerStall",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA),
+    SLOWEST_HALF_THROTTLE("slowestHalfThrottle", SPEED, "climb", POWER, "powerStall", WHERE_IT_APPLIES, DATA),
     /** Slowest flight with full throttle. */
-    SLOWEST_FULL_THROTTLE(
-            "slowestFullThrottle",
-            Dimension.SPEED,
-            "climb",
-            Part.POWER,
-            "powerStall",
-            Presence.WHERE_IT_APPLIES,
-            Screen.DATA);
+    SLOWEST_FULL_THROTTLE("slowestFullThrottle", SPEED, "climb", POWER, "powerStall", WHERE_IT_APPLIES, DATA);
 
     /** Places that show numbers; what one shows stands in all before it. */
     public enum Screen {
@@ -231,7 +128,8 @@ public enum FlightQuantity {
         POWER
     }
 
-    private enum Presence {
+    /** Models that have a number. */
+    enum Presence {
         ALWAYS,
         WHERE_IT_APPLIES
     }

@@ -31,6 +31,9 @@ public record Handling(
         Optional<Moves> moves,
         Optional<Message> noMoves) {
 
+    /** A load above this is a balloon (PRACTICE, methods manual 17.4). */
+    public static final double BALLOON = 1.3;
+
     public Handling {
         ranking = List.copyOf(ranking);
         loops = List.copyOf(loops);

@@ -33,9 +33,6 @@ final class MoveStudy {
     /** Shares of the elevator's whole change that are looked at. */
     private static final double[] SHARES = {0, MoveRule.START, 1};
 
-    /** A load above this is a balloon (PRACTICE, methods manual 17.4). */
-    private static final double BALLOON = 1.3;
-
     /** The time at which mixes are compared, s (PRACTICE: one to two seconds, methods manual 17.1). */
     private static final double USUAL_TIME = 1.5;
 
@@ -85,7 +82,7 @@ final class MoveStudy {
         List<Mix> mixes = mixes(change.get(), question.mixed().or(this::programmed));
         List<Suggested> suggested = mixes.stream()
                 .filter(mix -> mix.share() < 1 || mix.own())
-                .map(mix -> new Suggested(mix, mover.shortestTime(speed, mix.elevator(), BALLOON)))
+                .map(mix -> new Suggested(mix, mover.shortestTime(speed, mix.elevator(), Handling.BALLOON)))
                 .toList();
         double time = question.flapTime().orElseGet(() -> time(suggested));
         List<Move> lowering = runs(mixes, mix -> mover.lower(speed, time, mix.elevator()));

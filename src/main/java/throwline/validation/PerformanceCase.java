@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.solvers.BisectionSolver;
+import throwline.air.Air;
 import throwline.flight.SteadyDescent;
 import throwline.flight.TakeOff;
 import throwline.flight.TakeOffRun;
@@ -15,7 +16,6 @@ import throwline.flight.TakeOffRun;
  */
 final class PerformanceCase implements CaseKind {
 
-    private static final double DENSITY = 1.225;
     private static final int PASSES = 20;
 
     /** Speeds at which the best climb is looked for, m/s. */
@@ -76,7 +76,7 @@ final class PerformanceCase implements CaseKind {
             double area = row.number("area [m2]");
             double span = row.number("span [m]");
             return new Polar(
-                    new SteadyDescent(row.number("weight [N]"), DENSITY, area),
+                    new SteadyDescent(row.number("weight [N]"), Air.SEA_DENSITY, area),
                     row.number("drag without lift"),
                     area / (Math.PI * span * span * row.number("span efficiency")),
                     row.number("power [W]") * row.number("propeller efficiency"));

@@ -30,18 +30,31 @@ class RepeatabilityIT {
             List.of(),
             List.of());
 
+    private static final String NOTES = """
+            throwline flights: 1
+            model: ridgeline.yaml
+            flights:
+              - date: 2026-10-04
+                wind: {speed: 1 m/s, told by: flag}
+                noticed:
+                  - {what: stall, set-up: clean, ground speed: [24 km/h, 30 km/h], going: both ways, told by: GPS}
+                  - {what: roll, set-up: clean, stick: rates, rolls: 1, time: 6 s, told by: stopwatch}
+            """;
+
     @TempDir
     private Path folder = Path.of("");
 
     @Test
     void tenProcessesAnswerAlike() throws IOException {
         Path file = Files.writeString(folder.resolve("ridgeline.yaml"), model());
+        Path notes = Files.writeString(folder.resolve("notes.yaml"), NOTES);
         List<String> answers = IntStream.range(0, MACHINES.size())
                 .parallel()
-                .mapToObj(i -> answer(MACHINES.get(i), file))
+                .mapToObj(i -> answer(MACHINES.get(i), file, notes, folder.resolve("written-" + i)))
                 .toList();
         assertThat(answers.get(0))
-                .contains("further down (5 deg) than up", "\"format\": \"compare/1\"", "model,pack,setup,quantity");
+                .contains("further down (5 deg) than up", "model,pack,setup,quantity", "bench.pdf", "ridgeline-airbrake.html")
+                .contains("compare/1", "fly/1", "find/1", "learn/1");
         for (int i = 1; i < answers.size(); i++) {
             assertThat(answers.get(i)).as("%s", MACHINES.get(i)).isEqualTo(answers.get(0));
         }
@@ -56,14 +69,16 @@ class RepeatabilityIT {
                         "flaps: {up: 2 deg, down: 5 deg}, ailerons: {up: 8 deg, down: 14 deg}}");
     }
 
-    private static String answer(List<String> machine, Path file) {
+    /** Folders have names of their own, which the answers tell. */
+    private static String answer(List<String> machine, Path file, Path notes, Path written) {
         List<String> command = new ArrayList<>(JarRun.java());
         command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(machine);
         String path = JarRun.JAR + File.pathSeparator + Path.of("target/test-classes");
-        command.addAll(List.of("-cp", path, CommandsInOneProcess.class.getName(), file.toString()));
+        command.addAll(List.of("-cp", path, CommandsInOneProcess.class.getName()));
+        command.addAll(List.of(file.toString(), notes.toString(), written.toString()));
         JarRun run = JarRun.process(command, "");
         assertThat(run.err()).as("%s", machine).isEmpty();
-        return run.out();
+        return run.out().replace(written.toString(), "");
     }
 }

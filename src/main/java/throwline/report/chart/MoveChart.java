@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import throwline.flight.SurfaceMove.Moment;
 import throwline.study.FlyResult;
+import throwline.study.Handling;
 import throwline.study.Handling.End;
 import throwline.study.Handling.Move;
 import throwline.study.Handling.Moves;
@@ -26,9 +27,6 @@ final class MoveChart {
 
     private static final double LEAST_SPEED = 3;
     private static final double LEAST_LOAD = 0.4;
-
-    /** A load above this is a balloon (PRACTICE, methods manual 17.4). */
-    private static final double BALLOON = 1.3;
 
     private static final Color SHADE = new Color(0xF1F1F1);
     private static final Stroke DOTTED = ChartStyle.stroke(1, 2, 3);
@@ -56,7 +54,7 @@ final class MoveChart {
     List<Picture> draw() {
         List<Picture> pictures = new ArrayList<>();
         List<Move> down = moves.lowering();
-        Level balloon = new Level(BALLOON, words.say("chart.move.balloon"), Where.BESIDE);
+        Level balloon = new Level(Handling.BALLOON, words.say("chart.move.balloon"), Where.BESIDE);
         pictures.add(picture(
                 "surfaces-down",
                 down,
