@@ -37,7 +37,7 @@ final class CommandsInOneProcess {
             new CommandLineProgram(Terminal.ofProcess()).run(call);
         }
         for (String written : new String[] {sheets, page}) {
-            System.out.print(Files.readString(Path.of(written, "throwline-files.txt")));
+            System.out.writeBytes(Files.readAllBytes(Path.of(written, "throwline-files.txt")));
         }
     }
 }
