@@ -53,7 +53,11 @@ class RepeatabilityIT {
                 .mapToObj(i -> answer(MACHINES.get(i), file, notes, folder.resolve("written-" + i)))
                 .toList();
         assertThat(answers.get(0))
-                .contains("further down (5 deg) than up", "model,pack,setup,quantity", "bench.pdf", "ridgeline-airbrake.html")
+                .contains(
+                        "further down (5 deg) than up",
+                        "model,pack,setup,quantity",
+                        "bench.pdf",
+                        "ridgeline-airbrake.html")
                 .contains("compare/1", "fly/1", "find/1", "learn/1");
         for (int i = 1; i < answers.size(); i++) {
             assertThat(answers.get(i)).as("%s", MACHINES.get(i)).isEqualTo(answers.get(0));
