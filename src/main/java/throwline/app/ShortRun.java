@@ -8,9 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * One command of the plain jar in a Java of its own that is set for short work: the first compiler alone and the simplest
- * collector take half the processor time and half the memory of a Java's usual choice (measured), and a jar cannot ask for
- * them. Where the person chose any option of Java, or the system does not tell how this one was started, there is none.
+ * Run of one command of the plain jar in a Java of its own that is set for short work: the first compiler alone and the
+ * simplest collector take half the processor time and half the memory of a Java's usual choice (measured), and a jar
+ * cannot ask for them. Where the person chose any option of Java, or the system does not tell how this one was started,
+ * there is none.
  */
 record ShortRun(List<String> command) {
 

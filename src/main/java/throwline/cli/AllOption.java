@@ -2,7 +2,7 @@ package throwline.cli;
 
 import picocli.CommandLine.Option;
 
-/** Whether an answer is shown to its full depth. */
+/** Option for an answer in its full depth. */
 final class AllOption {
 
     @Option(names = "--all", order = 39)

@@ -36,7 +36,7 @@ import throwline.study.Lessons;
 import throwline.study.TriedLessons;
 import throwline.units.Display;
 
-/** How each set-up of a model flies, side by side. */
+/** Command for all set-ups of a model, side by side. */
 @Command(name = "compare")
 final class CompareCommand implements Callable<Integer> {
 

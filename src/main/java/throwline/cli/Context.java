@@ -10,7 +10,7 @@ import throwline.units.Display;
 import throwline.words.Words;
 
 /**
- * What every command works with.
+ * Means that every command works with.
  *
  * @param terminal the streams of the process
  * @param words every sentence that a person reads

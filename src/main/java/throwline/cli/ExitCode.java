@@ -1,6 +1,6 @@
 package throwline.cli;
 
-/** What the process tells scripts. */
+/** Exit codes of the process, for scripts. */
 enum ExitCode {
     /** The answer stands on standard output. */
     DONE(0),

@@ -35,7 +35,7 @@ import throwline.study.Lessons;
 import throwline.study.TriedLessons;
 import throwline.units.Display;
 
-/** One set-up in depth. */
+/** Command for one set-up in depth. */
 @Command(name = "fly")
 final class FlyCommand implements Callable<Integer> {
 

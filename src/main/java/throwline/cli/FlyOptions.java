@@ -14,7 +14,7 @@ import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.QuantityPrinter;
 
-/** What a person may say about the speeds, the loops and the moving surfaces of one set-up. */
+/** Options for the speeds, the loops and the moving surfaces of one set-up. */
 final class FlyOptions {
 
     private static final double FASTEST = 150;

@@ -6,7 +6,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import throwline.words.Words;
 
-/** One layout for every help text, with the words of the product and the options that work everywhere. */
+/** Layout of every help text, with the words of the product and the options that work everywhere. */
 final class HelpLayout {
 
     private static final int LAST = 100;

@@ -31,7 +31,7 @@ import throwline.study.Learnt;
 import throwline.study.Lessons;
 import throwline.units.Display;
 
-/** What flights told: asks for notes at a terminal, keeps them beside the model file, shows what they change. */
+/** Command for what flights told: asks for notes at a terminal, keeps them beside the model file, shows what they change. */
 @Command(name = "learn")
 final class LearnCommand implements Callable<Integer> {
 

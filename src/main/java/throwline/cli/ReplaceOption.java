@@ -5,7 +5,7 @@ import java.util.List;
 import picocli.CommandLine.Option;
 import throwline.report.ReportFile;
 
-/** What may be replaced in a folder that files are written into. */
+/** Option of what may be replaced in a folder that files are written into. */
 final class ReplaceOption {
 
     @Option(names = "--replace", order = 39)

@@ -26,7 +26,7 @@ import throwline.study.SectionSweep;
 import throwline.units.Dimension;
 import throwline.units.Display;
 
-/** One section with its surface at one deflection over angle of attack, or the list of airfoils. */
+/** Command for one section with its surface at one deflection over angle of attack, or the list of airfoils. */
 @Command(name = "section")
 final class SectionCommand implements Callable<Integer> {
 

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
 
-/** What the program talks to: the three streams of the process and what they can show. */
+/** Terminal that the program talks to: the three streams of the process and what they can show. */
 public final class Terminal {
 
     private static final String COLUMNS = "COLUMNS";

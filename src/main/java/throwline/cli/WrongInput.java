@@ -1,6 +1,6 @@
 package throwline.cli;
 
-/** What the person gave cannot be worked with; ends the command with exit code 2 and the message, which is for them. */
+/** Input that cannot be worked with; ends the command with exit code 2 and a message for the person who gave it. */
 final class WrongInput extends RuntimeException {
 
     private static final long serialVersionUID = 1;

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import throwline.correction.Doubt.Cause;
 
-/** What contradicts the rest, and what may have happened. Nothing is put right by itself. Methods manual 21.2. */
+/** Readings that contradict the rest, and what may have happened. Nothing is put right by itself. Methods manual 21.2. */
 public final class Doubts {
 
     /** A value that would fit so well after a slip is put right, in standard deviations (PRACTICE). */

@@ -1,6 +1,6 @@
 package throwline.correction;
 
-/** What each kind of note should read at a state, for one set-up with one pack on one day. Methods manual 21.3. */
+/** Expected reading of each kind of note at a state, for one set-up with one pack on one day. Methods manual 21.3. */
 public final class Expected {
 
     /** A path over the ground is not worked out for a slower ground speed than this, m/s. */

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How well each source fits where there are too many for all sets of them: Student's t with four degrees of freedom in place
- * of the normal, by variational Bayes (weights {@code (4 + n) / (4 + E[r^2] / sd^2)}, at most 1, after J. Ala-Luhtala and
- * R. Piche, READ in excerpt).
+ * Fit of each source where there are too many for all sets of them: Student's t with four degrees of freedom in place
+ * of the normal, by variational Bayes (weights {@code (4 + n) / (4 + E[r^2] / sd^2)}, at most 1, after J. Ala-Luhtala
+ * and R. Piche, READ in excerpt).
  */
 final class HeavyTails {
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Which sources are taken as wrong, as places in the list of sources.
+ * Set of sources that are taken as wrong, as places in the list of sources.
  *
  * @param wrong rising
  */

@@ -12,7 +12,7 @@ import throwline.logs.StallSpread;
 import throwline.notes.FlownDay;
 import throwline.notes.LogSource;
 
-/** What was found in the log of a day as readings of the state. Methods manual 22.6. */
+/** Readings of the state from the log of a day. Methods manual 22.6. */
 public final class LoggedReadings {
 
     /** All stalls of a set-up together, m/s (PRACTICE). */

@@ -4,8 +4,9 @@ import throwline.notes.Noticed.Told;
 import throwline.notes.ToldBy;
 
 /**
- * How exactly an amateur measures, as standard deviations: usual values by the way of measuring (PRACTICE but for hand-held
- * stopwatches, Am. J. Phys. 87, 110, 2019, READ in abstract; methods manual 21.4), or what the note says itself.
+ * Noise of an amateur's measurements, as standard deviations: usual values by the way of measuring (PRACTICE but for
+ * hand-held stopwatches, Am. J. Phys. 87, 110, 2019, READ in abstract; methods manual 21.4), or what the note says
+ * itself.
  */
 public final class MeasuringNoise {
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What is known of the state after the readings: a mixture of normals, one for each set of sources that may be wrong.
+ * Knowledge of the state after the readings: a mixture of normals, one for each set of sources that may be wrong.
  *
  * @param factors in the order of the state
  * @param state weighed mean of the state; where readings were taken as straight lines

@@ -1,7 +1,7 @@
 package throwline.correction;
 
 /**
- * How far the predictions of one set-up may be off: standard deviations of what it has in common with the other set-ups of
+ * Errors of the predictions of one set-up: standard deviations of what it has in common with the other set-ups of
  * the model and of what is its own.
  *
  * @param lift of the logarithm of the largest lift

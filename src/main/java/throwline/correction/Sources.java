@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** What the readings came from, and how uncertain they are where some of that is taken as wrong. Methods manual 21.2. */
+/** Sources of the readings, and how uncertain they are where some of that is taken as wrong. Methods manual 21.2. */
 final class Sources {
 
     /** Probability that a source is wrong (PRACTICE). */

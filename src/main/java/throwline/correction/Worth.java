@@ -7,8 +7,8 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 
 /**
- * What a measurement that has not been made yet would tell: the share of a row's standard deviation that it would leave.
- * With straight lines and normal errors that does not depend on what will be measured (D. V. Lindley, Annals of Mathematical
+ * Worth of a measurement that has not been made yet: the share of a row's standard deviation that it would leave. With
+ * straight lines and normal errors that does not depend on what will be measured (D. V. Lindley, Annals of Mathematical
  * Statistics 27, 1956, MEMORY). Methods manual 21.6.
  */
 public final class Worth {

@@ -27,11 +27,11 @@ import throwline.model.Surface;
 import throwline.numerics.Interpolation;
 
 /**
- * Where the surfaces of a set-up really stand at a speed. The set-up alone is taken at the lift that it carries in its
- * steady descent; a roll stick at the angle of attack of that, before the model answers; a pull at the wing's stall, to
- * which it leads; the elevator, from neutral, in the air of the steady descent. Surfaces without a known torque stay where
- * they are told to be. How the moments run on the way from neutral is looked at once for a pack and a stick, a little below
- * the stall, and guides the search at every speed.
+ * Survey of where the surfaces of a set-up really stand at a speed. The set-up alone is taken at the lift that it
+ * carries in its steady descent; a roll stick at the angle of attack of that, before the model answers; a pull at the
+ * wing's stall, to which it leads; the elevator, from neutral, in the air of the steady descent. Surfaces without a
+ * known torque stay where they are told to be. How the moments run on the way from neutral is looked at once for a pack
+ * and a stick, a little below the stall, and guides the search at every speed.
  */
 final class BlowBackSurvey {
 

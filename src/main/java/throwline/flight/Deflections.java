@@ -10,7 +10,7 @@ import throwline.model.Surface;
 import throwline.model.Wing;
 
 /**
- * Where every wing surface stands on each side: a set-up, with or without a stick, cut at the travel.
+ * Angles of every wing surface on each side: a set-up, with or without a stick, cut at the travel.
  *
  * @param left deflection by surface name, rad, trailing edge down positive
  * @param right the same for the right side

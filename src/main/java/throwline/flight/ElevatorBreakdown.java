@@ -6,8 +6,9 @@ import throwline.units.Dimension;
 import throwline.units.Measure;
 
 /**
- * Why the elevator stands elsewhere than in the reference set-up at the same speed: the change by its causes, each in rad
- * of elevator, trailing edge down positive. The causes act together; what is left after each was taken alone is the rest.
+ * Causes why the elevator stands elsewhere than in the reference set-up at the same speed: the change by its causes,
+ * each in rad of elevator, trailing edge down positive. The causes act together; what is left after each was taken
+ * alone is the rest.
  *
  * @param camber the moved sections' own pitching moment
  * @param downwash the wing's wake blows the tail down more, or less

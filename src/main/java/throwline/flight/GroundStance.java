@@ -5,7 +5,7 @@ import throwline.model.Model;
 import throwline.model.Wheels;
 import throwline.model.Wing;
 
-/** How high the model stands: where wing and tail are when its wheels, or its belly, touch the ground. */
+/** Stance of the model on the ground: where wing and tail are when its wheels, or its belly, touch the ground. */
 final class GroundStance {
 
     /** Height of a leg over its length: legs splay by some 35 degrees (PRACTICE). */

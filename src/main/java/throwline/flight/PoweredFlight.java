@@ -9,6 +9,7 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import throwline.air.Gravity;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.numerics.ParabolaTop;
 import throwline.power.Drive;
 
 /**
@@ -109,19 +110,13 @@ public final class PoweredFlight {
             return best < 0 ? Optional.empty() : Optional.of(points.get(best));
         }
         PoweredPoint middle = points.get(best);
-        double top = vertex(points.get(best - 1), middle, points.get(best + 1), climb);
-        return steady.at(top)
+        List<PoweredPoint> around = points.subList(best - 1, best + 2);
+        double[] speeds = around.stream().mapToDouble(PoweredPoint::speed).toArray();
+        double[] climbs = around.stream().mapToDouble(climb).toArray();
+        return ParabolaTop.through(speeds, climbs)
+                .flatMap(top -> steady.at(top.x()))
                 .filter(there -> climb.applyAsDouble(there) > climb.applyAsDouble(middle))
                 .or(() -> Optional.of(middle));
-    }
-
-    private static double vertex(
-            PoweredPoint left, PoweredPoint middle, PoweredPoint right, ToDoubleFunction<PoweredPoint> climb) {
-        double here = climb.applyAsDouble(middle);
-        double before = (here - climb.applyAsDouble(left)) / (middle.speed() - left.speed());
-        double after = (climb.applyAsDouble(right) - here) / (right.speed() - middle.speed());
-        double bend = (after - before) / (right.speed() - left.speed());
-        return bend < 0 ? (left.speed() + middle.speed()) / 2 - before / (2 * bend) : middle.speed();
     }
 
     /** The fastest level flight at a throttle; empty where it does not hold its height even slowly. */

@@ -4,7 +4,7 @@ import java.util.Optional;
 import throwline.linkage.ServoBlowBack;
 
 /**
- * Where one surface is told to stand, and where it does.
+ * Angles of one surface: where it is told to stand, and where it does.
  *
  * @param surface name of the surface
  * @param stick with this stick at full; empty without one

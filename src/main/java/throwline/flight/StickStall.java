@@ -1,7 +1,7 @@
 package throwline.flight;
 
 /**
- * Where a part of the wing lets go with a roll stick at full, before the model has begun to roll.
+ * Stall of a part of the wing with a roll stick at full, before the model has begun to roll.
  *
  * @param speed speed at which it happens in level flight, m/s
  * @param strip strip of the wing

@@ -1,8 +1,8 @@
 package throwline.flight;
 
 /**
- * How full throttle rolls and turns a model whose propeller turns to the right seen from behind, at one speed (methods manual
- * 20.16).
+ * Roll and turn that full throttle gives a model whose propeller turns to the right seen from behind, at one speed
+ * (methods manual 20.16).
  *
  * @param rolling moment that the ailerons have to hold, N m, left wing down positive
  * @param rudder that holds the nose on a usual fin, rad, to the right positive

@@ -6,7 +6,7 @@ import throwline.units.Dimension;
 import throwline.units.Quantity;
 import throwline.words.Message;
 
-/** What an answer must fit in the answers before it, which no single answer can show. */
+/** Relations of an answer to those before it, which no single answer can show. */
 final class AnswerRelations {
 
     /** A surface of less width, m, is a slip of the keyboard. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One line of cells (RFC 4180, MEMORY): separated, in quotes where a cell holds the separator, quotes doubled.
+ * Line of cells (RFC 4180, MEMORY): separated, in quotes where a cell holds the separator, quotes doubled.
  *
  * @param cells without quotes and outer blanks
  * @param columns where each begins, counted from 1

@@ -3,7 +3,7 @@ package throwline.input;
 import java.util.OptionalDouble;
 
 /**
- * How far a surface goes, as written.
+ * Deflection of a surface as written.
  *
  * @param size not negative: radians, or metres of straight distance at the trailing edge
  * @param isLength true for metres

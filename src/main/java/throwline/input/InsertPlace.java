@@ -14,8 +14,8 @@ import org.snakeyaml.engine.v2.events.SequenceEndEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 
 /**
- * Where an entry of a group can be added to the text of a file: before the brace that closes the group, or on a line of
- * its own behind its last entry.
+ * Place where an entry of a group can be added to the text of a file: before the brace that closes the group, or on a
+ * line of its own behind its last entry.
  *
  * @param inBraces true before a brace
  * @param at index in the text, in characters

@@ -7,7 +7,7 @@ import throwline.units.QuantityReader;
 import throwline.units.Reading;
 
 /**
- * One row of the table of keys, with the rows below it.
+ * Row of the table of keys, with the rows below it.
  *
  * @param path with {@code *} for a name of the owner's choice and {@code []} for the entries of a list
  * @param kind what may stand there

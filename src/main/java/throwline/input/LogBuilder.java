@@ -22,7 +22,7 @@ import throwline.units.QuantityReader;
 import throwline.units.Reading;
 import throwline.units.Unit;
 
-/** What a file of flights says of a log: file, columns, set-ups by switch or by time. */
+/** Builder of what a file of flights says of a log: file, columns, set-ups by switch or by time. */
 final class LogBuilder {
 
     private static final Pattern PAIR = Pattern.compile("\\s*([+-]?[0-9]+(?:\\.[0-9]+)?)\\s*=\\s*(.+)");

@@ -1,7 +1,7 @@
 package throwline.input;
 
 /**
- * Where something stands in a file.
+ * Line and column in a file.
  *
  * @param line counted from 1
  * @param column counted from 1, in characters

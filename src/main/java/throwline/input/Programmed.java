@@ -3,7 +3,7 @@ package throwline.input;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** How far the set-ups and sticks of a file together move one surface. */
+/** Range in which the set-ups and sticks of a file together move one surface. */
 final class Programmed {
 
     private final Movable movable;

@@ -5,7 +5,7 @@ import java.util.Map;
 import throwline.logs.FlightLog;
 import throwline.notes.FlightNotes;
 
-/** What came of reading a file of flights. */
+/** Result of reading a file of flights. */
 public sealed interface ReadFlights permits ReadFlights.Notes, ReadFlights.Faulty {
 
     /**

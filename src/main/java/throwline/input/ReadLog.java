@@ -3,7 +3,7 @@ package throwline.input;
 import java.util.List;
 import throwline.logs.FlightLog;
 
-/** What came of reading a log. */
+/** Result of reading a log. */
 public sealed interface ReadLog permits ReadLog.Log, ReadLog.Faulty {
 
     /**

@@ -7,7 +7,7 @@ import throwline.model.Model;
 import throwline.units.Display;
 import throwline.words.Message;
 
-/** What came of reading a model file. */
+/** Result of reading a model file. */
 public sealed interface ReadModel permits ReadModel.Project, ReadModel.Faulty {
 
     /**

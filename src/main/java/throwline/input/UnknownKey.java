@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import throwline.words.Message;
 
 /**
- * What to say about a key that does not belong where it stands.
+ * Sentence about a key that does not belong where it stands.
  *
  * @param note the sentence
  * @param meant the key that was probably meant here; empty where none is near

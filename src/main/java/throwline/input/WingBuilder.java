@@ -10,6 +10,7 @@ import throwline.model.Hinge;
 import throwline.model.Surface;
 import throwline.model.Wing;
 import throwline.model.WingSection;
+import throwline.numerics.Interpolation;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
 
@@ -111,8 +112,8 @@ final class WingBuilder {
         }
         Programmed programmed = new Programmed(root, movable);
         SurfaceTravel reach = new SurfaceTravel(
-                Math.max(least, Math.min(Movable.MOST_UP, programmed.up())),
-                Math.max(least, Math.min(movable.mostDown(), programmed.down())));
+                Interpolation.clamp(programmed.up(), least, Movable.MOST_UP),
+                Interpolation.clamp(programmed.down(), least, movable.mostDown()));
         assumed.note(owner.child("travel"), "{up: " + degrees(reach.up()) + ", down: " + degrees(reach.down()) + "}");
         return reach;
     }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import throwline.numerics.Interpolation;
+import throwline.numerics.ParabolaTop;
 
 /**
  * Walk up in angle of attack through a stall: the points solved so far, the highest of them, and what lies between them. A
@@ -196,15 +197,11 @@ public final class AngleWalk<P extends AngleWalk.Point> {
 
         /** Top of the parabola through three points of which the middle one is the highest. */
         public static Peak of(Point left, Point middle, Point right) {
-            double before = (middle.lift() - left.lift()) / (middle.alpha() - left.alpha());
-            double after = (right.lift() - middle.lift()) / (right.alpha() - middle.alpha());
-            double bend = (after - before) / (right.alpha() - left.alpha());
-            if (!(bend < 0)) {
-                return new Peak(middle.alpha(), middle.lift());
-            }
-            double alpha = (left.alpha() + middle.alpha()) / 2 - before / (2 * bend);
-            double off = alpha - middle.alpha();
-            return new Peak(alpha, middle.lift() - bend * off * off);
+            double[] angles = {left.alpha(), middle.alpha(), right.alpha()};
+            double[] lifts = {left.lift(), middle.lift(), right.lift()};
+            return ParabolaTop.through(angles, lifts)
+                    .map(top -> new Peak(top.x(), top.y()))
+                    .orElseGet(() -> new Peak(middle.alpha(), middle.lift()));
         }
     }
 }

@@ -3,7 +3,7 @@ package throwline.liftingline;
 import throwline.numerics.Interpolation;
 
 /**
- * What a lifting line leaves out of a lifting surface: the finite chord. The edge-velocity idea of R. T. Jones (NACA TN
+ * Correction for the finite chord, which a lifting line leaves out. The edge-velocity idea of R. T. Jones (NACA TN
  * 817, 1941, from memory; methods manual 6.2) takes the flow round the edge of a flat surface as slower than in the
  * plane section by the ratio of semi-perimeter to span; here it is an extra local downwash angle of {@code (E - 1) cl /
  * (2 pi)}, with the circulation split into its even and its odd part over the span. A local downwash leaves each

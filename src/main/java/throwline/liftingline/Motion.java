@@ -1,7 +1,7 @@
 package throwline.liftingline;
 
 /**
- * How the surface moves through the air besides straight ahead. Rates are over the airspeed.
+ * Motion of the surface through the air besides straight ahead. Rates are over the airspeed.
  *
  * @param roll roll rate over speed, rad/m, right wing down positive
  * @param pitch pitch rate over speed, rad/m, nose up positive

@@ -1,7 +1,7 @@
 package throwline.liftingline;
 
 /**
- * How exactly and how long to solve.
+ * Accuracy and length of a solve.
  *
  * @param tolerance largest residual in section lift coefficient that counts as solved
  * @param mostIterations steps permitted, a block of sweeps counting as one; converging on the last counts as converged

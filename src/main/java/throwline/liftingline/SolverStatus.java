@@ -1,7 +1,7 @@
 package throwline.liftingline;
 
 /**
- * How a solve ended.
+ * Way in which a solve ended.
  *
  * @param converged true where the residual is within the tolerance
  * @param residual largest residual in section lift coefficient

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.function.IntPredicate;
 
 /**
- * How near to the stall a solution is.
+ * Nearness of a solution to the stall.
  *
  * <p>A single strip beside the end of a surface is never taken for a stall: the lifting line's upwash there grows without
  * limit as strips get narrower. Margins are therefore averaged over one local chord.

@@ -1,10 +1,10 @@
 package throwline.liftingline;
 
 /**
- * How far the wake of a wing has sunk at one place of the span, for many solutions: what every vortex does to it depends on
- * the distance behind the wing alone, which hardly changes. It is worked out at Chebyshev's places of a range of distances
- * once, and read from the polynomial through them (barycentric formula of J.-P. Berrut and L. N. Trefethen, SIAM Review 46,
- * 2004, from memory). Immutable.
+ * Depth to which the wake of a wing has sunk at one place of the span, for many solutions: what every vortex does to it
+ * depends on the distance behind the wing alone, which hardly changes. It is worked out at Chebyshev's places of a
+ * range of distances once, and read from the polynomial through them (barycentric formula of J.-P. Berrut and L. N.
+ * Trefethen, SIAM Review 46, 2004, from memory). Immutable.
  */
 public final class SunkSheet {
 

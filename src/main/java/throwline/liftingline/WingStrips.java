@@ -22,8 +22,9 @@ import throwline.section.SectionPlace;
 import throwline.section.SurfaceState;
 
 /**
- * Which airfoil and which surface lie on every strip of a wing. The wing is carried through the body as if the body were
- * not there, and so is the lift of the innermost surface as far as {@link CarryOver} says. Keeps the curves of sections whose surface is at rest, which all set-ups share; safe for several threads.
+ * Strips of a wing, each with its airfoil and surface. The wing is carried through the body as if the body were not
+ * there, and so is the lift of the innermost surface as far as {@link CarryOver} says. Keeps the curves of sections
+ * whose surface is at rest, which all set-ups share; safe for several threads.
  */
 public final class WingStrips {
 

@@ -3,7 +3,10 @@ package throwline.linkage;
 import java.util.OptionalDouble;
 import throwline.numerics.Interpolation;
 
-/** How a servo's arm moves a surface. Both angles are counted from where the surface is at neutral, in rad, down positive. */
+/**
+ * Linkage from a servo's arm to a surface. Both angles are counted from where the surface is at neutral, in rad, down
+ * positive.
+ */
 public interface Linkage {
 
     /** Angle of the surface at a servo angle; empty past the place where the linkage locks. */

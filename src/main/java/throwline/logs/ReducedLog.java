@@ -5,7 +5,7 @@ import java.util.Optional;
 import throwline.logs.Piece.Kind;
 
 /**
- * What was found in a log.
+ * Findings in a log.
  *
  * @param name of its file
  * @param dropped lines left out for a wrong checksum or a missing fix

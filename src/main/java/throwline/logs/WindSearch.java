@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import throwline.logs.Piece.Kind;
 import throwline.logs.Piece.Reason;
+import throwline.numerics.Interpolation;
 
 /** Wind of a trace: from circles, else from straight runs with a closed throttle in three directions or to and fro. */
 final class WindSearch {
@@ -105,7 +106,7 @@ final class WindSearch {
             square += left[i] * left[i];
             product += i > 0 ? left[i] * left[i - 1] : 0;
         }
-        double a = square > 0 ? Math.max(0, Math.min(0.98, product / square)) : 0;
+        double a = square > 0 ? Interpolation.clamp(product / square, 0, 0.98) : 0;
         return Math.max(3, left.length * (1 - a) / (1 + a));
     }
 
@@ -182,7 +183,7 @@ final class WindSearch {
                 double g1 = Math.hypot(one[0], one[1]);
                 double g2 = Math.hypot(other[0], other[1]);
                 double apart =
-                        Math.acos(Math.max(-1, Math.min(1, (one[0] * other[0] + one[1] * other[1]) / (g1 * g2))));
+                        Math.acos(Interpolation.clamp((one[0] * other[0] + one[1] * other[1]) / (g1 * g2), -1, 1));
                 if (Math.PI - apart < OPPOSITE) {
                     double along = LevelWind.opposing(g1, g2).wind();
                     return Optional.of(new LogWind(

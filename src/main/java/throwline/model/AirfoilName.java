@@ -3,8 +3,8 @@ package throwline.model;
 import java.util.Locale;
 
 /**
- * What a person called an airfoil: a library name, a folder, a file or words. Two names are equal when they differ in
- * case, blanks, hyphens, underscores or points only.
+ * Name that a person gave an airfoil: a library name, a folder, a file or words. Two names are equal when they differ
+ * in case, blanks, hyphens, underscores or points only.
  *
  * @param text as written
  */

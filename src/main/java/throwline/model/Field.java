@@ -3,7 +3,7 @@ package throwline.model;
 import java.util.OptionalDouble;
 
 /**
- * Where the model flies.
+ * Field that the model flies from.
  *
  * @param ground what it rolls out on
  * @param length usable length, m; empty where not given

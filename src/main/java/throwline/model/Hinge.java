@@ -1,6 +1,6 @@
 package throwline.model;
 
-/** How the hinge line of a surface is closed. */
+/** Closure of a surface's hinge line. */
 public enum Hinge {
     /** Tape or film over the whole hinge line: no air passes. */
     TAPED,

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One aeroplane with everything that a study needs to know about it.
+ * Aeroplane with everything that a study needs to know about it.
  *
  * @param name what its owner calls it
  * @param packs the batteries it flies with, at least one

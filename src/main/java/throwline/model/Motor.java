@@ -3,7 +3,7 @@ package throwline.model;
 import java.util.OptionalDouble;
 
 /**
- * What is known of the electric motor: its label, and readings of a bench with the propeller at full throttle.
+ * Electric motor as far as it is known: its label, and readings of a bench with the propeller at full throttle.
  *
  * @param speedConstant turns a minute a volt, as motors are sold
  * @param noLoadCurrent A

@@ -3,7 +3,7 @@ package throwline.model;
 import java.util.Map;
 
 /**
- * Where every surface stands, steady.
+ * Steady angles of every surface.
  *
  * @param name what its owner calls it
  * @param deflections deflection by surface name, rad, trailing edge down positive, both sides alike; a surface that is

@@ -3,7 +3,7 @@ package throwline.model;
 import java.util.List;
 import java.util.Map;
 
-/** What full stick adds to a set-up. */
+/** Deflections that full stick adds to a set-up. */
 public sealed interface Stick extends Named permits Stick.Roll, Stick.Pull {
 
     /** Names of the set-ups it works in; empty for all. */

@@ -1,6 +1,6 @@
 package throwline.model;
 
-/** Where the horizontal tail sits. */
+/** Place of the horizontal tail. */
 public enum TailPosition {
     /** On the body or the boom. */
     ON_THE_BODY,

@@ -1,7 +1,7 @@
 package throwline.model;
 
 /**
- * One station of the wing.
+ * Station of the wing.
  *
  * @param at distance from the middle, m
  * @param chord chord, m

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import throwline.model.SetUp;
 
 /**
- * One flight, or several on one day in the same air with the same pack.
+ * Flight, or several on one day in the same air with the same pack.
  *
  * @param name unique among the flights of a model: the date, with a number where a day has several
  * @param date as written, year-month-day; empty where not told

@@ -1,6 +1,6 @@
 package throwline.power;
 
-/** What the numbers of a drive rest on, the least trusted first (methods manual 20.6). */
+/** Basis of the numbers of a drive, the least trusted first (methods manual 20.6). */
 public enum DriveBasis {
     /** Size of the propeller and the label of the motor. */
     LABEL,

@@ -1,8 +1,9 @@
 package throwline.power;
 
 /**
- * What a propeller does across its axis when the air meets it at an angle: it acts as a fin of its blades' side area with
- * an aspect ratio of 8 in the air at the disc (Ribner, NACA Reports 819 and 820, summaries read; methods manual 20.9).
+ * Forces of a propeller across its axis when the air meets it at an angle: it acts as a fin of its blades' side area
+ * with an aspect ratio of 8 in the air at the disc (Ribner, NACA Reports 819 and 820, summaries read; methods manual
+ * 20.9).
  */
 public final class PropellerForces {
 

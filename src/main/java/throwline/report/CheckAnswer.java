@@ -6,7 +6,7 @@ import throwline.study.OutlineAir;
 import throwline.words.Message;
 
 /**
- * What a look at a model file found, for a person.
+ * Findings of a look at a model file, for a person.
  *
  * @param model as read
  * @param assumed values that the file did not give

@@ -8,7 +8,7 @@ import throwline.study.Learnt;
 import throwline.words.Message;
 
 /**
- * What a comparison found, with what was assumed for it.
+ * Results of a comparison, with what was assumed for it.
  *
  * @param comparison the result
  * @param assumed values that the model file did not give

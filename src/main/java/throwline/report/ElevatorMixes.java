@@ -13,7 +13,7 @@ import throwline.units.Key;
 import throwline.units.Measure;
 
 /**
- * What the elevator has to do at three speeds, set-up by set-up: at about the speed to come in at, a quarter and a half
+ * Elevator at three speeds, set-up by set-up: at about the speed to come in at, a quarter and a half
  * faster. The speeds are ones at which both the set-up and the reference have a steady descent.
  */
 public final class ElevatorMixes {

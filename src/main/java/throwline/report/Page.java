@@ -5,7 +5,7 @@ import throwline.units.Display;
 import throwline.units.Unit;
 
 /**
- * What the place can show that a text goes to, and the units its reader wants.
+ * Place that a text goes to, what it can show, and the units its reader wants.
  *
  * @param width columns
  * @param unicode true where more than ASCII can be shown

@@ -14,7 +14,7 @@ import throwline.units.Dimension;
 import throwline.units.Measure;
 
 /**
- * How much of a servo's swing all set-ups and sticks together use; only where the linkage is known.
+ * Part of a servo's swing that all set-ups and sticks together use; only where the linkage is known.
  *
  * @param surface its name
  * @param low furthest to the up side, as a share of the swing from its middle, down positive

@@ -6,8 +6,8 @@ import java.util.List;
 import throwline.study.Headline;
 
 /**
- * Which numbers of a row cannot be told apart: groups in which every pair differs by less than the band of its difference,
- * from which errors that both share have gone. A number may stand in two groups.
+ * Numbers of a row that cannot be told apart: groups in which every pair differs by less than the band of its
+ * difference, from which errors that both share have gone. A number may stand in two groups.
  */
 public final class TooCloseToCall {
 

@@ -3,6 +3,7 @@ package throwline.section;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import throwline.numerics.Interpolation;
 
 /** The curves of an airfoil at one measured deflection over Reynolds number. Safe for several threads. */
 final class CleanPolars {
@@ -125,7 +126,7 @@ final class CleanPolars {
     }
 
     private static double reachable(double from, double to) {
-        return Math.max(from / FARTHEST, Math.min(from * FARTHEST, to));
+        return Interpolation.clamp(to, from / FARTHEST, from * FARTHEST);
     }
 
     private static LiftStation moved(Airfoil airfoil, LiftStation station, double reynolds) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import throwline.numerics.Interpolation;
 
 /**
  * Makes the drag tables of an airfoil at its measured Reynolds numbers: drag in lift as measured, short runs carried on
@@ -107,7 +108,7 @@ final class DragStations {
 
     private static double logByLift(DragRun run, List<DragRun> all, double lift) {
         if (lift < run.lowestLift()) {
-            double slope = Math.max(LEAST_LOWER_SLOPE, Math.min(MOST_LOWER_SLOPE, -run.lowerSlope()));
+            double slope = Interpolation.clamp(-run.lowerSlope(), LEAST_LOWER_SLOPE, MOST_LOWER_SLOPE);
             double last = run.logByLift(run.lowestLift());
             return Math.min(last + slope * (run.lowestLift() - lift), Math.max(last, Math.log(MOST_LOWER_DRAG)));
         }

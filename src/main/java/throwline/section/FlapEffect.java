@@ -1,7 +1,7 @@
 package throwline.section;
 
 /**
- * What a deflected surface does to a section, to be added to its curve.
+ * Effect of a deflected surface on a section, to be added to its curve.
  *
  * @param zeroLift shift of the zero-lift angle, turned positive for a surface down, rad
  * @param maxLift rise of maximum lift and of the lower stall's lift

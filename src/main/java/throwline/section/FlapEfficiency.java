@@ -1,6 +1,7 @@
 package throwline.section;
 
 import java.util.stream.DoubleStream;
+import throwline.numerics.Interpolation;
 
 /**
  * Share of its thin-airfoil effectiveness that a small, closed surface keeps in a real boundary layer, by thickness,
@@ -71,7 +72,7 @@ final class FlapEfficiency {
     }
 
     private static double share(double value, double from, double to) {
-        return Math.max(0, Math.min(1, (value - from) / (to - from)));
+        return Interpolation.clamp((value - from) / (to - from), 0, 1);
     }
 
     private static double between(double first, double second, double share) {

@@ -2,6 +2,7 @@ package throwline.section;
 
 import java.util.stream.DoubleStream;
 import throwline.model.Hinge;
+import throwline.numerics.Interpolation;
 
 /**
  * Effect of a plain hinged surface at model Reynolds numbers where none was measured: thin-airfoil effectiveness times
@@ -62,7 +63,7 @@ final class FlapMethod {
 
     private static double between(double reynolds, double low, double atLow, double high, double atHigh) {
         double share = Math.log(reynolds / low) / Math.log(high / low);
-        return atLow + Math.max(0, Math.min(1, share)) * (atHigh - atLow);
+        return Interpolation.between(atLow, atHigh, Interpolation.clamp(share, 0, 1));
     }
 
     /**
@@ -89,6 +90,6 @@ final class FlapMethod {
     /** Moment per lift falls by a quarter from 20 to 60 degrees (NACA TN 2080, computed from read data). */
     private static double momentShare(double deflection) {
         double left = (60 * DEGREE - Math.abs(deflection)) / (40 * DEGREE);
-        return 0.75 + 0.25 * Math.max(0, Math.min(1, left));
+        return 0.75 + 0.25 * Interpolation.clamp(left, 0, 1);
     }
 }

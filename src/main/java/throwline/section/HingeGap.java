@@ -2,7 +2,7 @@ package throwline.section;
 
 import throwline.model.Hinge;
 
-/** What air that passes at the hinge line takes from a surface. */
+/** Loss of a surface to air that passes at the hinge line. */
 public final class HingeGap {
 
     private HingeGap() {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import throwline.numerics.Interpolation;
 import throwline.section.PolarRun.Kind;
 import throwline.section.PolarRun.Point;
 
@@ -132,7 +133,7 @@ final class LiftStations {
             lift[i] = curve.value(alpha[i]);
         }
         smooth(alpha, lift);
-        double slope = Math.max(LEAST_SLOPE, Math.min(MOST_SLOPE, LiftStation.attachedSlope(alpha, lift)));
+        double slope = Interpolation.clamp(LiftStation.attachedSlope(alpha, lift), LEAST_SLOPE, MOST_SLOPE);
         double[] moment = moments(complete, alpha);
         MeasuredReach reach = new MeasuredReach(
                 lower >= 0 || symmetric ? 0 : measured.measuredFrom() - lowerAngle,
@@ -209,7 +210,7 @@ final class LiftStations {
 
     private static double slopeAbove(MonotoneCubic curve, double zeroLift, Point peak) {
         double span = 0.5 * (peak.alpha() - zeroLift);
-        return Math.max(LEAST_SLOPE, Math.min(MOST_SLOPE, curve.value(zeroLift + span) / span));
+        return Interpolation.clamp(curve.value(zeroLift + span) / span, LEAST_SLOPE, MOST_SLOPE);
     }
 
     /** Adds a rounded lower side from the first point down to the lower stall. */

@@ -1,7 +1,7 @@
 package throwline.section;
 
 /**
- * How much of a curve was measured; blends with it.
+ * Measured part of a curve; blends with it.
  *
  * @param low lowest measured angle from the lower stall upwards, rad; 0 where the lower stall was measured too
  * @param before how far before the stall the run ended, rad; 0 where it passed

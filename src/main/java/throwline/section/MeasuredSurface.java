@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import throwline.model.Hinge;
+import throwline.numerics.Interpolation;
 
 /**
  * Everything measured on one airfoil with a surface of one chord, by deflection, and the method for other deflections and
@@ -48,7 +49,7 @@ final class MeasuredSurface {
     TabulatedCurve curve(SurfaceState surface, double reynolds, OptionalDouble recovery) {
         double deflection = surface.deflection();
         double wanted = surface.chordFraction();
-        double measured = Math.max(byDeflection.firstKey(), Math.min(byDeflection.lastKey(), deflection));
+        double measured = Interpolation.clamp(deflection, byDeflection.firstKey(), byDeflection.lastKey());
         FlapEffect whole = method.effect(deflection, wanted, airfoil, reynolds, surface.hinge());
         double knownChord = Math.abs(wanted - chord) <= SAME_CHORD + Math.ulp(1) ? wanted : chord;
         FlapEffect known = method.effect(measured, knownChord, airfoil, reynolds, Hinge.TAPED);

@@ -1,9 +1,9 @@
 package throwline.section;
 
 /**
- * How a section curve is cut: evenly between its own landmarks, so that two curves are blended stalled part with stalled
- * part and attached with attached. From low to high angle: past the lower stall, lower stall to zero lift, zero lift to
- * stall, past the stall.
+ * Layout of a section curve's nodes: evenly between its own landmarks, so that two curves are blended stalled part with
+ * stalled part and attached with attached. From low to high angle: past the lower stall, lower stall to zero lift, zero
+ * lift to stall, past the stall.
  */
 final class NodeLayout {
 

@@ -4,7 +4,7 @@ import java.util.stream.DoubleStream;
 import throwline.numerics.Interpolation;
 
 /**
- * How a curve changes with Reynolds number where it was not measured. Fitted to the measured sets between 60 000 and 500
+ * Change of a curve with Reynolds number where it was not measured. Fitted to the measured sets between 60 000 and 500
  * 000 (computed; the same figures for every airfoil of a kind, none for one airfoil; methods manual 3.6).
  *
  * @param maxLiftPerLog maximum lift per ln of Reynolds number

@@ -10,7 +10,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** How far the figures of a section may be off, by what they rest on; from one resource file. Immutable. */
+/** Bands of the figures of a section, by what they rest on; from one resource file. Immutable. */
 public final class SectionBands {
 
     /** Below this Reynolds number bubbles scatter drag. */

@@ -8,7 +8,7 @@ import throwline.section.PolarRun.Kind;
 import throwline.section.PolarRun.Point;
 
 /**
- * How far below the stall the angle must fall before lift comes back, from runs with rising and falling angle at one
+ * Fall of the angle below the stall before lift comes back, from runs with rising and falling angle at one
  * speed. Immutable.
  */
 final class StallHysteresis {

@@ -11,7 +11,7 @@ import throwline.units.Key;
 import throwline.units.Measure;
 
 /**
- * What climbs as wanted.
+ * Flap and throttle that climb as wanted.
  *
  * @param in the set-up in which it climbs
  * @param full the best climb at full throttle; empty where none was found

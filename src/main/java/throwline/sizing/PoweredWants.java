@@ -3,7 +3,7 @@ package throwline.sizing;
 import java.util.Optional;
 
 /**
- * What is wanted of the motor.
+ * Wants of the motor.
  *
  * @param takeOffWithin longest take-off run, m; empty where none is wanted
  * @param climb least climb; empty where none is wanted

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import throwline.numerics.Interpolation;
 
 /**
- * How far something moves, trailing edge down positive.
+ * Range of a deflection, trailing edge down positive.
  *
  * @param low furthest up, rad, not positive
  * @param high furthest down, rad, not negative

@@ -5,7 +5,7 @@ import throwline.units.Dimension;
 import throwline.units.Measure;
 
 /**
- * What flaps that move with the ailerons bring.
+ * Gain of flaps that move with the ailerons.
  *
  * @param speed at which it rolls, m/s
  * @param points by rising flap throw, the first without flaps

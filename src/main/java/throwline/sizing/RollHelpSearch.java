@@ -16,7 +16,7 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 
-/** How much flap moved with the ailerons helps a roll stick: the rate over the flaps' throw. */
+/** Help that flap moved with the ailerons gives a roll stick: the rate over the flaps' throw. */
 public final class RollHelpSearch {
 
     private static final int STEPS = 8;

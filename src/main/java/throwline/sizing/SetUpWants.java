@@ -3,7 +3,7 @@ package throwline.sizing;
 import java.util.Optional;
 
 /**
- * What a set-up is wanted to do: at least one of a stall speed and a descent.
+ * Wants of a set-up: at least one of a stall speed and a descent.
  *
  * @param stallSpeed wanted stall speed, m/s
  * @param descent wanted way down

@@ -15,7 +15,8 @@ import throwline.study.FindResult.SetUpFound;
 import throwline.study.HeadlineNumbers.RollRate;
 
 /**
- * What flights did to the numbers of a set-up, as factors, and the same done to what a search found. Methods manual 21.7.
+ * Change that flights made to the numbers of a set-up, as factors, and the same done to what a search found. Methods
+ * manual 21.7.
  *
  * @param stall factor on the stall speed
  * @param descent factor on the descent angle

@@ -12,7 +12,7 @@ import throwline.units.Key;
 import throwline.units.Measure;
 
 /**
- * Where the surfaces of one set-up really stand: on the bench, and held by their servos against the air.
+ * Real angles of the surfaces of one set-up: on the bench, and held by their servos against the air.
  *
  * @param comeIn speed to come in at, m/s
  * @param fast a high speed to look at, m/s

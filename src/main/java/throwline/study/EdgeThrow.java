@@ -1,5 +1,7 @@
 package throwline.study;
 
+import throwline.numerics.Interpolation;
+
 /**
  * A deflection as it is measured on the bench: the straight distance between the places of the trailing edge with the
  * surface at zero and moved, 2 c sin(angle / 2) for a chord c behind the hinge.
@@ -23,6 +25,6 @@ public record EdgeThrow(double chord) {
 
     /** Angle, rad, whose straight distance is this, m; at most half a turn. */
     public double angleOf(double distance) {
-        return 2 * Math.asin(Math.max(-1, Math.min(1, distance / (2 * chord))));
+        return 2 * Math.asin(Interpolation.clamp(distance / (2 * chord), -1, 1));
     }
 }

@@ -6,14 +6,15 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import throwline.model.Model;
 import throwline.model.SetUp;
+import throwline.numerics.Interpolation;
 import throwline.sizing.MixCurve;
 import throwline.study.Comparison.PackResult;
 import throwline.study.FindResult.TrimFound;
 import throwline.study.SetUpResult.SpeedPoint;
 
 /**
- * What flights did to the elevator of a set-up against the reference, over speed: from the sweeps before and after. Part of
- * the way into the set-up it is that part. Methods manual 21.7.
+ * Change that flights made to the elevator of a set-up against the reference, over speed: from the sweeps before and
+ * after. Part of the way into the set-up it is that part. Methods manual 21.7.
  *
  * @param later what it became greater by, rad, over the logarithm of speed; empty where a sweep is missing
  * @param change the elevator change after the flights
@@ -50,7 +51,7 @@ record ElevatorAfterFlights(Optional<UnivariateFunction> later, Headline change)
         }
         UnivariateFunction line = new LinearInterpolator().interpolate(speeds, moved);
         double last = speeds[speeds.length - 1];
-        return Optional.of(v -> line.value(Math.max(speeds[0], Math.min(last, v))));
+        return Optional.of(v -> line.value(Interpolation.clamp(v, speeds[0], last)));
     }
 
     /** What the elevator against the reference became greater by at a speed, rad. */

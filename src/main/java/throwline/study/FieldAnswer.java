@@ -11,8 +11,8 @@ import throwline.units.Key;
 import throwline.units.Measure;
 
 /**
- * What one set-up does close to the ground and in bumps, throttle shut. Heights are those of the wheels, or of the belly;
- * distances run over the ground from the obstacle, or, without one, from where the round-out begins.
+ * Behaviour of one set-up close to the ground and in bumps, throttle shut. Heights are those of the wheels, or of the
+ * belly; distances run over the ground from the obstacle, or, without one, from where the round-out begins.
  *
  * @param stillAir the landing in still air, leg by leg; empty where there is none
  * @param inWind the same against the field's wind; empty without wind, and where the wind is faster than the model

@@ -3,7 +3,7 @@ package throwline.study;
 import java.util.Optional;
 import throwline.model.Field;
 
-/** Whether a landing ends before the field does, bands considered. */
+/** Fit of a landing to the length of the field, bands considered. */
 public enum FieldFit {
     /** In still air it ends on the field all across its band. */
     FITS,

@@ -12,7 +12,7 @@ import throwline.units.Measure;
 import throwline.words.Message;
 
 /**
- * What one set-up with one pack does in a landing among the others, in a tight pull, and while its surfaces move.
+ * Behaviour of one set-up with one pack in a landing among the others, in a tight pull, and while its surfaces move.
  *
  * @param ranking landings of all set-ups, shortest first
  * @param loops tightest pulls of every pull stick that works here, by stick, then by speed; behind a stick that moves flaps

@@ -17,8 +17,8 @@ import throwline.study.Danger.Use;
 import throwline.study.HeadlineNumbers.RollRate;
 
 /**
- * What a flyer must take away from a comparison with one pack, decided once for every screen, page, sheet and card. No
- * set-up is named for what one of its dangers rules it out for.
+ * Summary that a flyer must take away from a comparison with one pack, decided once for every screen, page, sheet and
+ * card. No set-up is named for what one of its dangers rules it out for.
  *
  * @param dangers the dangers that hold, the worst first, each with the set-ups that it holds for
  * @param slowest who lands slowest

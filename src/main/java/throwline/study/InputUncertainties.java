@@ -15,8 +15,9 @@ import throwline.section.SectionBands;
 import throwline.study.FlyResult.Sensitivity;
 
 /**
- * What the owner of a model does not know exactly: weight to 1 %, balance point to 2 mm, throws to 1 mm at the trailing edge
- * (common practice, no source), the tail's incidence where the file does not give it, and an airfoil that was not measured itself (how far stand-ins are off: the validation book).
+ * Uncertainties of what the owner of a model knows: weight to 1 %, balance point to 2 mm, throws to 1 mm at the
+ * trailing edge (common practice, no source), the tail's incidence where the file does not give it, and an airfoil that
+ * was not measured itself (how far stand-ins are off: the validation book).
  */
 final class InputUncertainties {
 

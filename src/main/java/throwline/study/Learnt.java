@@ -6,7 +6,7 @@ import throwline.correction.Doubt;
 import throwline.units.Key;
 
 /**
- * What the flights of a model told, and its numbers after them.
+ * Lessons of the flights of a model, and its numbers after them.
  *
  * @param before the comparison before any flight
  * @param after the same with what was learnt

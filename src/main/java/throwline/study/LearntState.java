@@ -10,7 +10,7 @@ import throwline.correction.Expectation;
 import throwline.correction.Posterior;
 import throwline.correction.RowBand;
 
-/** What was learnt, applied to numbers with their bands. */
+/** Lessons applied to numbers with their bands. */
 final class LearntState {
 
     /** A band that fell below this share of what it was rests on the flights. */

@@ -3,7 +3,7 @@ package throwline.study;
 import java.util.function.BiFunction;
 
 /**
- * What flights told, ready to put other numbers of the same model right.
+ * Lessons of flights, ready to put other numbers of the same model right.
  *
  * @param learnt what they told
  * @param correction a set-up's numbers with a pack, by the pack's name, put right

@@ -13,12 +13,14 @@ import throwline.correction.Posterior;
 import throwline.correction.Reading;
 import throwline.correction.RowBand;
 import throwline.flight.Stall;
+import throwline.numerics.Interpolation;
 import throwline.study.HeadlineNumbers.RollRate;
 import throwline.study.Learnt.Measured;
 
 /**
- * What each measurement alone would have the number of its set-up be: only the set-up's own error is moved until the reading
- * fits. Its band holds the noise of measuring and what is not known of wind, air and speed of that flight.
+ * Marks of what each measurement alone would have the number of its set-up be: only the set-up's own error is moved
+ * until the reading fits. Its band holds the noise of measuring and what is not known of wind, air and speed of that
+ * flight.
  */
 final class MeasuredMarks {
 
@@ -143,7 +145,7 @@ final class MeasuredMarks {
         for (int round = 0; round < ROUNDS; round++) {
             double miss = reading.value() - reading.expected().at(state);
             double step = miss / reading.expected().slopes(state, sds)[own];
-            state[own] += Math.max(-FARTHEST, Math.min(FARTHEST, step));
+            state[own] += Interpolation.clamp(step, -FARTHEST, FARTHEST);
         }
         return state;
     }

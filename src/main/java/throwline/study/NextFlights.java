@@ -26,7 +26,7 @@ import throwline.notes.Noticed.Told;
 import throwline.notes.ToldBy;
 import throwline.study.Learnt.Advice;
 
-/** Which further measurement would narrow the widest bands most for its effort. Methods manual 21.6. */
+/** Further measurements that would narrow the widest bands most for their effort. Methods manual 21.6. */
 final class NextFlights {
 
     /** What leaves more than this is not worth an advice. */

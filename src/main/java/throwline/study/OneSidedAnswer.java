@@ -14,7 +14,7 @@ import throwline.study.OneSided.Held;
 import throwline.study.OneSided.Stays;
 import throwline.words.Message;
 
-/** What the roll sticks do against surfaces that move on one side only, between the reference set-up and another. */
+/** Answer on the roll sticks against surfaces that move on one side only, between the reference set-up and another. */
 final class OneSidedAnswer {
 
     /** Less movement than this needs no answer, rad. */

@@ -16,7 +16,7 @@ import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
 import throwline.section.SurfaceState;
 
-/** What is made of the airfoils that a model file gives by coordinates. */
+/** Review of the airfoils that a model file gives by coordinates. */
 public final class OutlineReview {
 
     /** Between slow flight and the glide (PRACTICE). */

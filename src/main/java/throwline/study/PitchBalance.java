@@ -11,8 +11,8 @@ import throwline.model.Pack;
 import throwline.words.Message;
 
 /**
- * Whether a set-up holds its nose by itself when coming in, and what a flyer must be told where it hardly does or does
- * not.
+ * Pitch balance of a set-up: whether it holds its nose by itself when coming in, and what a flyer must be told where it
+ * hardly does or does not.
  *
  * @param margin distance of the balance point ahead of the neutral point over the mean chord; empty where not found
  */

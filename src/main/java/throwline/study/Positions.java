@@ -14,6 +14,7 @@ import throwline.model.Servo;
 import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
+import throwline.numerics.Interpolation;
 import throwline.study.ServoAnswer.Position;
 import throwline.study.SetUpResult.Side;
 
@@ -95,7 +96,7 @@ final class Positions {
 
     private Position elevator(String stick, double wanted) {
         Elevator elevator = model.tail().elevator();
-        double angle = Math.max(-elevator.travelUp(), Math.min(elevator.travelDown(), wanted));
+        double angle = Interpolation.clamp(wanted, -elevator.travelUp(), elevator.travelDown());
         double chord = model.tail().throwChord();
         return position(
                 Servo.ELEVATOR,

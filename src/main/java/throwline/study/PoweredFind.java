@@ -17,7 +17,7 @@ import throwline.study.FindResult.ClimbFound;
 import throwline.study.FindResult.TakeOffFound;
 import throwline.study.FindResult.ThrowBand;
 
-/** What a pilot wants of the motor, found, with its bands. */
+/** Search for what a pilot wants of the motor, with its bands. */
 final class PoweredFind {
 
     private final Airframe airframe;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import throwline.correction.RowBand;
 import throwline.correction.SetUpErrors;
 import throwline.correction.SetUpErrors.Share;
+import throwline.numerics.Interpolation;
 
 /** Errors of predictions as the bands of the answer state them: the prior of learning is these bands and nothing else. */
 final class PriorErrors {
@@ -52,7 +53,7 @@ final class PriorErrors {
         }
         double apart = half(between) / RowBand.NINE_OF_TEN;
         double shared = (sd * sd + other * other - apart * apart) / (2 * common);
-        double within = Math.max(-sd, Math.min(sd, shared));
+        double within = Interpolation.clamp(shared, -sd, sd);
         return new Share(within, Math.sqrt(sd * sd - within * within));
     }
 

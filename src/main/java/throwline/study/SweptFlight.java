@@ -6,6 +6,7 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import throwline.correction.SetUpFlight;
+import throwline.numerics.Interpolation;
 import throwline.study.SetUpResult.SpeedPoint;
 
 /**
@@ -83,7 +84,7 @@ final class SweptFlight implements SetUpFlight {
     }
 
     private double held(double logSpeed) {
-        return Math.max(slowest, Math.min(fastest, logSpeed));
+        return Interpolation.clamp(logSpeed, slowest, fastest);
     }
 
     /**

@@ -8,7 +8,7 @@ import throwline.units.Dimension;
 import throwline.units.Quantity;
 import throwline.words.Message;
 
-/** Which flap a take-off is shortest with, and whether it pays. */
+/** Choice of the flap that a take-off is shortest with, and whether it pays. */
 final class TakeOffChoice {
 
     /** Nobody takes off with more flap than this, rad (PRACTICE). */

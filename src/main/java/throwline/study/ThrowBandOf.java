@@ -9,7 +9,7 @@ import throwline.sizing.SetUpWants;
 import throwline.study.FindResult.ThrowBand;
 
 /**
- * How sure a throw is: if every prediction is off by the same share, somewhere inside its band, the wanted value is met
+ * Band of a throw: if every prediction is off by the same share, somewhere inside its band, the wanted value is met
  * at another angle of the surface. Read by straight lines between the set-ups that were flown.
  */
 final class ThrowBandOf {

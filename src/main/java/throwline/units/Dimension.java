@@ -1,6 +1,6 @@
 package throwline.units;
 
-/** What kind of quantity a number is; each has one SI unit that is used everywhere inside. */
+/** Kind of a quantity; each has one SI unit that is used everywhere inside. */
 public enum Dimension {
     /** Metres. */
     LENGTH,

@@ -2,7 +2,7 @@ package throwline.units;
 
 import java.util.List;
 
-/** What came of reading a quantity. */
+/** Result of reading a quantity. */
 public sealed interface Reading permits Reading.Amount, Reading.Refused {
 
     /**

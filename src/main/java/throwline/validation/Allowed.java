@@ -1,7 +1,7 @@
 package throwline.validation;
 
 /**
- * Where the answer to a check must lie.
+ * Range in which the answer to a check must lie.
  *
  * @param low smallest value
  * @param high largest value

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * One line of the file of bands.
+ * Line of the file of bands.
  *
  * @param quantity what the band is for
  * @param basis what the number rests on

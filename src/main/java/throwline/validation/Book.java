@@ -4,7 +4,7 @@ import java.util.List;
 import throwline.section.computed.LearnedAirfoils;
 
 /**
- * What the product says of all cases.
+ * Answers of the product to all cases.
  *
  * @param cases in the order of their files
  * @param statistics by figure and basis

@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import throwline.words.Message;
 
-/** Where cases are kept: a folder on disk, or the one inside the jar. Every CSV file with a line {@code # kind:} is a case. */
+/** Folder of cases: one on disk, or the one inside the jar. Every CSV file with a line {@code # kind:} is a case. */
 public final class CaseFolder {
 
     private static final String PACKED = "/throwline/validation";

@@ -3,7 +3,7 @@ package throwline.validation;
 import java.util.List;
 
 /**
- * What came of one case.
+ * Result of one case.
  *
  * @param name file name without extension
  * @param title what it is, one line

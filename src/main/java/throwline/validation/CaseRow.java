@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import throwline.words.Message;
 
 /**
- * One row of a case.
+ * Row of a case.
  *
  * @param path the file
  * @param line number of the line in it

@@ -3,7 +3,7 @@ package throwline.validation;
 import java.util.Optional;
 
 /**
- * One value from outside the project and what the product says instead. Units are those of the case.
+ * Value from outside the project and what the product says instead. Units are those of the case.
  *
  * @param quantity what was asked
  * @param condition what holds for it

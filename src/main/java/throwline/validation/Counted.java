@@ -3,7 +3,7 @@ package throwline.validation;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
-/** What a row of a case is worth in the statistics: its column {@code counts as} names the figure. */
+/** Weight of a row of a case in the statistics: its column {@code counts as} names the figure. */
 final class Counted {
 
     private Counted() {}

@@ -15,7 +15,7 @@ import throwline.model.Assumption;
 import throwline.model.Pack;
 import throwline.window.session.Session;
 
-/** What holds for every set-up: the pack, the field and its air. */
+/** Conditions of every set-up: the pack, the field and its air. */
 final class ConditionsBar extends JPanel {
 
     private static final long serialVersionUID = 1;

@@ -6,7 +6,7 @@ import throwline.window.session.Settings;
 import throwline.words.Words;
 
 /**
- * What every view works with.
+ * Means that every view works with.
  *
  * @param words every sentence that a person reads
  * @param settings what the window remembers

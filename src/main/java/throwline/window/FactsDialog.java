@@ -9,7 +9,7 @@ import javax.swing.JScrollPane;
 import throwline.report.document.Comparison;
 import throwline.report.document.Figures;
 
-/** What opens on a number: how it was found, from what, after whom, and what its band rests on. */
+/** Facts that open on a number: how it was found, from what, after whom, and what its band rests on. */
 final class FactsDialog {
 
     private FactsDialog() {}

@@ -22,7 +22,7 @@ import throwline.window.session.KeptAnswers;
 import throwline.window.session.SafeFile;
 import throwline.window.session.Session;
 
-/** What a person does with files; nothing is written over unasked. */
+/** Actions of a person on files; nothing is written over unasked. */
 final class FileActions {
 
     private final Desk desk;

@@ -19,8 +19,8 @@ import throwline.window.session.FlightNotebook;
 import throwline.window.session.Session;
 
 /**
- * What flights noted beside the open model told. They were flown with the model as its file has it, so that they count for
- * that model and for no other. Learning goes on beside the window.
+ * Lessons of the flights noted beside the open model. They were flown with the model as its file has it, so that they
+ * count for that model and for no other. Learning goes on beside the window.
  */
 final class Flights {
 

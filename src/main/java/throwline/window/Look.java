@@ -17,7 +17,7 @@ import javax.swing.JComponent;
 import javax.swing.UIManager;
 import throwline.window.session.Settings;
 
-/** How the window looks: light or dark as the system has it unless a person says otherwise, and how large. */
+/** Look of the window: light or dark as the system has it unless a person says otherwise, and how large. */
 final class Look {
 
     /** Sizes that can be chosen, per cent. */

@@ -13,7 +13,7 @@ import javax.swing.JPanel;
 import throwline.model.SetUp;
 import throwline.window.session.Session;
 
-/** Which set-up is at hand, the list it stands in, and what it is held against. */
+/** Choice of the set-up at hand, the list it stands in, and what it is held against. */
 final class SetUpBar extends JPanel {
 
     private static final long serialVersionUID = 1;

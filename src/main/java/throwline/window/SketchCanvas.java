@@ -19,6 +19,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
 import javax.swing.UIManager;
+import throwline.numerics.Interpolation;
 import throwline.window.sketch.Measured;
 import throwline.window.sketch.Sketch;
 import throwline.window.sketch.SketchText;
@@ -226,8 +227,8 @@ final class SketchCanvas extends Drawn {
         double gap = UIScale.scale(8);
         double middleX = point.getX() + x * (gap + width / 2);
         double middleY = point.getY() + y * (gap + height / 2);
-        double left = Math.max(gap, Math.min(getWidth() - width - gap, middleX - width / 2));
-        double base = Math.max(height + gap, Math.min(getHeight() - gap, middleY + height / 2));
+        double left = Interpolation.clamp(middleX - width / 2, gap, getWidth() - width - gap);
+        double base = Interpolation.clamp(middleY + height / 2, height + gap, getHeight() - gap);
         g2.setColor(UIManager.getColor("Panel.background"));
         g2.fill(new RoundRectangle2D.Double(left - 3, base - height - 1, width + 6, height + 5, 6, 6));
         g2.setColor(look.grip());

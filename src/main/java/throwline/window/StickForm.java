@@ -22,7 +22,10 @@ import throwline.window.session.Session;
 import throwline.window.session.StickMix;
 import throwline.window.session.StickMix.Way;
 
-/** What one stick moves, typed in degrees, millimetres or per cent of the travel, and the set-ups in which it works. */
+/**
+ * Form of what one stick moves, typed in degrees, millimetres or per cent of the travel, and the set-ups in which it
+ * works.
+ */
 final class StickForm {
 
     private static final int NAMES = 170;

@@ -21,7 +21,7 @@ import throwline.report.document.Figures;
 import throwline.window.session.Session;
 import throwline.window.session.StickEdits;
 
-/** What full stick adds: the list of sticks, and what the chosen one moves in which set-ups. */
+/** Page of what full stick adds: the list of sticks, and what the chosen one moves in which set-ups. */
 final class SticksPage implements Page {
 
     private static final int LEFT = 300;

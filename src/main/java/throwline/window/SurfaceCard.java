@@ -24,7 +24,7 @@ import throwline.report.document.Value;
 import throwline.window.session.Movable;
 import throwline.window.session.Session;
 
-/** One surface of the set-up at hand: its section, a slider, and a line to type where it is to stand. */
+/** Card of a surface of the set-up at hand: its section, a slider, and a line to type where it is to stand. */
 final class SurfaceCard extends JPanel {
 
     private static final long serialVersionUID = 1;

@@ -14,7 +14,7 @@ import throwline.validation.Book;
 import throwline.validation.CaseFolder;
 import throwline.validation.Validation;
 
-/** How good the numbers are: every published and measured case, and how far the answers are off. It belongs to no model. */
+/** Trust in the numbers: every published and measured case, and how far the answers are off. It belongs to no model. */
 final class TrustPage implements Page {
 
     private final Desk desk;

@@ -20,7 +20,7 @@ import throwline.study.FlightQuantity.Screen;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 
-/** What set-ups of one name do differently with another pack, in another model, or with other throws. */
+/** Differences between set-ups of one name with another pack, in another model, or with other throws. */
 final class DifferenceSection {
 
     private final Flown base;

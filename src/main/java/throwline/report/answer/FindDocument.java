@@ -24,7 +24,7 @@ import throwline.study.Learnt;
 import throwline.study.SetUpResult;
 import throwline.words.Message;
 
-/** What was found for what a pilot wants. */
+/** Answer to what a pilot wants. */
 public final class FindDocument {
 
     private FindDocument() {}

@@ -32,7 +32,7 @@ import throwline.study.SetUpResult;
 import throwline.units.Dimension;
 import throwline.words.Message;
 
-/** One set-up in depth. */
+/** Answer on one set-up in depth. */
 public final class FlyDocument {
 
     /** Yawing moment over rolling moment scale below which the nose is said to stay. */

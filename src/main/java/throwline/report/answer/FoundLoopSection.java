@@ -19,7 +19,7 @@ import throwline.study.FindResult.LoopFound.Round;
 import throwline.study.FirstFlightStudy;
 import throwline.study.Headline;
 
-/** How far flaps should go down with full up elevator. */
+/** Section on the flap that goes down with full up elevator. */
 final class FoundLoopSection {
 
     /** More flap than this with full elevator is unusual, rad (PRACTICE, methods manual 17.1). */

@@ -16,7 +16,7 @@ import throwline.study.FindResult.HelpFound;
 import throwline.study.FindResult.RollFound;
 import throwline.study.Headline;
 
-/** How far the ailerons must go, and what flaps add. */
+/** Section on how far the ailerons must go, and what flaps add. */
 final class FoundRollSection {
 
     private static final double ROUND = 2 * Math.PI;

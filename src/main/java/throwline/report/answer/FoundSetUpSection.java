@@ -26,7 +26,7 @@ import throwline.study.FindResult.SetUpFound;
 import throwline.study.FindResult.ThrowBand;
 import throwline.study.Headline;
 
-/** Where flaps and ailerons must stand. */
+/** Section on where flaps and ailerons must stand. */
 final class FoundSetUpSection {
 
     /** A change of speed that two decimals do not show, m/s. */

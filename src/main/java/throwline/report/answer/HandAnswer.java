@@ -12,7 +12,7 @@ import throwline.report.document.Value;
 import throwline.study.SetUpResult;
 
 /**
- * What a person reads beside a surface that moves.
+ * Answer that a person reads beside a surface that moves.
  *
  * @param inShort dangers first, the caution that always holds last
  * @param rows the numbers, and those of the set-up that it is held against

@@ -19,7 +19,7 @@ import throwline.study.InShort.Slowest;
 import throwline.study.InShort.StickGain;
 import throwline.study.SetUpResult;
 
-/** What a flyer must take away, in eight sentences at most: dangers first, the worst of them before the others. */
+/** Summary that a flyer must take away, in eight sentences at most: dangers first, the worst of them before the others. */
 final class InShortSection {
 
     /** The distance flown is given for this loss of height, m. */

@@ -14,7 +14,7 @@ import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 
-/** Whether a landing ends before the field does, with and without the field's wind, bands considered. */
+/** Fit of a landing to the length of the field, with and without the field's wind, bands considered. */
 final class LandingFit {
 
     private final Field field;

@@ -15,7 +15,7 @@ import throwline.study.Comparison.PackResult;
 import throwline.study.FlightQuantity;
 import throwline.study.Learnt;
 
-/** What the flights of a model told: numbers before and after, what contradicts the rest, what to measure next. */
+/** Answer on the flights of a model: numbers before and after, what contradicts the rest, what to measure next. */
 public final class LearnDocument {
 
     /** Numbers that a flyer asks for first. */

@@ -17,7 +17,7 @@ import throwline.study.Learnt.Advice;
 import throwline.study.Learnt.WindFound;
 import throwline.units.Dimension;
 
-/** What flights tell besides numbers: contradictions, winds, what cannot be told apart, what to measure next. */
+/** Remarks of flights besides numbers: contradictions, winds, what cannot be told apart, what to measure next. */
 final class LearntNotes {
 
     /** A wind that the notes moved by more than this, m/s, is worth a word. */

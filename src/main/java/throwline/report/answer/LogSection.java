@@ -19,7 +19,7 @@ import throwline.report.document.Value;
 import throwline.study.LoggedDay;
 import throwline.units.Dimension;
 
-/** What was found in a log: wind, counts, warnings, and every piece with its reason. */
+/** Section on what was found in a log: wind, counts, warnings, and every piece with its reason. */
 public final class LogSection {
 
     /** Much rising and sinking air (PRACTICE). */

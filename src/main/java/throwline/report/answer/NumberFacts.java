@@ -17,7 +17,7 @@ import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.units.Dimension;
 
-/** What opens below a number: how it was worked out, from what, after whom, and what its band rests on. */
+/** Facts that open below a number: how it was worked out, from what, after whom, and what its band rests on. */
 final class NumberFacts {
 
     private final Bands bands = Bands.load();

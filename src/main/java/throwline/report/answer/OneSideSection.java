@@ -14,7 +14,7 @@ import throwline.study.OneSided;
 import throwline.study.OneSided.Held;
 import throwline.study.OneSided.Stays;
 
-/** What happens when a wing surface moves on one side only; nothing where none moves or no stick rolls. */
+/** Section on a wing surface that moves on one side only; nothing where none moves or no stick rolls. */
 final class OneSideSection {
 
     private OneSideSection() {}

@@ -13,7 +13,7 @@ import throwline.study.FlightQuantity;
 import throwline.study.Headline;
 import throwline.study.SetUpResult;
 
-/** What stands below the rows with the motor running, and whether there are such rows at all. */
+/** Remarks below the rows with the motor running, and whether there are such rows at all. */
 final class PowerRows {
 
     /** Reasons that leave a whole row out where no set-up has another. */

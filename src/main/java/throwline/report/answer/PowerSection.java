@@ -23,7 +23,7 @@ import throwline.study.Headline;
 import throwline.study.SetUpResult;
 import throwline.units.Dimension;
 
-/** What one set-up does with the motor running; nothing where the model file says too little of it. */
+/** Section on one set-up with the motor running; nothing where the model file says too little of it. */
 final class PowerSection {
 
     private static final double MINUTE = 60;

@@ -14,7 +14,7 @@ import throwline.report.document.Value;
 import throwline.study.SectionFlow;
 import throwline.study.SectionSweep;
 
-/** One section over the angles of ordinary flight as a table of coefficients. */
+/** Answer on one section over the angles of ordinary flight as a table of coefficients. */
 public final class SectionDocument {
 
     /** Angles of the table, degrees; all angles are in the JSON. */

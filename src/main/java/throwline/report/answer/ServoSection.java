@@ -16,7 +16,7 @@ import throwline.study.ServoAnswer.Position;
 import throwline.study.ServoAnswer.SurfaceLoad;
 import throwline.units.Dimension;
 
-/** What the servos have to do in one set-up, and where they stand. */
+/** Section on the loads and angles of the servos in one set-up. */
 final class ServoSection {
 
     private static final Text NONE = Text.name("-");

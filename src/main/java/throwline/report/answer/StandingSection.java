@@ -19,7 +19,7 @@ import throwline.study.BlowBackResult.Point;
 import throwline.study.BlowBackResult.Row;
 import throwline.study.SetUpResult.Side;
 
-/** Where the surfaces really stand: what is programmed, what the bench shows, what the air leaves of it. */
+/** Section on where the surfaces really stand: what is programmed, what the bench shows, what the air leaves of it. */
 final class StandingSection {
 
     /** Short of what is programmed by less than this is not worth a line, rad. */

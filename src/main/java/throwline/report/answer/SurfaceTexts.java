@@ -18,7 +18,7 @@ import throwline.report.document.Text;
 import throwline.report.document.Text.Join;
 import throwline.report.document.Value;
 
-/** Where the surfaces stand in each set-up and what full stick adds, as angles and as measured at the trailing edge. */
+/** Angles of the surfaces in each set-up and what full stick adds, as angles and as measured at the trailing edge. */
 final class SurfaceTexts {
 
     private static final String ELEVATOR = "elevator";

@@ -20,7 +20,7 @@ import throwline.study.Comparison.PackResult;
 import throwline.study.Learnt;
 import throwline.study.SetUpResult;
 
-/** What throws that are tried change against the model file, before the answer with these throws. */
+/** Changes that throws on trial make against the model file, before the answer with these throws. */
 public final class TriedDocument {
 
     private final Comparison before;

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import throwline.numerics.Interpolation;
 import throwline.report.ReportFile;
 import throwline.report.document.PagePicture;
 import throwline.validation.Book;
@@ -153,7 +154,7 @@ public final class BookCharts {
         Set<String> shared = shared(checks);
         List<Row> rows = new ArrayList<>();
         for (Check check : checks) {
-            double place = Math.max(-EDGE, Math.min(EDGE, place(check)));
+            double place = Interpolation.clamp(place(check), -EDGE, EDGE);
             String label = words.say("book.chart.row", number(check.predicted()), number(check.measured()));
             Row.Value number = new Row.Value(place, -1, 1, check.passed(), label);
             rows.add(new Row(name(check, shared), ChartStyle.look(check.passed() ? 1 : 2), List.of(number), ""));

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jfree.chart.ui.RectangleInsets;
 import throwline.model.Surface;
+import throwline.numerics.Interpolation;
 import throwline.report.document.Figures;
 import throwline.report.document.Value;
 import throwline.section.Airfoil;
@@ -189,7 +190,7 @@ final class SetUpPicture {
     /** Text with its middle near a distance from the middle, moved so far that it stays on the page. */
     private Item inside(String text, double at, Place line) {
         double reach = half - (6 + Brush.width(text, ChartStyle.SMALL) / 2) / scale;
-        Place place = new Place(Math.max(-reach, Math.min(reach, at)), line.y(), 0, line.below());
+        Place place = new Place(Interpolation.clamp(at, -reach, reach), line.y(), 0, line.below());
         return Item.Text.small(place, text, Brush.Side.MIDDLE);
     }
 

@@ -33,7 +33,7 @@ import throwline.units.Key;
 import throwline.units.Measure;
 import throwline.words.Message;
 
-/** What must stand where, as JSON, format {@code find/1}: SI units, angles in degrees, trailing edge down positive. */
+/** Throws that were found as JSON, format {@code find/1}: SI units, angles in degrees, trailing edge down positive. */
 public final class FindJson {
 
     private final Sentences sentences;

@@ -5,7 +5,7 @@ import throwline.report.Sentences;
 import throwline.study.FlyResult;
 import throwline.study.Learnt;
 
-/** One set-up in depth as JSON, format {@code fly/1}: SI units, angles in degrees. */
+/** Set-up in depth as JSON, format {@code fly/1}: SI units, angles in degrees. */
 public final class FlyJson {
 
     private final Sentences sentences;

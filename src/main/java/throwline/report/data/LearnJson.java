@@ -14,7 +14,7 @@ import throwline.study.SetUpResult;
 import throwline.units.Dimension;
 import throwline.units.Quantity;
 
-/** What flights told as JSON, format {@code learn/1}: SI units, angles in degrees. */
+/** Lessons of flights as JSON, format {@code learn/1}: SI units, angles in degrees. */
 public final class LearnJson {
 
     private final Sentences sentences;

@@ -5,7 +5,7 @@ import throwline.report.Sentences;
 import throwline.study.SectionFlow;
 import throwline.study.SectionSweep;
 
-/** One section over angle of attack as JSON, format {@code section/1}: angles in degrees, coefficients. */
+/** Section over angle of attack as JSON, format {@code section/1}: angles in degrees, coefficients. */
 public final class SectionJson {
 
     private final Sentences sentences;

@@ -1,7 +1,7 @@
 package throwline.report.data;
 
 /**
- * One number of a sheet: SI units, angles in degrees, six figures, as in {@code compare/1}.
+ * Number of a sheet: SI units, angles in degrees, six figures, as in {@code compare/1}.
  *
  * @param setUp name of the set-up
  * @param surface name of the surface; empty where it is none's

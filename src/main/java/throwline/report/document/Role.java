@@ -1,6 +1,6 @@
 package throwline.report.document;
 
-/** What a piece of a document is for; how that looks is the renderer's job. */
+/** Purpose of a piece of a document; how that looks is the renderer's job. */
 public enum Role {
     /** To be read. */
     PLAIN,

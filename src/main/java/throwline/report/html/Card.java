@@ -5,7 +5,7 @@ import java.util.Optional;
 import throwline.report.chart.SetUpMark;
 
 /**
- * One row of the table on a page: a line a set-up, with its band drawn to the scale of the card.
+ * Row of the table on a page: a line a set-up, with its band drawn to the scale of the card.
  *
  * @param title name of the row
  * @param groups one a pack and model

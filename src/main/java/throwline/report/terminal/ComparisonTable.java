@@ -13,7 +13,7 @@ import throwline.report.document.Role;
 import throwline.report.document.Text;
 
 /**
- * One group of a comparison as lines: a column a set-up, lines of a row below each other; where there is one set-up only,
+ * Group of a comparison as lines: a column a set-up, lines of a row below each other; where there is one set-up only,
  * all of a row in one line.
  */
 final class ComparisonTable {

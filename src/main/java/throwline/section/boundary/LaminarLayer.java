@@ -1,5 +1,7 @@
 package throwline.section.boundary;
 
+import throwline.numerics.Interpolation;
+
 /**
  * Laminar boundary layer: integral equations of momentum and energy (K. Wieghardt; A. Walz) closed by similar layers.
  * Lengths are in chords, speeds over that of the air. Immutable.
@@ -83,6 +85,6 @@ final class LaminarLayer {
     /** Growth of waves over momentum thickness, in a layer of this shape. */
     double growth(double shape, double number) {
         double begun = Math.log(number / waves.at(BEGIN, shape)) / RAMP + 0.5;
-        return waves.at(GROWTH, shape) * Math.max(0, Math.min(1, begun));
+        return waves.at(GROWTH, shape) * Interpolation.clamp(begun, 0, 1);
     }
 }

@@ -1,5 +1,6 @@
 package throwline.section.boundary;
 
+import throwline.numerics.Interpolation;
 import throwline.section.boundary.LaminarLayer.State;
 
 /**
@@ -76,7 +77,7 @@ final class SurfaceLayer {
         double u = speed.at(from);
         double s = transition;
         while (s < end && u > speed.at(s)) {
-            double step = Math.max(SHORTEST_STEP, Math.min(LONGEST_STEP, 5 * thickness));
+            double step = Interpolation.clamp(5 * thickness, SHORTEST_STEP, LONGEST_STEP);
             u *= Math.exp(-MIXING / thickness * step);
             thickness *= Math.exp((BUBBLE_SHAPE + 2) * MIXING / thickness * step);
             s += step;
@@ -97,7 +98,7 @@ final class SurfaceLayer {
         double s = from;
         double separation = end;
         while (s < end) {
-            double step = Math.min(LONGEST_STEP, Math.max(SHORTEST_STEP, 20 * state.thickness()));
+            double step = Interpolation.clamp(20 * state.thickness(), SHORTEST_STEP, LONGEST_STEP);
             state = turbulent.step(state, s, step, speed, reynolds);
             s += step;
             separation = state.shape() < TurbulentLayer.SEPARATED ? end : Math.min(separation, s);

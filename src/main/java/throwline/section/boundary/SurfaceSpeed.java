@@ -2,6 +2,7 @@ package throwline.section.boundary;
 
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import throwline.numerics.Interpolation;
 
 /** Speed along a surface from the stagnation point, smooth between stations (H. Akima, 1970). Immutable. */
 final class SurfaceSpeed {
@@ -29,10 +30,10 @@ final class SurfaceSpeed {
     }
 
     double at(double s) {
-        return Math.max(LEAST, speed.value(Math.max(0, Math.min(end, s))));
+        return Math.max(LEAST, speed.value(Interpolation.clamp(s, 0, end)));
     }
 
     double slope(double s) {
-        return slope.value(Math.max(0, Math.min(end, s)));
+        return slope.value(Interpolation.clamp(s, 0, end));
     }
 }

@@ -1,5 +1,7 @@
 package throwline.section.boundary;
 
+import throwline.numerics.Interpolation;
+
 /**
  * Turbulent boundary layer: momentum and entrainment (M. R. Head, ARC R&amp;M 3152, 1958) with the friction of Ludwieg and
  * Tillmann and the shape relations of T. Cebeci and P. Bradshaw (textbook forms, from memory; accepted by the flat plate).
@@ -60,7 +62,7 @@ final class TurbulentLayer {
     private static State moved(State state, double step, double[] rate) {
         double ratio = entrained(state.shape()) + step * rate[1];
         return new State(
-                state.thickness() * Math.exp(Math.max(-1, Math.min(1, step * rate[0]))),
-                Math.max(1.15, Math.min(SEPARATED, shape(ratio))));
+                state.thickness() * Math.exp(Interpolation.clamp(step * rate[0], -1, 1)),
+                Interpolation.clamp(shape(ratio), 1.15, SEPARATED));
     }
 }

@@ -166,7 +166,7 @@ public final class ComputedAirfoil {
 
         private double share(double alpha) {
             double way = (alpha - zeroLift) / (stall - zeroLift);
-            double x = Math.max(0, Math.min(1, (way - STRAIGHT) / (1 - STRAIGHT)));
+            double x = Interpolation.clamp((way - STRAIGHT) / (1 - STRAIGHT), 0, 1);
             return x * x * (3 - 2 * x);
         }
     }

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What the measured airfoils of the library teach of others, and the rules that follow. Immutable. */
+/** Lessons of the library's measured airfoils for others, and the rules that follow. Immutable. */
 public final class LearnedAirfoils {
 
     private static final String RESOURCE = "/throwline/learned.csv";

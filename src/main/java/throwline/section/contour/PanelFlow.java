@@ -6,6 +6,7 @@ import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
+import throwline.numerics.Interpolation;
 
 /**
  * Flow without friction round a contour at any angle of attack: straight panels of constant sources and doublets, no
@@ -113,7 +114,7 @@ public final class PanelFlow {
 
     /** Angle of attack at a lift coefficient, rad. */
     public double angleOf(double lift) {
-        return zeroLiftAngle() + Math.asin(Math.max(-1, Math.min(1, lift / liftSlope())));
+        return zeroLiftAngle() + Math.asin(Interpolation.clamp(lift / liftSlope(), -1, 1));
     }
 
     /** Speeds along the outline at the nodes, from the trailing edge along the bottom to the nose and over the top. */

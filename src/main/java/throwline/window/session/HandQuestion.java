@@ -8,7 +8,7 @@ import throwline.model.SetUp;
 import throwline.section.AirfoilLibrary;
 
 /**
- * What a hand asks.
+ * Question of a hand.
  *
  * @param number questions count up; an answer is shown where no later one was
  * @param model the model

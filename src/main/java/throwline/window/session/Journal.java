@@ -14,8 +14,8 @@ import java.util.Properties;
 import java.util.stream.Stream;
 
 /**
- * What was changed and not saved, kept on the disk so that it outlives a crash: one file a running window, which is dropped
- * once all is saved or given up.
+ * Record of what was changed and not saved, kept on the disk so that it outlives a crash: one file a running window,
+ * which is dropped once all is saved or given up.
  */
 public final class Journal {
 

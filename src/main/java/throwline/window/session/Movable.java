@@ -5,6 +5,7 @@ import java.util.List;
 import throwline.model.Model;
 import throwline.model.Servo;
 import throwline.model.SetUp;
+import throwline.numerics.Interpolation;
 
 /**
  * A surface that a hand can move, and how far it goes.
@@ -47,7 +48,7 @@ public record Movable(String name, double chord, double hinge, double up, double
 
     /** An angle as far as the travel lets it go, rad, trailing edge down positive. */
     public double stopped(double angle) {
-        return Math.max(-up, Math.min(down, angle));
+        return Interpolation.clamp(angle, -up, down);
     }
 
     /** True where an angle is at a stop that is not neutral. */

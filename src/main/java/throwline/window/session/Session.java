@@ -10,13 +10,14 @@ import throwline.input.Problem;
 import throwline.model.Model;
 import throwline.model.Pack;
 import throwline.model.SetUp;
+import throwline.numerics.Interpolation;
 import throwline.report.Sentences;
 import throwline.units.QuantityPrinter;
 import throwline.words.Message;
 import throwline.words.Words;
 
 /**
- * What a person does with one open model, and what is true after it. Every action that fails gives the sentence that says
+ * Work of a person on one open model, and what is true after it. Every action that fails gives the sentence that says
  * why, and changes nothing. For one thread, that of the window's events.
  */
 public final class Session {
@@ -136,7 +137,7 @@ public final class Session {
 
     /** Opens or closes the throttle; it is no part of the file. */
     public void throttle(double duty) {
-        throttle = Math.max(0, Math.min(1, duty));
+        throttle = Interpolation.clamp(duty, 0, 1);
         tell();
     }
 

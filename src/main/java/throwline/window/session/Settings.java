@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
 
-/** What the window remembers from one time to the next. A file of it that cannot be read or written counts as empty. */
+/** Memory of the window from one time to the next. A file of it that cannot be read or written counts as empty. */
 public final class Settings {
 
     private final Path file;

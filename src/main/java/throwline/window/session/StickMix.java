@@ -17,7 +17,7 @@ import throwline.units.Reading;
 import throwline.units.Unit;
 import throwline.words.Message;
 
-/** What one stick moves, and in which set-ups; every change is one step back. */
+/** Mix of one stick, what it moves and in which set-ups; every change is one step back. */
 public final class StickMix {
 
     private static final String UP = "up";

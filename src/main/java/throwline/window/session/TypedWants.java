@@ -20,7 +20,7 @@ import throwline.units.Reading;
 import throwline.words.Message;
 
 /**
- * What a pilot wants, as typed; what is empty is not wanted.
+ * Wants of a pilot as typed; what is empty is not wanted.
  *
  * @param stall stall speed
  * @param down angle of the way down

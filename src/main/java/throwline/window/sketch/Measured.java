@@ -2,7 +2,7 @@ package throwline.window.sketch;
 
 import java.awt.geom.Point2D;
 
-/** What a value of the model file measures, in a drawing: metres and rad, y down the page. */
+/** Dimension that a value of the model file measures, in a drawing: metres and rad, y down the page. */
 public sealed interface Measured permits Measured.Length, Measured.Angle {
 
     /** True where the value is known; without it the drawing shows where it is measured, not how much. */
