@@ -138,7 +138,7 @@ final class FlyCommand implements Callable<Integer> {
 
     private Tried tried(Model file, Model tried, Pack with, SetUp wanted, AirfoilLibrary library) {
         List<SetUp> setUps = tried.setUps().stream()
-                .filter(setUp -> setUp.equals(tried.reference()) || setUp.equals(wanted))
+                .filter(setUp -> tried.isReference(setUp) || setUp.equals(wanted))
                 .toList();
         Comparison as = study().compare(tried.withSetUps(setUps), library, List.of(with));
         if (!flights.areThere(model.file())) {

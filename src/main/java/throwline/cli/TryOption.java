@@ -75,7 +75,7 @@ final class TryOption {
     Comparison before(Context context, Model model, ComparisonStudy study, AirfoilLibrary airfoils, List<Pack> packs) {
         Set<String> names = of(context, model).names();
         List<SetUp> flown = model.setUps().stream()
-                .filter(setUp -> setUp.equals(model.reference()) || names.contains(setUp.name()))
+                .filter(setUp -> model.isReference(setUp) || names.contains(setUp.name()))
                 .toList();
         return study.compare(model.withSetUps(flown), airfoils, packs);
     }

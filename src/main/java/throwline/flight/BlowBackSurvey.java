@@ -2,6 +2,7 @@ package throwline.flight;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +53,7 @@ final class BlowBackSurvey {
     private final ServoLoads loads;
     private final LiftingLineSolver solver;
     private final Map<String, ControlRun> runs;
-    private final Map<Way, Optional<Lines>> linesOf = new HashMap<>();
+    private final IdentityHashMap<Pack, Map<String, Optional<Lines>>> linesOf = new IdentityHashMap<>();
 
     BlowBackSurvey(Trimmer trimmer, SetUp setUp, ServoLoads loads) {
         this.trimmer = trimmer;
@@ -110,9 +111,6 @@ final class BlowBackSurvey {
         return ServoBlowBack.of(run(surface), model.servo(surface), chord);
     }
 
-    /** Whose way from neutral: with which pack, with which stick. */
-    private record Way(Pack pack, String stick) {}
-
     /** Surface on one side. */
     private static final class SpanPlace {
         private final Surface surface;
@@ -166,7 +164,8 @@ final class BlowBackSurvey {
             BlowBackSolver surfaces = new BlowBackSolver(yielding.stream()
                     .map(place -> new Told(place.held.orElseThrow(), place.bench))
                     .toList());
-            linesOf.computeIfAbsent(new Way(pack, stick), way -> surfaces.lines(typical(stall)::at))
+            linesOf.computeIfAbsent(pack, wanted -> new HashMap<>())
+                    .computeIfAbsent(stick, wanted -> surfaces.lines(typical(stall)::at))
                     .flatMap(lines -> surfaces.rest(lines.times(air.pressure), air::at))
                     .ifPresent(rests -> {
                         for (int i = 0; i < rests.size(); i++) {

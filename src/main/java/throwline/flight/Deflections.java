@@ -8,6 +8,7 @@ import throwline.model.SetUp;
 import throwline.model.Stick;
 import throwline.model.Surface;
 import throwline.model.Wing;
+import throwline.section.SectionPlace;
 
 /**
  * Angles of every wing surface on each side: a set-up, with or without a stick, cut at the travel.
@@ -21,6 +22,20 @@ public record Deflections(Map<String, Double> left, Map<String, Double> right, b
     public Deflections {
         left = FileOrder.copyOf(left);
         right = FileOrder.copyOf(right);
+    }
+
+    /** {@inheritDoc} Written out as that of {@link SectionPlace}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Deflections deflections
+                && left.equals(deflections.left)
+                && right.equals(deflections.right)
+                && atItsStop == deflections.atItsStop;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * left.hashCode() + right.hashCode();
     }
 
     /** A set-up alone. */

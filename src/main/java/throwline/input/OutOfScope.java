@@ -1,7 +1,9 @@
 package throwline.input;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
 import throwline.units.QuantityReader;
@@ -15,7 +17,8 @@ final class OutOfScope {
     private static final String V_TAIL = "v-tail";
     private static final double HALF_TURN = Math.PI;
 
-    private final List<List<String>> rows = Lines.of("out-of-scope.csv");
+    private final Map<String, List<List<String>>> rowsByWord =
+            Lines.of("out-of-scope.csv").stream().collect(Collectors.groupingBy(row -> NearestName.key(row.get(2))));
 
     /**
      * The sentence for a key.
@@ -48,11 +51,9 @@ final class OutOfScope {
     }
 
     private Optional<String> kind(String place, boolean anywhere, String as, String written) {
-        String wanted = NearestName.key(written);
-        return rows.stream()
+        return rowsByWord.getOrDefault(NearestName.key(written), List.of()).stream()
                 .filter(row -> row.get(1).equals(as)
-                        && (row.get(0).equals("*") ? anywhere : row.get(0).equals(place))
-                        && NearestName.key(row.get(2)).equals(wanted))
+                        && (row.get(0).equals("*") ? anywhere : row.get(0).equals(place)))
                 .map(row -> row.get(3))
                 .findFirst();
     }

@@ -2,9 +2,10 @@ package throwline.input;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import throwline.section.AirfoilShape;
 import throwline.section.AirfoilShape.Corner;
 import throwline.words.Message;
@@ -45,7 +46,8 @@ final class Outline {
         OutlinePoint first = loop.get(0);
         OutlinePoint last = loop.get(loop.size() - 1);
         OutlinePoint edge = new OutlinePoint(0.5 * (first.x() + last.x()), 0.5 * (first.y() + last.y()), 0);
-        OutlinePoint nose = Collections.max(loop, Comparator.comparingDouble(edge::distance));
+        int at = farthest(loop, edge::distance);
+        OutlinePoint nose = loop.get(at);
         double chord = edge.distance(nose);
         if (!(chord > 0)) {
             return refuse(first, "input.outline.chord");
@@ -57,7 +59,6 @@ final class Outline {
         if (crossing.isPresent()) {
             return refuse(crossing.get(), "input.outline.crosses");
         }
-        int at = loop.indexOf(nose);
         List<OutlinePoint> one = new ArrayList<>(loop.subList(0, at + 1));
         Collections.reverse(one);
         List<OutlinePoint> other = loop.subList(at, loop.size());
@@ -83,13 +84,23 @@ final class Outline {
             loop.addAll(points.subList(second, points.size()));
         } else {
             loop.addAll(points);
-            int end = loop.indexOf(Collections.max(loop, Comparator.comparingDouble(OutlinePoint::x)));
+            int end = farthest(loop, OutlinePoint::x);
             if (right - Math.max(loop.get(0).x(), loop.get(loop.size() - 1).x()) > SLACK * (right - left)) {
                 Collections.rotate(loop, -end);
                 loop.add(loop.get(0));
             }
         }
         return closed(withoutRepeats(loop), right - left);
+    }
+
+    /** The first of the points that lie farthest. */
+    private static int farthest(List<OutlinePoint> points, ToDoubleFunction<OutlinePoint> distance) {
+        return IntStream.range(0, points.size())
+                .reduce((first, next) ->
+                        distance.applyAsDouble(points.get(next)) > distance.applyAsDouble(points.get(first))
+                                ? next
+                                : first)
+                .orElseThrow();
     }
 
     /** With its trailing edge at both ends where a file names it only once. */

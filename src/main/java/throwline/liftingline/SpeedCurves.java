@@ -15,9 +15,7 @@ public final class SpeedCurves {
 
     private final WingStrips strips;
     private final double reynoldsPerMetre;
-    private final Map<Made, SectionCurve> made = new HashMap<>();
-
-    private record Made(WingStrips.Section section, double reynolds) {}
+    private final Map<WingStrips.Section, Map<Double, SectionCurve>> made = new HashMap<>();
 
     /**
      * @param strips of the wing
@@ -36,8 +34,11 @@ public final class SpeedCurves {
     public List<SectionCurve> at(ToDoubleBiFunction<Surface, Integer> deflection) {
         return strips.curves(
                         deflection,
-                        section -> reynolds -> made.computeIfAbsent(
-                                new Made(section, reynolds), wanted -> strips.curve(section, reynolds)),
+                        section -> {
+                            Map<Double, SectionCurve> curves = made.computeIfAbsent(section, wanted -> new HashMap<>());
+                            return reynolds ->
+                                    curves.computeIfAbsent(reynolds, wanted -> strips.curve(section, wanted));
+                        },
                         Map.of())
                 .at(reynoldsPerMetre);
     }

@@ -1,15 +1,16 @@
 package throwline.liftingline;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import throwline.model.Surface;
 import throwline.model.Wing;
 import throwline.model.WingSection;
@@ -57,7 +58,9 @@ public final class WingStrips {
     public WingStrips(Wing wing, CarryOver body, AirfoilLibrary airfoils, SectionAerodynamics sections, int strips) {
         this.wing = wing;
         this.sections = sections;
-        Optional<Surface> beside = beside(body);
+        OptionalInt number = beside(body);
+        Optional<Surface> beside =
+                number.isPresent() ? Optional.of(wing.surfaces().get(number.getAsInt())) : Optional.empty();
         double carriedOnTo = beside.map(s -> body.innerEnd(s.from())).orElse(0.0);
         double[] ends = DoubleStream.concat(
                         DoubleStream.of(carriedOnTo),
@@ -72,13 +75,13 @@ public final class WingStrips {
         for (int i = 0; i < grid.size(); i++) {
             double distance = Math.abs(grid.control(i));
             places.add(place(distance, bySection));
-            int number = surfaceAt(distance);
-            surfaceNumbers[i] = number;
+            int own = surfaceAt(distance);
+            surfaceNumbers[i] = own;
             boolean carries = distance > carriedOnTo
                     && beside.filter(s -> distance < s.from()).isPresent();
-            carried[i] = carries ? wing.surfaces().indexOf(beside.orElseThrow()) : NOTHING;
+            carried[i] = carries ? number.orElseThrow() : NOTHING;
             surfaces.add(
-                    number < 0 ? Optional.empty() : Optional.of(wing.surfaces().get(number)));
+                    own < 0 ? Optional.empty() : Optional.of(wing.surfaces().get(own)));
         }
         twins = new int[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
@@ -117,10 +120,11 @@ public final class WingStrips {
     }
 
     /** The innermost surface that lies for the most part outside the body. */
-    private Optional<Surface> beside(CarryOver body) {
-        return wing.surfaces().stream()
-                .filter(s -> (s.from() + s.to()) / 2 > body.halfWidth())
-                .min(Comparator.comparingDouble(Surface::from));
+    private OptionalInt beside(CarryOver body) {
+        List<Surface> all = wing.surfaces();
+        return IntStream.range(0, all.size())
+                .filter(k -> (all.get(k).from() + all.get(k).to()) / 2 > body.halfWidth())
+                .reduce((inner, k) -> all.get(k).from() < all.get(inner).from() ? k : inner);
     }
 
     private int surfaceAt(double distance) {
@@ -240,6 +244,17 @@ public final class WingStrips {
                 .orElseGet(SurfaceState::none);
     }
 
-    /** A section of the wing, wherever it lies. */
-    record Section(SectionPlace place, SurfaceState state) {}
+    /** A section of the wing, wherever it lies; equality written out as that of {@link SectionPlace}. */
+    record Section(SectionPlace place, SurfaceState state) {
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Section section && place.equals(section.place) && state.equals(section.state);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * place.hashCode() + state.hashCode();
+        }
+    }
 }

@@ -121,4 +121,9 @@ public record Model(
     public SetUp reference() {
         return setUps.stream().filter(SetUp::isClean).findFirst().orElse(setUps.get(0));
     }
+
+    /** True where a set-up of this model is the one that others are compared with; set-ups have names of their own. */
+    public boolean isReference(SetUp setUp) {
+        return setUp.name().equals(reference().name());
+    }
 }

@@ -66,14 +66,13 @@ public final class ElevatorMixes {
     /** The mixes of all set-ups but the reference. */
     public static List<Mix> of(Model model, List<SetUpResult> setUps) {
         List<SpeedPoint> reference = setUps.stream()
-                .filter(r -> r.setUp().equals(model.reference()))
+                .filter(r -> model.isReference(r.setUp()))
                 .findFirst()
                 .map(SetUpResult::sweep)
                 .orElse(List.of());
         List<Mix> mixes = new ArrayList<>();
         for (SetUpResult result : setUps) {
-            if (!result.setUp().equals(model.reference())
-                    && result.approachSpeed() instanceof Headline.Known approach) {
+            if (!model.isReference(result.setUp()) && result.approachSpeed() instanceof Headline.Known approach) {
                 mixes.addAll(mixes(result, reference, approach.value(), edge(model)));
             }
         }

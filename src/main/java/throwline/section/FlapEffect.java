@@ -12,6 +12,11 @@ record FlapEffect(double zeroLift, double maxLift, double drag, double moment) {
 
     static final FlapEffect NONE = new FlapEffect(0, 0, 0, 0);
 
+    /** True where nothing tells it from another. */
+    boolean isAs(FlapEffect other) {
+        return zeroLift == other.zeroLift && maxLift == other.maxLift && drag == other.drag && moment == other.moment;
+    }
+
     /** This effect beyond that of another deflection or chord; its drag may be less. */
     FlapEffect beyond(FlapEffect measured) {
         return new FlapEffect(

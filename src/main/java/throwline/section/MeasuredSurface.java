@@ -58,7 +58,7 @@ final class MeasuredSurface {
                 ? base.lift().zeroLiftAngle()
                 : measured(0, reynolds).lift().zeroLiftAngle();
         CurveMaker maker = new CurveMaker(
-                base, whole.beyond(known), slant(deflection, wanted), airfoil.thickness(), !whole.equals(known));
+                base, whole.beyond(known), slant(deflection, wanted), airfoil.thickness(), !whole.isAs(known));
         return maker.make(HingeMoment.of(surface, airfoil.thickness(), zeroLift), recovery);
     }
 

@@ -82,7 +82,7 @@ public final class ComparisonStudy {
         Flight apart = new Flight(airframe, model.reference());
         return model.setUps().parallelStream()
                 .map(setUp -> {
-                    boolean same = setUp.equals(model.reference());
+                    boolean same = model.isReference(setUp);
                     Column column = same ? reference : new Column(airframe, setUp, packs);
                     column.compareWith(reference, apart);
                     return wanted.apply(column);

@@ -45,7 +45,7 @@ public final class FirstFlightStudy {
         }
         MoveStudy.Side reference = new MoveStudy.Side(flight, model.reference(), stall.get());
         Map<String, MoveRule> moves = model.setUps().stream()
-                .filter(setUp -> !setUp.equals(model.reference()))
+                .filter(setUp -> !model.isReference(setUp))
                 .flatMap(setUp ->
                         rule(airframe, pack, reference, setUp).map(rule -> Map.entry(setUp.name(), rule)).stream())
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));

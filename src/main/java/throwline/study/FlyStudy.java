@@ -114,7 +114,7 @@ public final class FlyStudy {
             this.setUp = setUp;
             model = airframe.model();
             flight = new Flight(airframe, setUp);
-            isReference = setUp.equals(model.reference());
+            isReference = model.isReference(setUp);
             reference = isReference ? flight : new Flight(airframe, model.reference());
         }
 

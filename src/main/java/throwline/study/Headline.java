@@ -145,6 +145,11 @@ public sealed interface Headline permits Headline.Known, Headline.Unknown {
         }
     }
 
+    /** True where there is no number, for this reason. */
+    default boolean isUnknownFor(String why) {
+        return this instanceof Unknown unknown && unknown.why().equals(why);
+    }
+
     /**
      * No number.
      *

@@ -154,7 +154,7 @@ public record InShort(
             this.setUps = setUps;
             setUps.forEach(setUp -> dangers.put(setUp.setUp().name(), Danger.of(setUp, model.field())));
             reference = setUps.stream()
-                    .filter(setUp -> setUp.setUp().equals(model.reference()))
+                    .filter(setUp -> model.isReference(setUp.setUp()))
                     .findFirst();
         }
 
@@ -171,7 +171,7 @@ public record InShort(
         }
 
         private Stream<SetUpResult> moved() {
-            return setUps.stream().filter(setUp -> !setUp.setUp().equals(model.reference()));
+            return setUps.stream().filter(setUp -> !model.isReference(setUp.setUp()));
         }
 
         private Map<Danger, List<String>> byDanger() {

@@ -103,7 +103,7 @@ final class Servos {
     }
 
     private Optional<Position> mix(Headline change) {
-        return setUp.equals(model.reference()) || !(change instanceof Headline.Known known)
+        return model.isReference(setUp) || !(change instanceof Headline.Known known)
                 ? Optional.empty()
                 : known.startingMix().map(new Positions(model)::mix);
     }

@@ -231,7 +231,7 @@ final class SetUpAnswer {
     }
 
     private Headline change(Attitude attitude, Optional<Descent> reference) {
-        if (setUp.equals(model.reference())) {
+        if (model.isReference(setUp)) {
             return new Headline.Known(0, 0, 0, Headline.Basis.ASSUMED);
         }
         Optional<Attitude> there = reference.flatMap(Descent::steady);

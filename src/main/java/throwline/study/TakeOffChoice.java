@@ -21,7 +21,8 @@ final class TakeOffChoice {
         List<SetUpResult> fit = results.stream()
                 .filter(result -> isTakeOffFlap(result.setUp()) && run(result).isPresent())
                 .toList();
-        if (fit.size() < 2 || !fit.get(0).equals(results.get(0))) {
+        if (fit.size() < 2
+                || !fit.get(0).setUp().name().equals(results.get(0).setUp().name())) {
             return Optional.empty();
         }
         SetUpResult reference = fit.get(0);

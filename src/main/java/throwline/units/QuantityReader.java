@@ -20,6 +20,11 @@ public final class QuantityReader {
     private static final Pattern FRACTION =
             Pattern.compile("(?:([0-9]+)\\s+)?([0-9]{1,6})\\s*/\\s*([0-9]{1,6})\\s*(.*)");
 
+    private static final Pattern COMMA = Pattern.compile("[+-]?[0-9.]*,[0-9].*");
+    private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0\u2007\u2009\u202f]+");
+    private static final Pattern INCHES = Pattern.compile("[\u2033\u201c\u201d]|''");
+    private static final Pattern FEET = Pattern.compile("[\u2032\u2019]");
+
     private QuantityReader() {}
 
     /**
@@ -122,7 +127,7 @@ public final class QuantityReader {
     }
 
     private static Optional<Reading.Refused> misleading(String plain) {
-        if (plain.matches("[+-]?[0-9.]*,[0-9].*")) {
+        if (COMMA.matcher(plain).matches()) {
             String pointed = plain.matches("[+-]?[0-9]{1,3},[0-9]{3}(?![0-9]).*")
                     ? plain.replaceFirst(",", "")
                     : plain.replaceFirst(",", ".");
@@ -141,11 +146,9 @@ public final class QuantityReader {
     }
 
     private static String plain(String text) {
-        return text.replaceAll("[\\s\u00a0\u2007\u2009\u202f]+", " ")
-                .replace('\u2212', '-')
-                .replaceAll("[\u2033\u201c\u201d]|''", "\"")
-                .replaceAll("[\u2032\u2019]", "'")
-                .strip();
+        String minus = BLANKS.matcher(text).replaceAll(" ").replace('\u2212', '-');
+        String inches = INCHES.matcher(minus).replaceAll("\"");
+        return FEET.matcher(inches).replaceAll("'").strip();
     }
 
     private static String example(Dimension dimension) {

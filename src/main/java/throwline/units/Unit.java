@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -95,6 +96,7 @@ public enum Unit {
     /** Per cent. */
     PER_CENT(Dimension.FRACTION, 0.01, 1, "%", "percent", "pct");
 
+    private static final String NOT_COUNTED = ".*\u00b7-";
     private static final double ICE_POINT = 273.15;
     private static final double ZERO_FAHRENHEIT = 459.67 * 5 / 9;
 
@@ -103,12 +105,15 @@ public enum Unit {
     private final int decimals;
     /** Separated by bars. */
     private final String spellings;
+    /** What counts of them, each between bars. */
+    private final String keys;
 
     Unit(Dimension dimension, double factor, int decimals, String... spellings) {
         this.dimension = dimension;
         this.factor = factor;
         this.decimals = decimals;
         this.spellings = String.join("|", spellings);
+        this.keys = Arrays.stream(spellings).map(Unit::key).collect(Collectors.joining("|", "|", "|"));
     }
 
     /** What kind of quantity it measures. */
@@ -166,10 +171,18 @@ public enum Unit {
     }
 
     private boolean isSpelt(String key) {
-        return spellings().stream().anyMatch(s -> key(s).equals(key));
+        return key.indexOf('|') < 0 && keys.contains("|" + key + "|");
     }
 
     private static String key(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s.*\u00b7-]", "");
+        StringBuilder key = new StringBuilder(text.length());
+        String lower = text.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < lower.length(); i++) {
+            char c = lower.charAt(i);
+            if (!Character.isWhitespace(c) && NOT_COUNTED.indexOf(c) < 0) {
+                key.append(c);
+            }
+        }
+        return key.toString();
     }
 }

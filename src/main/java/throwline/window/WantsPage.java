@@ -155,7 +155,7 @@ final class WantsPage implements Page {
     public void changed() {
         List<String> names = new ArrayList<>(List.of(""));
         session.model().setUps().stream()
-                .filter(setUp -> !setUp.equals(session.model().reference()))
+                .filter(setUp -> !session.model().isReference(setUp))
                 .map(SetUp::name)
                 .forEach(names::add);
         Object chosen = trim.getSelectedItem();

@@ -22,6 +22,17 @@ public record Message(String code, List<Object> arguments) {
         }
     }
 
+    /** {@inheritDoc} Written out: what Java makes for a record when it is first asked takes the start of the program a millisecond. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Message message && code.equals(message.code) && arguments.equals(message.arguments);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * code.hashCode() + arguments.hashCode();
+    }
+
     /** A note with these arguments. */
     public static Message of(String code, Object... arguments) {
         return new Message(code, List.of(arguments));

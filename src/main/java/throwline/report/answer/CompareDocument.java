@@ -203,10 +203,8 @@ public final class CompareDocument {
         if (!doubts.isEmpty()) {
             verdicts.add(Section.of(of("learn.section.contradictions", model.model()), doubts));
         }
-        for (Flown flown : all) {
-            if (!flown.model().equals(model.model())) {
-                continue;
-            }
+        for (PackResult pack : model.comparison().packs()) {
+            Flown flown = flown(model, pack);
             Text heading =
                     flown.who().isEmpty() ? Text.say("page.verdict") : Text.say("page.verdict.with", flown.who());
             List<Paragraph> said = InShortSection.of(flown.model(), flown.setUps());
@@ -267,7 +265,7 @@ public final class CompareDocument {
     /** A section that is given once where it is the same with every pack. */
     private void perPack(List<Block> blocks, Text heading, Function<Flown, List<Paragraph>> content) {
         List<List<Paragraph>> each = all.stream().map(content).toList();
-        boolean once = each.stream().distinct().count() == 1;
+        boolean once = each.size() == 1 || each.stream().distinct().count() == 1;
         for (int i = 0; i < (once ? 1 : each.size()); i++) {
             Text own = once || all.get(i).who().isEmpty()
                     ? heading

@@ -184,8 +184,8 @@ final class ComparisonRows {
     /** True where a number is too close to call against that of the set-up that all others are compared with. */
     private static boolean isLikeTheFirst(Flown flown, SetUpResult result, NumberRow row, Headline.Known known) {
         return row.compares()
+                && !flown.model().isReference(result.setUp())
                 && flown.reference()
-                        .filter(reference -> !reference.equals(result))
                         .flatMap(reference -> row.known(flown, reference))
                         .filter(known::tooCloseTo)
                         .isPresent();

@@ -37,7 +37,7 @@ record Flown(Text who, Model model, Pack pack, List<SetUpResult> setUps, Text ai
     /** The set-up that the others are compared with; empty where it is not among them. */
     Optional<SetUpResult> reference() {
         return setUps.stream()
-                .filter(result -> result.setUp().equals(model.reference()))
+                .filter(result -> model.isReference(result.setUp()))
                 .findFirst();
     }
 

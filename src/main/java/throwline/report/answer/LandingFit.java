@@ -1,10 +1,10 @@
 package throwline.report.answer;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import throwline.model.Field;
 import throwline.report.document.Comparison.Below;
 import throwline.report.document.Text;
@@ -25,30 +25,29 @@ final class LandingFit {
 
     /** Lines below the landing: against the wind, and whether it fits the field; models have fields of their own. */
     static List<Below> below(List<Flown> all) {
-        Set<Text> winds = new LinkedHashSet<>();
-        Set<Text> lengths = new LinkedHashSet<>();
-        all.forEach(flown -> {
-            LandingFit fit = new LandingFit(flown.model().field());
-            fit.wind().ifPresent(winds::add);
-            fit.heading().ifPresent(lengths::add);
-        });
         List<Below> below = new ArrayList<>();
-        winds.forEach(label -> below.add(below(all, label).folded()));
-        lengths.forEach(label -> below.add(below(all, label)));
+        distinct(all, Field::wind)
+                .filter(wind -> wind > 0)
+                .forEach(wind -> below.add(Below.of(
+                                Text.say("row.stops.wind", Value.speed(wind)),
+                                Flown.each(
+                                        all,
+                                        (flown, r) -> flown.model().field().wind() == wind ? inWind(r) : Text.none()))
+                        .folded()));
+        distinct(all, LandingFit::length)
+                .filter(Double::isFinite)
+                .forEach(length ->
+                        below.add(Below.of(fitting("row.stops.field", length), Flown.each(all, (flown, r) -> {
+                            Field field = flown.model().field();
+                            return length(field) == length ? new LandingFit(field).cell(r) : Text.none();
+                        }))));
         return below;
     }
 
-    private static Below below(List<Flown> all, Text label) {
-        return Below.of(
-                label,
-                Flown.each(all, (flown, r) -> new LandingFit(flown.model().field()).below(label, r)));
-    }
-
-    private Text below(Text label, SetUpResult result) {
-        if (wind().filter(label::equals).isPresent()) {
-            return inWind(result);
-        }
-        return heading().filter(label::equals).isPresent() ? cell(result) : Text.none();
+    private static Stream<Double> distinct(List<Flown> all, ToDoubleFunction<Field> of) {
+        return all.stream()
+                .map(flown -> of.applyAsDouble(flown.model().field()))
+                .distinct();
     }
 
     private static Text inWind(SetUpResult result) {
@@ -67,12 +66,11 @@ final class LandingFit {
 
     /** The same in these words. */
     Optional<Text> heading(String key) {
-        return field.length().isPresent() ? Optional.of(Text.say(key, Value.distance(length()))) : Optional.empty();
+        return field.length().isPresent() ? Optional.of(fitting(key, length(field))) : Optional.empty();
     }
 
-    /** Label of a row about the wind; empty where there is none. */
-    Optional<Text> wind() {
-        return field.wind() > 0 ? Optional.of(Text.say("row.stops.wind", Value.speed(field.wind()))) : Optional.empty();
+    private static Text fitting(String key, double length) {
+        return Text.say(key, Value.distance(length));
     }
 
     /** Fits, fits with the wind, may not fit, or does not. */
@@ -82,7 +80,7 @@ final class LandingFit {
 
     /** The same words for a single landing; the field's length must be known. */
     Text of(Headline landing) {
-        return landing.known().map(known -> say(FieldFit.of(known, length()))).orElse(say(FieldFit.TOO_SHORT));
+        return landing.known().map(known -> say(FieldFit.of(known, length(field)))).orElse(say(FieldFit.TOO_SHORT));
     }
 
     private static Text say(FieldFit fit) {
@@ -96,7 +94,7 @@ final class LandingFit {
                 });
     }
 
-    private double length() {
+    private static double length(Field field) {
         return field.length().orElse(Double.POSITIVE_INFINITY);
     }
 }

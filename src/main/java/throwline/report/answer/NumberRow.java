@@ -38,7 +38,7 @@ record NumberRow(
     private static final String SUFFICES = "why.servo-suffices";
 
     /** Why there is no run. */
-    private static final Headline.Unknown BY_HAND = new Headline.Unknown("why.hand-launch");
+    private static final String BY_HAND = "why.hand-launch";
 
     /** The rows of these set-ups, in order; a row a roll stick. */
     static List<NumberRow> of(List<Flown> all) {
@@ -68,7 +68,7 @@ record NumberRow(
         return new NumberRow(
                 FlightQuantity.ELEVATOR_CHANGE,
                 "",
-                (flown, r) -> flown.model().reference().equals(r.setUp())
+                (flown, r) -> flown.model().isReference(r.setUp())
                         ? Optional.empty()
                         : Optional.of(r.number(FlightQuantity.ELEVATOR_CHANGE)),
                 (flown, known) -> known.startingMix().<Text>map(flown::edge).orElse(Text.say("row.none")),
@@ -81,14 +81,10 @@ record NumberRow(
         return new NumberRow(
                 quantity,
                 "",
-                (flown, r) -> Optional.of(r.number(quantity)).filter(number -> !number.equals(BY_HAND)),
+                (flown, r) -> Optional.of(r.number(quantity)).filter(number -> !number.isUnknownFor(BY_HAND)),
                 (flown, known) -> Value.distance(known.value()),
                 (flown, r) -> new Cell(
-                        Text.say("row.takeoff.by-hand"),
-                        Role.REMARK,
-                        Text.say(BY_HAND.why()),
-                        Optional.empty(),
-                        List.of()));
+                        Text.say("row.takeoff.by-hand"), Role.REMARK, Text.say(BY_HAND), Optional.empty(), List.of()));
     }
 
     /** A set-up that moves nothing has no such limit. */

@@ -109,7 +109,7 @@ final class PowerRows {
         if (top instanceof Headline.Known known) {
             return Text.say(known.low() > 0 ? "row.climb.loop.over" : "row.climb.loop.may");
         }
-        return top.equals(new Headline.Unknown("why.not-over")) ? Text.say("row.climb.loop.not") : Text.none();
+        return top.isUnknownFor("why.not-over") ? Text.say("row.climb.loop.not") : Text.none();
     }
 
     /** How far the elevator goes with the throttle. */

@@ -54,7 +54,7 @@ final class ElevatorChart {
 
     private Row mix(int index, SetUpResult setUp) {
         Words words = source.words();
-        if (setUp.setUp().equals(source.model().reference())) {
+        if (source.model().isReference(setUp.setUp())) {
             return new Row(
                     source.name(index), ChartStyle.look(index), List.of(), words.say("chart.elevator.reference"));
         }

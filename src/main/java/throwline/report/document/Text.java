@@ -114,6 +114,6 @@ public sealed interface Text permits Text.Phrase, Text.Verbatim, Text.Joined, Te
 
     /** True where nothing is to be read. */
     default boolean isEmpty() {
-        return equals(none());
+        return this instanceof Verbatim verbatim && verbatim.letters().isEmpty();
     }
 }

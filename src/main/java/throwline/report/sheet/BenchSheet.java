@@ -121,7 +121,7 @@ final class BenchSheet {
         if (result.servos().mix().isPresent()) {
             Position mix = result.servos().mix().get();
             line(rows, new BenchMove(List.of(setUp), SheetNumbers.MIX, List.of(mix)), Text.say("sheet.bench.mix"));
-        } else if (!result.setUp().equals(answer.model().reference())) {
+        } else if (!answer.model().isReference(result.setUp())) {
             rows.add(new Remark(Text.say("sheet.bench.no-mix")));
         }
     }

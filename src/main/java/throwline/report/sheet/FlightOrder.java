@@ -70,7 +70,7 @@ final class FlightOrder {
         steps.add(Text.say(
                 "sheet.order.ground", Value.measure(EdgeThrow.TOLERANCE, Dimension.LENGTH), rules.times(setUps)));
         SetUpResult clean = setUps.stream()
-                .filter(r -> r.setUp().equals(model.reference()))
+                .filter(r -> model.isReference(r.setUp()))
                 .findFirst()
                 .orElse(setUps.get(0));
         steps.add(Text.say("sheet.order.clean", name(clean), speed(clean.stallSpeed())));
@@ -154,7 +154,7 @@ final class FlightOrder {
 
     private List<SetUpResult> of(Use use) {
         return setUps.stream()
-                .filter(r -> !r.setUp().equals(model.reference()) && use(r.setUp()) == use)
+                .filter(r -> !model.isReference(r.setUp()) && use(r.setUp()) == use)
                 .toList();
     }
 

@@ -75,7 +75,7 @@ final class PocketCard {
 
     private void speeds(PackResult pack, List<Row> rows) {
         for (SetUpResult r : pack.setUps()) {
-            boolean reference = r.setUp().equals(answer.model().reference());
+            boolean reference = answer.model().isReference(r.setUp());
             Text none = reference ? NONE : Text.say("row.none");
             double chord = ElevatorMixes.edge(answer.model()).chord();
             rows.add(row(

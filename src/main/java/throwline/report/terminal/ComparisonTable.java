@@ -54,15 +54,16 @@ final class ComparisonTable {
         Layout layout = single
                 ? new Layout(page, heads, Integer.MAX_VALUE, ONE_SET_UP)
                 : new Layout(page, heads, SHORT_LABEL, SET_UPS);
-        Text family = Text.none();
+        String family = "";
         for (Comparison.Row row : comparison.rows()) {
             if (row.cells().get(group).isEmpty() || isFolded(row.depth())) {
                 continue;
             }
-            if (!row.family().isEmpty() && !row.family().equals(family)) {
-                layout.row(labelled(figures.show(row.family()), Collections.nCopies(columns.size(), "")), false);
+            String next = figures.show(row.family());
+            if (!next.isEmpty() && !next.equals(family)) {
+                layout.row(labelled(next, Collections.nCopies(columns.size(), "")), false);
             }
-            family = row.family();
+            family = next;
             if (single) {
                 layout.row(oneLine(row, group), false);
             } else {
