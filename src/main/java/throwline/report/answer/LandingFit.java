@@ -80,7 +80,9 @@ final class LandingFit {
 
     /** The same words for a single landing; the field's length must be known. */
     Text of(Headline landing) {
-        return landing.known().map(known -> say(FieldFit.of(known, length(field)))).orElse(say(FieldFit.TOO_SHORT));
+        return landing.known()
+                .map(known -> say(FieldFit.of(known, length(field))))
+                .orElse(say(FieldFit.TOO_SHORT));
     }
 
     private static Text say(FieldFit fit) {
