@@ -2,7 +2,6 @@ package throwline.flight;
 
 import java.util.Optional;
 import throwline.liftingline.Inflow;
-import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.SpanGrid;
 import throwline.liftingline.StripForces;
 import throwline.model.Model;
@@ -25,17 +24,17 @@ final class FixedParts {
      * @param airframe the model
      * @param pack its balance
      * @param alpha angle of attack of the body's axis, rad
-     * @param solution of the wing
+     * @param wing its forces
      * @param jet of the propeller; empty with the throttle closed
      */
-    FixedParts(Airframe airframe, Pack pack, double alpha, LiftingLineSolution solution, Optional<PropellerJet> jet) {
+    FixedParts(Airframe airframe, Pack pack, double alpha, StripForces wing, Optional<PropellerJet> jet) {
         Model model = airframe.model();
         areaTimesChord = model.wing().area() * model.wing().meanAerodynamicChord();
         lifts = new ForceSum(alpha);
         drags = new ForceSum(alpha);
         items = new ForceSum(alpha);
         body = airframe.bodyMoment() * alpha;
-        addWing(model, pack, solution, jet.isPresent());
+        addWing(model, pack, wing, jet.isPresent());
         for (DragItem item : airframe.dragItems()) {
             double blown = jet.isPresent() ? jet.get().onPart(item) : 1;
             items.add(0, blown * item.area(), 0, 0, item.height());
@@ -43,10 +42,9 @@ final class FixedParts {
         jet.ifPresent(pulling -> pulling.addTo(items, alpha, pack.balance()));
     }
 
-    private void addWing(Model model, Pack pack, LiftingLineSolution solution, boolean turnedAir) {
-        SpanGrid grid = solution.grid();
-        StripForces forces = StripForces.of(solution);
-        Inflow inflow = solution.problem().inflow();
+    private void addWing(Model model, Pack pack, StripForces forces, boolean turnedAir) {
+        SpanGrid grid = forces.solution().grid();
+        Inflow inflow = forces.solution().problem().inflow();
         double quarter = model.wing().chordAt(0) / 4 - pack.balance();
         double tilt = Math.tan(model.wing().dihedral());
         for (int i = 0; i < grid.size(); i++) {

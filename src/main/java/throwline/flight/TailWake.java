@@ -2,8 +2,8 @@ package throwline.flight;
 
 import throwline.liftingline.Ground;
 import throwline.liftingline.Inflow;
-import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.SpanGrid;
+import throwline.liftingline.StripForces;
 import throwline.liftingline.SunkSheet;
 import throwline.liftingline.WakeSheet;
 import throwline.model.Model;
@@ -54,26 +54,24 @@ final class TailWake {
     /**
      * The air at the tail.
      *
-     * @param wing solution of the wing
+     * @param wing forces of the wing
      * @param alpha angle of attack of the body's axis, rad
      * @param trailingEdgeDrop trailing edge of the moved surface below the chord line, over chord, at each wing strip
      */
-    TailAir at(LiftingLineSolution wing, double alpha, double[] trailingEdgeDrop) {
-        SpanGrid grid = wing.grid();
-        WakeSheet sheet = new WakeSheet(wing, ground);
+    TailAir at(StripForces wing, double alpha, double[] trailingEdgeDrop) {
+        SpanGrid grid = wing.solution().grid();
+        WakeSheet sheet = new WakeSheet(wing.solution(), ground);
         double up = model.tail().height();
         double x = back * Math.cos(alpha) + up * Math.sin(alpha);
         double z = up * Math.cos(alpha) - back * Math.sin(alpha);
         double level = z + sunk.at(sheet, x);
         double edgeDrop = 0.75 * Math.sin(alpha + model.wing().incidence());
         double[] above = new double[grid.size()];
-        double[] drag = new double[grid.size()];
         double[] core = new double[grid.size()];
         for (int k = 0; k < grid.size(); k++) {
             double chord = grid.chord(k);
             above[k] = level + chord * (edgeDrop + trailingEdgeDrop[k]);
-            drag[k] = wing.problem().curves().get(k).drag(wing.sectionAngle(k));
-            core[k] = Math.max(CORE, halfWidth(drag[k], behind(x, chord))) * chord;
+            core[k] = Math.max(CORE, halfWidth(wing.sectionDrag(k), behind(x, chord))) * chord;
         }
         double[] aboveEdges = atEdges(above);
         double[] coreEdges = atEdges(core);
@@ -87,13 +85,13 @@ final class TailWake {
             int strip = stripAt(grid, y);
             double chord = grid.chord(strip);
             double behind = behind(x, chord);
-            double halfWidth = halfWidth(drag[strip], behind) * chord;
+            double halfWidth = halfWidth(wing.sectionDrag(strip), behind) * chord;
             downwash[i] = sheet.downwash(x, y, aboveEdges, z, coreEdges);
             double loss = 0;
             if (Math.abs(above[strip]) < halfWidth) {
                 inWake = true;
                 double shape = Math.pow(Math.cos(Math.PI * above[strip] / (2 * halfWidth)), 2);
-                loss = Math.min(MOST_LOST, centreLoss(drag[strip], behind)) * shape;
+                loss = Math.min(MOST_LOST, centreLoss(wing.sectionDrag(strip), behind)) * shape;
             }
             speed[i] = Math.sqrt(Math.min(own, 1 - loss));
             downwash[n - 1 - i] = downwash[i];

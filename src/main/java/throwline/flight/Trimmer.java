@@ -13,6 +13,7 @@ import throwline.liftingline.LiftingLineSolution;
 import throwline.liftingline.LiftingLineSolver;
 import throwline.liftingline.Motion;
 import throwline.liftingline.SpanGrid;
+import throwline.liftingline.StripForces;
 import throwline.liftingline.WingCurves;
 import throwline.model.Model;
 import throwline.model.Pack;
@@ -168,8 +169,8 @@ final class Trimmer {
         return blownBySpeed.at(speed, v -> jet.blown(curves(v)));
     }
 
-    private TailAir tailAir(LiftingLineSolution solution, double speed, double alpha) {
-        TailAir free = wake.at(solution, alpha, trailingEdgeDrop);
+    private TailAir tailAir(StripForces forces, double speed, double alpha) {
+        TailAir free = wake.at(forces, alpha, trailingEdgeDrop);
         return jet(speed)
                 .map(jet -> jet.onTail(free, tail.grid(), alpha, meanDownwash(free)))
                 .orElse(free);
@@ -212,8 +213,9 @@ final class Trimmer {
             // The lifting line turns about its own middle; the model turns about its balance point.
             double fromBalance = pitch * (model.wing().chordAt(0) / 4 - pack.balance());
             solution = wing(speed, alpha + fromBalance, new Motion(0, pitch, 0, 0));
-            tailAir = tailAir(solution, speed, alpha);
-            parts = new FixedParts(airframe, pack, alpha, solution, jet(speed));
+            StripForces forces = StripForces.of(solution);
+            tailAir = tailAir(forces, speed, alpha);
+            parts = new FixedParts(airframe, pack, alpha, forces, jet(speed));
             Tailplane straight = new Tailplane(pack, speed, alpha, tailAir);
             tailplane = pitch == 0
                     ? straight
@@ -246,7 +248,7 @@ final class Trimmer {
      * @return change of moment coefficient per rad of elevator and per rad of angle at the tail
      */
     TailPower tailPower(Pack pack, Attitude attitude) {
-        TailAir air = tailAir(attitude.wing(), attitude.speed(), attitude.alpha());
+        TailAir air = tailAir(StripForces.of(attitude.wing()), attitude.speed(), attitude.alpha());
         double step = Math.toRadians(0.5);
         Tailplane here = new Tailplane(pack, attitude.speed(), attitude.alpha(), air);
         double byElevator = slope(here, attitude.elevator() + step, here, attitude.elevator() - step, step);
@@ -261,7 +263,7 @@ final class Trimmer {
      * @param elevator where it stands, rad
      */
     OptionalDouble elevatorHinge(Pack pack, Attitude attitude, double elevator) {
-        TailAir air = tailAir(attitude.wing(), attitude.speed(), attitude.alpha());
+        TailAir air = tailAir(StripForces.of(attitude.wing()), attitude.speed(), attitude.alpha());
         TailForces forces = new Tailplane(pack, attitude.speed(), attitude.alpha(), air).forces(elevator);
         return forces.converged() ? OptionalDouble.of(forces.hinge()) : OptionalDouble.empty();
     }

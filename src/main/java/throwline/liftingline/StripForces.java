@@ -23,6 +23,7 @@ public final class StripForces {
     private final PastStall pastStall;
     private final double[] lift;
     private final double[] side;
+    private final double[] sectionDrag;
     private final double[] profileDrag;
     private final double[] wakeDrag;
     private final double[] motionTilt;
@@ -35,6 +36,7 @@ public final class StripForces {
         int n = grid.size();
         lift = new double[n];
         side = new double[n];
+        sectionDrag = new double[n];
         profileDrag = new double[n];
         wakeDrag = new double[n];
         motionTilt = new double[n];
@@ -84,7 +86,8 @@ public final class StripForces {
         double speed = solution.speed(i);
         double area = speed * speed * grid.chord(i) * grid.width(i);
         double narrowing = grid.narrowing(i);
-        profileDrag[i] = area * curve.drag(angle);
+        sectionDrag[i] = curve.drag(angle);
+        profileDrag[i] = area * sectionDrag[i];
         wakeDrag[i] = lift[i] * solution.wakeAngle(i);
         motionTilt[i] = -lift[i] * solution.problem().motion().upflow(grid, i) / speed;
         double turning = -TURNING_MOMENT * solution.problem().motion().pitch() * grid.chord(i) / speed;
@@ -97,6 +100,7 @@ public final class StripForces {
             int twin = grid.mirror(i);
             lift[twin] = lift[i];
             side[twin] = -side[i];
+            sectionDrag[twin] = sectionDrag[i];
             profileDrag[twin] = profileDrag[i];
             wakeDrag[twin] = wakeDrag[i];
             motionTilt[twin] = motionTilt[i];
@@ -117,6 +121,16 @@ public final class StripForces {
     /** Drag of a strip over dynamic pressure, m^2. */
     public double drag(int strip) {
         return profileDrag[strip] + wakeDrag[strip] + motionTilt[strip];
+    }
+
+    /** The solution that they are the forces of. */
+    public LiftingLineSolution solution() {
+        return solution;
+    }
+
+    /** Drag coefficient of a strip's section. */
+    public double sectionDrag(int strip) {
+        return sectionDrag[strip];
     }
 
     /** Section drag of a strip over dynamic pressure, m^2. */
