@@ -4,7 +4,7 @@ import java.util.List;
 import throwline.study.WingQuestion;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 
 /** Reads the values of options; what is wrong is said with the option's name in front. */
 final class Quantities {
@@ -40,7 +40,7 @@ final class Quantities {
 
     /** An angle, rad; a bare number is in radians. */
     double radians(String option, String text) {
-        return QuantityReader.read(text, Dimension.NUMBER) instanceof Reading.Amount bare
+        return QuantityReader.read(text, Dimension.NUMBER) instanceof ReadQuantity.Amount bare
                 ? bare.quantity().value()
                 : quantity(option, text, Dimension.ANGLE);
     }
@@ -84,11 +84,11 @@ final class Quantities {
         return WingQuestion.angles(from, to, step);
     }
 
-    private double value(String option, Reading reading) {
-        if (reading instanceof Reading.Amount amount) {
+    private double value(String option, ReadQuantity reading) {
+        if (reading instanceof ReadQuantity.Amount amount) {
             return amount.quantity().value();
         }
-        Reading.Refused refused = (Reading.Refused) reading;
+        ReadQuantity.Refused refused = (ReadQuantity.Refused) reading;
         throw wrong(
                 "cli.quantity",
                 option,

@@ -24,7 +24,7 @@ import throwline.study.FindQuestion;
 import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 
 /** The wants of a command line, and the question that they make together. */
 final class WantOptions {
@@ -167,7 +167,7 @@ final class WantOptions {
     /** An angle, where it can be read as one; else a rate. */
     private static WantedClimb climb(Context context, Quantities quantities, String text) {
         String allowed = context.words().say("cli.find.climb-at.allowed");
-        return QuantityReader.readDegrees(text) instanceof Reading.Amount
+        return QuantityReader.readDegrees(text) instanceof ReadQuantity.Amount
                 ? new WantedClimb(quantities.angleBetween(CLIMB, text, FLATTEST, STEEPEST, allowed), As.ANGLE)
                 : new WantedClimb(
                         quantities.between(CLIMB, text, Dimension.SPEED, SLOWEST_CLIMB, FASTEST_CLIMB, allowed),

@@ -50,28 +50,28 @@ final class AnswerRelations {
 
     private Optional<Message> deflection(String id, String said) {
         return switch (id) {
-            case "flaps.down" -> within(said, "flaps", Deflection.Sense.DOWN, Movable.MOST_DOWN);
-            case "ailerons.up" -> within(said, "ailerons", Deflection.Sense.UP, Movable.MOST_UP);
-            case "ailerons.down" -> within(said, "ailerons", Deflection.Sense.DOWN, Movable.MOST_UP);
-            case "elevator.travel" -> within(said, "elevator", Deflection.Sense.UNSAID, Movable.MOST_UP);
+            case "flaps.down" -> within(said, "flaps", WrittenDeflection.Sense.DOWN, Movable.MOST_DOWN);
+            case "ailerons.up" -> within(said, "ailerons", WrittenDeflection.Sense.UP, Movable.MOST_UP);
+            case "ailerons.down" -> within(said, "ailerons", WrittenDeflection.Sense.DOWN, Movable.MOST_UP);
+            case "elevator.travel" -> within(said, "elevator", WrittenDeflection.Sense.UNSAID, Movable.MOST_UP);
             case "takeoff", "landing", "brake.flaps", "pull.flaps" ->
-                within(said, "flaps", Deflection.Sense.DOWN, travel("flaps", "flaps.down", Movable.MOST_DOWN));
-            case "roll.flaps" -> within(said, "flaps", Deflection.Sense.DOWN, eachWay());
+                within(said, "flaps", WrittenDeflection.Sense.DOWN, travel("flaps", "flaps.down", Movable.MOST_DOWN));
+            case "roll.flaps" -> within(said, "flaps", WrittenDeflection.Sense.DOWN, eachWay());
             case "brake.ailerons", "roll.up" ->
-                within(said, "ailerons", Deflection.Sense.UP, travel("ailerons", "ailerons.up", Movable.MOST_UP));
+                within(said, "ailerons", WrittenDeflection.Sense.UP, travel("ailerons", "ailerons.up", Movable.MOST_UP));
             case "roll.down" ->
-                within(said, "ailerons", Deflection.Sense.DOWN, travel("ailerons", "ailerons.down", Movable.MOST_UP));
+                within(said, "ailerons", WrittenDeflection.Sense.DOWN, travel("ailerons", "ailerons.down", Movable.MOST_UP));
             case "cruise" -> cruise(said);
             case "pull" ->
-                within(said, "elevator", Deflection.Sense.UP, travel("elevator", "elevator.travel", Movable.MOST_UP));
+                within(said, "elevator", WrittenDeflection.Sense.UP, travel("elevator", "elevator.travel", Movable.MOST_UP));
             default -> Optional.empty();
         };
     }
 
     /** A trim within the elevator's travel, with its way. */
     private Optional<Message> cruise(String said) {
-        Optional<Deflection> trim = Answers.deflection(said).filter(d -> d.size() > 0);
-        if (trim.isPresent() && trim.get().sense() == Deflection.Sense.UNSAID) {
+        Optional<WrittenDeflection> trim = Answers.deflection(said).filter(d -> d.size() > 0);
+        if (trim.isPresent() && trim.get().sense() == WrittenDeflection.Sense.UNSAID) {
             return Optional.of(Message.of("input.cruise-trim.way"));
         }
         return trim.flatMap(
@@ -93,18 +93,18 @@ final class AnswerRelations {
     }
 
     /** What is wrong with a throw of more than nothing one way, no further than this, rad. */
-    private Optional<Message> within(String said, String surface, Deflection.Sense way, double most) {
-        Optional<Deflection> deflection = Answers.deflection(said);
+    private Optional<Message> within(String said, String surface, WrittenDeflection.Sense way, double most) {
+        Optional<WrittenDeflection> deflection = Answers.deflection(said);
         boolean right = deflection
                 .filter(d -> d.size() > 0)
-                .filter(d -> d.sense() == Deflection.Sense.UNSAID || d.sense() == way)
+                .filter(d -> d.sense() == WrittenDeflection.Sense.UNSAID || d.sense() == way)
                 .isPresent();
         OptionalDouble angle =
                 deflection.map(d -> d.angle(interview.chordOf(surface))).orElse(OptionalDouble.empty());
         if (right && angle.isPresent() && angle.getAsDouble() <= most) {
             return Optional.empty();
         }
-        String code = way == Deflection.Sense.UP ? "up" : way == Deflection.Sense.DOWN ? "down" : "both";
+        String code = way == WrittenDeflection.Sense.UP ? "up" : way == WrittenDeflection.Sense.DOWN ? "down" : "both";
         return Optional.of(Message.of("input.new.wrong.throw." + code, said, new Quantity(most, Dimension.ANGLE)));
     }
 }

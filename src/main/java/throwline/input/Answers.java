@@ -7,7 +7,7 @@ import throwline.units.Display;
 import throwline.units.Quantity;
 import throwline.units.QuantityPrinter;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.units.Unit;
 import throwline.words.Message;
 
@@ -24,14 +24,14 @@ final class Answers {
 
     /** An answer that was checked before, in SI units; zero where there is none. */
     static double amount(String text, Dimension dimension) {
-        return QuantityReader.read(text, dimension) instanceof Reading.Amount amount
+        return QuantityReader.read(text, dimension) instanceof ReadQuantity.Amount amount
                 ? amount.quantity().value()
                 : 0;
     }
 
     /** What is wrong with a length that must lie between two others, in metres. */
     static Optional<Message> between(String said, String what, double least, double most) {
-        if (QuantityReader.read(said, Dimension.LENGTH) instanceof Reading.Refused refused) {
+        if (QuantityReader.read(said, Dimension.LENGTH) instanceof ReadQuantity.Refused refused) {
             return Optional.of(Message.of(refused.code(), refused.arguments().toArray()));
         }
         double value = amount(said, Dimension.LENGTH);
@@ -62,9 +62,9 @@ final class Answers {
     }
 
     /** A throw as answered; empty where it is none. */
-    static Optional<Deflection> deflection(String said) {
+    static Optional<WrittenDeflection> deflection(String said) {
         return ValueReader.deflection(said) instanceof ValueReader.Value value
-                        && value.value() instanceof Deflection deflection
+                        && value.value() instanceof WrittenDeflection deflection
                 ? Optional.of(deflection)
                 : Optional.empty();
     }

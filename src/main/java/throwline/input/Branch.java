@@ -15,12 +15,12 @@ final class Branch {
 
     private final String name;
     private final String path;
-    private final Place keyPlace;
-    private final Place place;
+    private final FilePlace keyPlace;
+    private final FilePlace place;
     private final Optional<Object> value;
     private final Map<String, Branch> children = new LinkedHashMap<>();
 
-    private Branch(String name, String path, Place keyPlace, Place place, Optional<Object> value) {
+    private Branch(String name, String path, FilePlace keyPlace, FilePlace place, Optional<Object> value) {
         this.name = name;
         this.path = path;
         this.keyPlace = keyPlace;
@@ -28,11 +28,11 @@ final class Branch {
         this.value = value;
     }
 
-    static Branch empty(String name, String path, Place place) {
+    static Branch empty(String name, String path, FilePlace place) {
         return new Branch(name, path, place, place, Optional.empty());
     }
 
-    static Branch of(String name, String path, Place keyPlace, Place place, Object value) {
+    static Branch of(String name, String path, FilePlace keyPlace, FilePlace place, Object value) {
         return new Branch(name, path, keyPlace, place, Optional.of(value));
     }
 
@@ -51,12 +51,12 @@ final class Branch {
     }
 
     /** Where its value stands; of a group, where its key stands. */
-    Place place() {
+    FilePlace place() {
         return place;
     }
 
     /** Where its key stands. */
-    Place keyPlace() {
+    FilePlace keyPlace() {
         return keyPlace;
     }
 

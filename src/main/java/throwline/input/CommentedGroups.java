@@ -31,7 +31,7 @@ final class CommentedGroups {
     CommentedGroups(KeyTable table) {
         groups = table.all().stream()
                 .filter(key -> !key.children().isEmpty())
-                .map(Key::name)
+                .map(KeyRow::name)
                 .collect(Collectors.toCollection(HashSet::new));
     }
 
@@ -87,7 +87,7 @@ final class CommentedGroups {
         if (off.stream().noneMatch(level -> groups.contains(level.name()))) {
             return;
         }
-        Place place = new Place(here.line(), here.indent() + 1);
+        FilePlace place = new FilePlace(here.line(), here.indent() + 1);
         Object[] said = off.stream()
                 .flatMap(level -> Stream.of(level.name(), String.valueOf(level.line())))
                 .toArray();

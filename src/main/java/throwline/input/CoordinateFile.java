@@ -61,7 +61,7 @@ public final class CoordinateFile {
         }
         dropCounts();
         if (problems.isEmpty() && (points.size() < FEWEST || points.size() > MOST)) {
-            problem(new Place(0, 0), "input.outline.points", points.size(), FEWEST, MOST);
+            problem(new FilePlace(0, 0), "input.outline.points", points.size(), FEWEST, MOST);
         }
     }
 
@@ -70,7 +70,7 @@ public final class CoordinateFile {
         OptionalDouble first = value(cells.get(0));
         boolean pair =
                 cells.size() == 2 && first.isPresent() && value(cells.get(1)).isPresent();
-        Place place = new Place(number, line.length() - line.stripLeading().length() + 1);
+        FilePlace place = new FilePlace(number, line.length() - line.stripLeading().length() + 1);
         if (pair) {
             points.add(new OutlinePoint(first.getAsDouble(), value(cells.get(1)).getAsDouble(), number));
         } else if (cells.stream().anyMatch(cell -> cell.matches("[-+]?\\d+,\\d+"))) {
@@ -107,7 +107,7 @@ public final class CoordinateFile {
         }
     }
 
-    private void problem(Place place, String code, Object... arguments) {
+    private void problem(FilePlace place, String code, Object... arguments) {
         Object[] shown = new Object[arguments.length];
         for (int i = 0; i < shown.length; i++) {
             shown[i] = String.valueOf(arguments[i]);

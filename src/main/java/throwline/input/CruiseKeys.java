@@ -57,7 +57,7 @@ final class CruiseKeys {
     Optional<CruiseTrim> trim(Movables movables) {
         return isUsed()
                 ? elevator.child(TRIM)
-                        .value(Deflection.class)
+                        .value(WrittenDeflection.class)
                         .map(read -> new CruiseTrim(
                                 movables.find(Movable.ELEVATOR)
                                         .orElseThrow()
@@ -82,8 +82,8 @@ final class CruiseKeys {
             problems.add(elevator.child(SPEED), "input.cruise-trim.speed");
         }
         boolean noWay = elevator.child(TRIM)
-                .value(Deflection.class)
-                .filter(read -> read.sense() == Deflection.Sense.UNSAID && read.size() > 0)
+                .value(WrittenDeflection.class)
+                .filter(read -> read.sense() == WrittenDeflection.Sense.UNSAID && read.size() > 0)
                 .isPresent();
         if (noWay) {
             problems.add(elevator.child(TRIM), "input.cruise-trim.way");

@@ -47,8 +47,8 @@ final class DraftWriter {
      */
     String write(Draft draft, List<String> header) {
         header.forEach(line -> comment(line, 0));
-        for (Key key : table.root().children()) {
-            text.append(key.kind() == Key.Kind.VERSION ? "" : "\n");
+        for (KeyRow key : table.root().children()) {
+            text.append(key.kind() == KeyRow.Kind.VERSION ? "" : "\n");
             entry(
                     key,
                     key.name(),
@@ -71,7 +71,7 @@ final class DraftWriter {
         }
     }
 
-    private void entry(Key key, String name, Optional<Draft> draft, KeyLevel place) {
+    private void entry(KeyRow key, String name, Optional<Draft> draft, KeyLevel place) {
         boolean group = !key.children().isEmpty();
         boolean off = place.off() || (draft.isEmpty() && !isRequired(key));
         if (!key.meaning().isEmpty() && explained.add(key.path())) {
@@ -86,7 +86,7 @@ final class DraftWriter {
         }
     }
 
-    private void leaf(Key key, String name, Optional<Draft> draft, KeyLevel place, boolean off) {
+    private void leaf(KeyRow key, String name, Optional<Draft> draft, KeyLevel place, boolean off) {
         String path = place.below(name, false).path();
         Optional<String> value = draft.flatMap(Draft::value);
         String shown = value.map(v -> written(key, v)).orElseGet(() -> suggestion(key, path, off));
@@ -96,17 +96,17 @@ final class DraftWriter {
         line(place, off, (scalar(name) + ": " + shown).stripTrailing() + mark);
     }
 
-    private String suggestion(Key key, String path, boolean off) {
+    private String suggestion(KeyRow key, String path, boolean off) {
         if (!off) {
             return "";
         }
-        String fallback = key.need() == Key.Need.DEFAULT ? key.needText() : key.example();
+        String fallback = key.need() == KeyRow.Need.DEFAULT ? key.needText() : key.example();
         return assumed.getOrDefault(path, fallback);
     }
 
-    private void group(Key key, String name, Draft draft, KeyLevel place, boolean off) {
+    private void group(KeyRow key, String name, Draft draft, KeyLevel place, boolean off) {
         boolean named = key.anyChild().isPresent();
-        boolean list = key.kind() == Key.Kind.LIST;
+        boolean list = key.kind() == KeyRow.Kind.LIST;
         if (named && draft.children().isEmpty() && !off) {
             line(place, false, scalar(name) + ": {}");
             return;
@@ -117,13 +117,13 @@ final class DraftWriter {
             draft.children().forEach((number, entry) -> listEntry(key.children().get(0), number, entry, inside));
             return;
         }
-        for (Key child : key.fixedChildren()) {
+        for (KeyRow child : key.fixedChildren()) {
             entry(child, child.name(), draft.child(child.name()), inside);
         }
         key.anyChild().ifPresent(any -> names(key, any, draft, inside));
     }
 
-    private void names(Key key, Key any, Draft draft, KeyLevel inside) {
+    private void names(KeyRow key, KeyRow any, Draft draft, KeyLevel inside) {
         Set<String> fixed = new HashSet<>();
         key.fixedChildren().forEach(k -> fixed.add(k.name()));
         List<String> names = new ArrayList<>(draft.children().keySet());
@@ -134,10 +134,10 @@ final class DraftWriter {
         names.forEach(name -> entry(any, name, draft.child(name), inside));
     }
 
-    private void listEntry(Key entry, String number, Draft draft, KeyLevel inside) {
+    private void listEntry(KeyRow entry, String number, Draft draft, KeyLevel inside) {
         KeyLevel place = new KeyLevel(inside.path() + "[" + number + "]", inside.indent() + STEP, inside.off());
         int before = text.length();
-        for (Key child : entry.fixedChildren()) {
+        for (KeyRow child : entry.fixedChildren()) {
             // Washout and set back are measured from the first station, which therefore has none.
             if (!number.equals("1")
                     || isRequired(child)
@@ -152,11 +152,11 @@ final class DraftWriter {
         text.replace(at + inside.indent(), at + inside.indent() + 1, "-");
     }
 
-    private static boolean isRequired(Key key) {
-        return key.need() == Key.Need.REQUIRED || key.need() == Key.Need.REQUIRED_UNLESS;
+    private static boolean isRequired(KeyRow key) {
+        return key.need() == KeyRow.Need.REQUIRED || key.need() == KeyRow.Need.REQUIRED_UNLESS;
     }
 
-    private String explanation(Key key) {
+    private String explanation(KeyRow key) {
         String range = key.range()
                 .map(r -> " " + words.say("input.new.range", r.leastText(), r.mostText()))
                 .orElse("");
@@ -189,7 +189,7 @@ final class DraftWriter {
                 .append('\n');
     }
 
-    private static String written(Key key, String value) {
+    private static String written(KeyRow key, String value) {
         return switch (key.kind()) {
             case TEXT, AIRFOIL -> scalar(value);
             default -> value;

@@ -62,7 +62,7 @@ public final class FlightInterview extends StepwiseQuestions {
         if (!step.asked().question().choices().isEmpty()) {
             return wrongChoice(step.asked().question(), said);
         }
-        Key key = TABLE.all().stream()
+        KeyRow key = TABLE.all().stream()
                 .filter(k -> k.path().equals(step.key()))
                 .findFirst()
                 .orElseThrow();
@@ -79,11 +79,11 @@ public final class FlightInterview extends StepwiseQuestions {
 
     /** A trim needs its way, and the trailing edge must be able to go there. */
     private Optional<Message> wrongTrim(Step step, String said) {
-        Optional<Deflection> trim = step.key().endsWith("trimmed by") ? Answers.deflection(said) : Optional.empty();
+        Optional<WrittenDeflection> trim = step.key().endsWith("trimmed by") ? Answers.deflection(said) : Optional.empty();
         if (trim.isEmpty()) {
             return Optional.empty();
         }
-        if (trim.get().sense() == Deflection.Sense.UNSAID && trim.get().size() > 0) {
+        if (trim.get().sense() == WrittenDeflection.Sense.UNSAID && trim.get().size() > 0) {
             return Optional.of(Message.of("input.flights.sense"));
         }
         return trim.get().signed(model.tail().throwChord()).isEmpty()

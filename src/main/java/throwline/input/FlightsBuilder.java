@@ -146,7 +146,7 @@ final class FlightsBuilder {
             Map<String, Double> moved = new LinkedHashMap<>();
             for (Branch where : setUp.children()) {
                 Optional<String> surface = known(where.name(), surfaces);
-                Optional<Deflection> deflection = where.value(Deflection.class);
+                Optional<WrittenDeflection> deflection = where.value(WrittenDeflection.class);
                 if (surface.isEmpty()) {
                     problems.add(
                             where.keyPlace(),

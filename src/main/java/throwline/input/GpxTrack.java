@@ -41,7 +41,7 @@ final class GpxTrack {
             int line = Math.max(1, e.getLocation() == null ? 1 : e.getLocation().getLineNumber());
             int column =
                     Math.max(1, e.getLocation() == null ? 1 : e.getLocation().getColumnNumber());
-            problems.add(new Place(line, column), "", Message.of("input.log.xml"));
+            problems.add(new FilePlace(line, column), "", Message.of("input.log.xml"));
         }
     }
 

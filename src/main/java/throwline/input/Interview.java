@@ -215,12 +215,12 @@ public final class Interview {
                 .findFirst();
     }
 
-    private Optional<Key> key(InterviewStep step) {
+    private Optional<KeyRow> key(InterviewStep step) {
         return table.all().stream().filter(k -> k.path().equals(step.key())).findFirst();
     }
 
     private List<String> choices(InterviewStep step) {
-        return step.choices().isEmpty() ? key(step).map(Key::choices).orElse(List.of()) : step.choices();
+        return step.choices().isEmpty() ? key(step).map(KeyRow::choices).orElse(List.of()) : step.choices();
     }
 
     private String usual(InterviewStep step) {

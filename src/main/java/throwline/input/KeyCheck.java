@@ -42,14 +42,14 @@ final class KeyCheck {
 
     /** The keys at the top, in the order of the table. */
     List<String> order() {
-        return table.root().children().stream().map(Key::name).toList();
+        return table.root().children().stream().map(KeyRow::name).toList();
     }
 
     Branch check(Located file) {
         return value(table.root(), file, "", "", file.place());
     }
 
-    private Branch value(Key key, Located node, String name, String path, Place place) {
+    private Branch value(KeyRow key, Located node, String name, String path, FilePlace place) {
         return switch (key.kind()) {
             case GROUP, NAMED -> group(key, node, name, path, place);
             case LIST -> list(key, node, name, path, place);
@@ -62,12 +62,12 @@ final class KeyCheck {
         };
     }
 
-    private Branch group(Key key, Located node, String name, String path, Place place) {
+    private Branch group(KeyRow key, Located node, String name, String path, FilePlace place) {
         Branch branch = Branch.empty(name, path, place);
         if (node instanceof Located.Scalar scalar && scalar.isEmpty()) {
             return filled(key, branch, List.of());
         }
-        boolean mayLack = key.need() == Key.Need.OR_NONE;
+        boolean mayLack = key.need() == KeyRow.Need.OR_NONE;
         if (mayLack
                 && node instanceof Located.Scalar scalar
                 && NearestName.key(scalar.text()).equals("none")) {
@@ -87,7 +87,7 @@ final class KeyCheck {
         return filled(key, branch, mapping.entries());
     }
 
-    private Branch filled(Key key, Branch branch, List<Located.Entry> entries) {
+    private Branch filled(KeyRow key, Branch branch, List<Located.Entry> entries) {
         Set<String> given = new HashSet<>();
         Map<String, Located.Scalar> first = new HashMap<>();
         for (int i = 0; i < entries.size() && !problems.isFull(); i++) {
@@ -107,7 +107,7 @@ final class KeyCheck {
                 given.add(NearestName.key(entry(key, branch, entry, entries)));
             }
         }
-        for (Key child : key.fixedChildren()) {
+        for (KeyRow child : key.fixedChildren()) {
             if (!given.contains(NearestName.key(child.name()))) {
                 missing(child, branch, given);
             }
@@ -136,9 +136,9 @@ final class KeyCheck {
     }
 
     /** Takes one entry; the name of the key that it was meant for. */
-    private String entry(Key group, Branch branch, Located.Entry entry, List<Located.Entry> siblings) {
+    private String entry(KeyRow group, Branch branch, Located.Entry entry, List<Located.Entry> siblings) {
         String written = entry.key().text().strip();
-        Optional<Key> child = group.child(written).or(group::anyChild);
+        Optional<KeyRow> child = group.child(written).or(group::anyChild);
         Optional<Message> elsewhere = scope.key(branch.path(), child.isEmpty(), entry, siblings);
         if (elsewhere.isPresent()) {
             problems.add(entry.key().place(), path(branch, UnknownKey.shown(written)), elsewhere.get());
@@ -149,8 +149,8 @@ final class KeyCheck {
             problems.add(entry.key().place(), path(branch, UnknownKey.shown(written)), unknown.note());
             return unknown.meant().orElse(written);
         }
-        Key key = child.get();
-        boolean own = key.name().equals(Key.ANY_NAME);
+        KeyRow key = child.get();
+        boolean own = key.name().equals(KeyRow.ANY_NAME);
         String name = own ? written : key.name();
         String path = path(branch, name);
         if (own && ValueReader.name(written, "small") instanceof ValueReader.Wrong wrong) {
@@ -161,7 +161,7 @@ final class KeyCheck {
         return name;
     }
 
-    private void missing(Key key, Branch branch, Set<String> given) {
+    private void missing(KeyRow key, Branch branch, Set<String> given) {
         String path = path(branch, key.name());
         switch (key.need()) {
             case REQUIRED -> problems.add(branch.place(), path, missingNote(key));
@@ -181,7 +181,7 @@ final class KeyCheck {
             }
             case OR_NONE -> assumed.add(new Assumption(path, "none"));
             case OPTIONAL -> {
-                if (key.kind() == Key.Kind.GROUP) {
+                if (key.kind() == KeyRow.Kind.GROUP) {
                     branch.add(filled(key, Branch.empty(key.name(), path, branch.place()), List.of()));
                 }
             }
@@ -191,30 +191,30 @@ final class KeyCheck {
         }
     }
 
-    private static Message missingNote(Key key) {
-        if (key.kind() == Key.Kind.VERSION) {
+    private static Message missingNote(KeyRow key) {
+        if (key.kind() == KeyRow.Kind.VERSION) {
             return Message.of("input.version.missing");
         }
         if (key.path().equals("tail")) {
             return Message.of("input.scope.no-tail");
         }
-        if (key.kind() == Key.Kind.GROUP) {
+        if (key.kind() == KeyRow.Kind.GROUP) {
             String required = key.children().stream()
-                    .filter(k -> k.need() == Key.Need.REQUIRED || k.need() == Key.Need.REQUIRED_UNLESS)
-                    .map(Key::name)
+                    .filter(k -> k.need() == KeyRow.Need.REQUIRED || k.need() == KeyRow.Need.REQUIRED_UNLESS)
+                    .map(KeyRow::name)
                     .collect(Collectors.joining(", "));
             return Message.of("input.missing.group", key.name(), key.meaning(), required);
         }
         return Message.of("input.missing", key.name(), key.meaning(), key.name() + ": " + key.example());
     }
 
-    private Branch list(Key key, Located node, String name, String path, Place place) {
+    private Branch list(KeyRow key, Located node, String name, String path, FilePlace place) {
         Branch branch = Branch.empty(name, path, place);
         if (!(node instanceof Located.Sequence sequence)) {
             problems.add(node.place(), path, Message.of("input.list", key.example()));
             return branch;
         }
-        Key entry = key.children().get(0);
+        KeyRow entry = key.children().get(0);
         for (int i = 0; i < sequence.items().size() && !problems.isFull(); i++) {
             Located item = sequence.items().get(i);
             String number = String.valueOf(i + 1);
@@ -224,7 +224,7 @@ final class KeyCheck {
     }
 
     /** One name, or a list of them. */
-    private Branch names(Key key, Located node, String name, String path, Place place) {
+    private Branch names(KeyRow key, Located node, String name, String path, FilePlace place) {
         Branch branch = Branch.empty(name, path, place);
         List<Located> items = node instanceof Located.Sequence sequence ? sequence.items() : List.of(node);
         for (Located item : items) {
@@ -239,8 +239,8 @@ final class KeyCheck {
     }
 
     /** Throws up and down, each with its own size. */
-    private Branch both(Key key, Located.Mapping mapping, String name, String path, Place place) {
-        Map<String, Deflection> sides = new LinkedHashMap<>();
+    private Branch both(KeyRow key, Located.Mapping mapping, String name, String path, FilePlace place) {
+        Map<String, WrittenDeflection> sides = new LinkedHashMap<>();
         boolean good = true;
         for (Located.Entry entry : mapping.entries()) {
             String side = NearestName.key(entry.key().text());
@@ -250,24 +250,24 @@ final class KeyCheck {
             }
             Branch one = leaf(
                     key, entry.value(), side, path + "." + side, entry.value().place());
-            Optional<Deflection> deflection = one.value(Deflection.class);
-            if (deflection.isPresent() && deflection.get().sense() != Deflection.Sense.UNSAID) {
+            Optional<WrittenDeflection> deflection = one.value(WrittenDeflection.class);
+            if (deflection.isPresent() && deflection.get().sense() != WrittenDeflection.Sense.UNSAID) {
                 problems.add(one, "input.throws.sense", "{up: 25 deg, down: 18 deg}");
             }
             good &= deflection.isPresent();
             deflection.ifPresent(d -> sides.put(side, d));
         }
-        Deflection up = sides.get("up");
-        Deflection down = sides.get("down");
+        WrittenDeflection up = sides.get("up");
+        WrittenDeflection down = sides.get("down");
         if (good && (up == null || down == null)) {
             problems.add(mapping.place(), path, Message.of("input.throws", "{up: 25 deg, down: 18 deg}"));
         }
         return up == null || down == null
                 ? Branch.empty(name, path, place)
-                : Branch.of(name, path, place, mapping.place(), new Deflection.Both(up, down));
+                : Branch.of(name, path, place, mapping.place(), new WrittenDeflection.Both(up, down));
     }
 
-    private Branch leaf(Key key, Located node, String name, String path, Place place) {
+    private Branch leaf(KeyRow key, Located node, String name, String path, FilePlace place) {
         Branch absent = Branch.empty(name, path, place);
         if (!(node instanceof Located.Scalar scalar)) {
             problems.add(node.place(), path, Message.of("input.scalar", key.example()));
@@ -277,7 +277,7 @@ final class KeyCheck {
             problems.add(scalar.place(), path, Message.of("input.novalue", key.example()));
             return absent;
         }
-        if (scalar.cutShort() && (key.kind() == Key.Kind.TEXT || key.kind() == Key.Kind.AIRFOIL)) {
+        if (scalar.cutShort() && (key.kind() == KeyRow.Kind.TEXT || key.kind() == KeyRow.Kind.AIRFOIL)) {
             problems.add(scalar.place(), path, Message.of("input.name.hash", UnknownKey.shown(scalar.text())));
             return absent;
         }

@@ -56,30 +56,30 @@ public final class KeyForm {
         return List.copyOf(form.fields);
     }
 
-    private void below(Key key, List<String> path, String place) {
-        for (Key child : key.fixedChildren()) {
-            if (!child.name().equals(Key.ANY_ENTRY)) {
+    private void below(KeyRow key, List<String> path, String place) {
+        for (KeyRow child : key.fixedChildren()) {
+            if (!child.name().equals(KeyRow.ANY_ENTRY)) {
                 at(child, with(path, child.name()), place.isEmpty() ? child.name() : place + "." + child.name());
             }
         }
         key.anyChild()
                 .ifPresent(any -> text.names(path).stream()
                         .filter(name -> key.child(name)
-                                .filter(k -> !k.name().equals(Key.ANY_NAME))
+                                .filter(k -> !k.name().equals(KeyRow.ANY_NAME))
                                 .isEmpty())
                         .forEach(name -> at(any, with(path, name), place + "." + name)));
         key.children().stream()
-                .filter(child -> child.name().equals(Key.ANY_ENTRY))
+                .filter(child -> child.name().equals(KeyRow.ANY_ENTRY))
                 .forEach(child -> entries(child, path, place));
     }
 
-    private void entries(Key child, List<String> path, String place) {
+    private void entries(KeyRow child, List<String> path, String place) {
         for (int i = 1; i <= MOST && text.at(with(path, "[" + i + "]")).isPresent(); i++) {
             at(child, with(path, "[" + i + "]"), place + "[" + i + "]");
         }
     }
 
-    private void at(Key key, List<String> path, String place) {
+    private void at(KeyRow key, List<String> path, String place) {
         boolean inside = !key.children().isEmpty() && isGroup(key);
         if (inside) {
             below(key, path, place);
@@ -88,21 +88,21 @@ public final class KeyForm {
         }
     }
 
-    private static boolean isGroup(Key key) {
+    private static boolean isGroup(KeyRow key) {
         return switch (key.kind()) {
             case GROUP, NAMED, LIST -> true;
             default -> false;
         };
     }
 
-    private Field field(Key key, List<String> path, String place) {
+    private Field field(KeyRow key, List<String> path, String place) {
         return new Field(
                 path,
-                key.path().replace("." + Key.ANY_ENTRY, Key.ANY_ENTRY),
+                key.path().replace("." + KeyRow.ANY_ENTRY, KeyRow.ANY_ENTRY),
                 place,
                 text.at(path).orElse(""),
-                key.need() == Key.Need.REQUIRED,
-                key.need() == Key.Need.DEFAULT ? key.needText() : "",
+                key.need() == KeyRow.Need.REQUIRED,
+                key.need() == KeyRow.Need.DEFAULT ? key.needText() : "",
                 key.range().map(r -> r.leastText() + " .. " + r.mostText()).orElse(""),
                 key.choices(),
                 key.example(),

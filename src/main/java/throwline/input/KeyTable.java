@@ -49,7 +49,7 @@ final class KeyTable {
 
     private final Map<String, String[]> rows = new LinkedHashMap<>();
     private final Map<String, Set<String>> below = new LinkedHashMap<>();
-    private final Key root;
+    private final KeyRow root;
 
     private KeyTable(Stream<String> lines) {
         lines.filter(line -> !line.startsWith("#") && !line.isBlank()).forEach(line -> {
@@ -63,7 +63,7 @@ final class KeyTable {
             rows.put(path, cells);
             stand(path);
         });
-        root = group("", Key.Need.REQUIRED);
+        root = group("", KeyRow.Need.REQUIRED);
     }
 
     /** The table of model files. */
@@ -94,40 +94,40 @@ final class KeyTable {
     }
 
     /** The whole file as one group. */
-    Key root() {
+    KeyRow root() {
         return root;
     }
 
     /** Every row, in the order of the table. */
-    List<Key> all() {
-        List<Key> all = new ArrayList<>();
+    List<KeyRow> all() {
+        List<KeyRow> all = new ArrayList<>();
         collect(root, all);
         return all;
     }
 
     /** The row that a place in a file belongs to, such as {@code wing.sections[2].chord}; names may hold points. */
-    Optional<Key> find(String place) {
+    Optional<KeyRow> find(String place) {
         return all().stream()
                 .filter(k -> matches(k.path(), place))
                 .max(Comparator.comparingInt(k -> k.path().length()));
     }
 
     private static boolean matches(String path, String place) {
-        int named = path.indexOf(Key.ANY_NAME);
-        int entry = path.indexOf("." + Key.ANY_ENTRY);
+        int named = path.indexOf(KeyRow.ANY_NAME);
+        int entry = path.indexOf("." + KeyRow.ANY_ENTRY);
         int open = named < 0 ? entry : entry < 0 ? named : Math.min(named, entry);
         if (open < 0 || !place.startsWith(path.substring(0, open))) {
             return path.equals(place);
         }
         String pattern = Arrays.stream(path.replace(".[]", "[]").split("\\.", -1))
                 .map(step ->
-                        step.equals(Key.ANY_NAME) ? ".+" : Pattern.quote(step).replace("[]", "\\E\\[[0-9]+\\]\\Q"))
+                        step.equals(KeyRow.ANY_NAME) ? ".+" : Pattern.quote(step).replace("[]", "\\E\\[[0-9]+\\]\\Q"))
                 .collect(Collectors.joining("\\."));
         return place.matches(pattern);
     }
 
-    private static void collect(Key key, List<Key> all) {
-        for (Key child : key.children()) {
+    private static void collect(KeyRow key, List<KeyRow> all) {
+        for (KeyRow child : key.children()) {
             all.add(child);
             collect(child, all);
         }
@@ -144,27 +144,27 @@ final class KeyTable {
     }
 
     /** The rows directly below a path; steps that have no row of their own become groups. */
-    private List<Key> below(String path) {
+    private List<KeyRow> below(String path) {
         return below.getOrDefault(path, Set.of()).stream()
-                .map(p -> rows.containsKey(p) ? row(p) : group(p, Key.Need.OPTIONAL))
+                .map(p -> rows.containsKey(p) ? row(p) : group(p, KeyRow.Need.OPTIONAL))
                 .toList();
     }
 
-    private Key group(String path, Key.Need need) {
-        return new Key(
-                path, Key.Kind.GROUP, Optional.empty(), List.of(), need, "", Optional.empty(), "", "", "", below(path));
+    private KeyRow group(String path, KeyRow.Need need) {
+        return new KeyRow(
+                path, KeyRow.Kind.GROUP, Optional.empty(), List.of(), need, "", Optional.empty(), "", "", "", below(path));
     }
 
-    private Key row(String path) {
+    private KeyRow row(String path) {
         String[] cells = rows.getOrDefault(path, new String[COLUMNS]);
         String kindText = cells[1];
         boolean choice = kindText.startsWith("choice ");
         Optional<Dimension> dimension = Optional.ofNullable(QUANTITIES.get(kindText));
-        Key.Kind kind = choice
-                ? Key.Kind.CHOICE
-                : dimension.isPresent() ? Key.Kind.QUANTITY : Key.Kind.valueOf(kindText.toUpperCase(Locale.ROOT));
+        KeyRow.Kind kind = choice
+                ? KeyRow.Kind.CHOICE
+                : dimension.isPresent() ? KeyRow.Kind.QUANTITY : KeyRow.Kind.valueOf(kindText.toUpperCase(Locale.ROOT));
         String need = cells[2];
-        return new Key(
+        return new KeyRow(
                 path,
                 kind,
                 dimension,
@@ -178,24 +178,24 @@ final class KeyTable {
                 below(path));
     }
 
-    private static Key.Need need(String text) {
+    private static KeyRow.Need need(String text) {
         if (text.startsWith("= ")) {
-            return Key.Need.DEFAULT;
+            return KeyRow.Need.DEFAULT;
         }
         return switch (text) {
-            case "required" -> Key.Need.REQUIRED;
-            case "optional" -> Key.Need.OPTIONAL;
-            case "or none" -> Key.Need.OR_NONE;
-            case "worked out" -> Key.Need.WORKED_OUT;
-            default -> Key.Need.REQUIRED_UNLESS;
+            case "required" -> KeyRow.Need.REQUIRED;
+            case "optional" -> KeyRow.Need.OPTIONAL;
+            case "or none" -> KeyRow.Need.OR_NONE;
+            case "worked out" -> KeyRow.Need.WORKED_OUT;
+            default -> KeyRow.Need.REQUIRED_UNLESS;
         };
     }
 
-    private static Optional<Key.Range> range(String text, Dimension dimension) {
+    private static Optional<KeyRow.Range> range(String text, Dimension dimension) {
         if (text.isEmpty()) {
             return Optional.empty();
         }
         String[] ends = text.split(" \\.\\. ", 2);
-        return Optional.of(new Key.Range(dimension, ends[0], ends[1]));
+        return Optional.of(new KeyRow.Range(dimension, ends[0], ends[1]));
     }
 }

@@ -23,7 +23,7 @@ public final class ListEntries {
     }
 
     /** Place of an entry in a list of this text. */
-    private record Place(TextTree tree, SequenceNode list, int index) {
+    private record FilePlace(TextTree tree, SequenceNode list, int index) {
 
         Node node() {
             return list.getValue().get(index);
@@ -45,13 +45,13 @@ public final class ListEntries {
         }
     }
 
-    private Optional<Place> place(int entry) {
+    private Optional<FilePlace> place(int entry) {
         return TextTree.of(text.text())
                 .flatMap(tree -> tree.find(path)
                         .filter(SequenceNode.class::isInstance)
                         .map(SequenceNode.class::cast)
                         .filter(list -> entry >= 1 && entry <= list.getValue().size())
-                        .map(list -> new Place(tree, list, entry - 1))
+                        .map(list -> new FilePlace(tree, list, entry - 1))
                         .filter(place -> TextTree.isFlow(place.list()) || place.hasOwnLines()));
     }
 

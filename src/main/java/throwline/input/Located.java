@@ -6,7 +6,7 @@ import java.util.List;
 sealed interface Located permits Located.Scalar, Located.Mapping, Located.Sequence {
 
     /** Where it begins. */
-    Place place();
+    FilePlace place();
 
     /**
      * One piece of text.
@@ -16,7 +16,7 @@ sealed interface Located permits Located.Scalar, Located.Mapping, Located.Sequen
      * @param cutShort true where a number sign follows that may belong to it
      * @param place where it begins
      */
-    record Scalar(String text, boolean plain, boolean cutShort, Place place) implements Located {
+    record Scalar(String text, boolean plain, boolean cutShort, FilePlace place) implements Located {
 
         /** True where nothing was written. */
         boolean isEmpty() {
@@ -30,7 +30,7 @@ sealed interface Located permits Located.Scalar, Located.Mapping, Located.Sequen
      * @param entries in order
      * @param place where it begins
      */
-    record Mapping(List<Entry> entries, Place place) implements Located {
+    record Mapping(List<Entry> entries, FilePlace place) implements Located {
         public Mapping {
             entries = List.copyOf(entries);
         }
@@ -42,7 +42,7 @@ sealed interface Located permits Located.Scalar, Located.Mapping, Located.Sequen
      * @param items in order
      * @param place where it begins
      */
-    record Sequence(List<Located> items, Place place) implements Located {
+    record Sequence(List<Located> items, FilePlace place) implements Located {
         public Sequence {
             items = List.copyOf(items);
         }

@@ -19,7 +19,7 @@ import throwline.notes.LogSource.Column;
 import throwline.notes.LogSource.Span;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.units.Unit;
 
 /** Builder of what a file of flights says of a log: file, columns, set-ups by switch or by time. */
@@ -147,7 +147,7 @@ final class LogBuilder {
         List<double[]> points = new ArrayList<>();
         for (Branch pair : at.names()) {
             Matcher matcher = PAIR.matcher(pair.name());
-            Optional<Deflection> deflection =
+            Optional<WrittenDeflection> deflection =
                     matcher.matches() ? Answers.deflection(matcher.group(2)) : Optional.empty();
             OptionalDouble angle = deflection.isPresent()
                     ? deflection.get().signed(model.tail().throwChord())
@@ -222,7 +222,7 @@ final class LogBuilder {
             return OptionalDouble.of(
                     3600 * Integer.parseInt(clock.group(1)) + 60 * Integer.parseInt(clock.group(2)) + seconds);
         }
-        if (QuantityReader.read(said.get(), Dimension.TIME) instanceof Reading.Amount amount) {
+        if (QuantityReader.read(said.get(), Dimension.TIME) instanceof ReadQuantity.Amount amount) {
             return OptionalDouble.of(amount.quantity().value());
         }
         problems.add(branch, "input.flights.log.time", UnknownKey.shown(said.get()));

@@ -63,7 +63,7 @@ final class LogCells {
             Optional<Channel> channel = Channel.of(key);
             if (place < 0) {
                 problems.add(
-                        new Place(number, 1),
+                        new FilePlace(number, 1),
                         "",
                         Message.of(
                                 "input.log.column",
@@ -167,6 +167,6 @@ final class LogCells {
     }
 
     private void problem(int line, int column, String code, Object... arguments) {
-        problems.add(new Place(line, column), "", Message.of(code, arguments));
+        problems.add(new FilePlace(line, column), "", Message.of(code, arguments));
     }
 }

@@ -36,7 +36,7 @@ public final class LogFile {
 
     /** The text of a log; refused before it is read where it is too large. */
     static byte[] bytes(Path file) throws UnreadableFile {
-        Place whole = new Place(0, 0);
+        FilePlace whole = new FilePlace(0, 0);
         if (Files.isDirectory(file)) {
             throw new UnreadableFile(whole, Message.of("input.file.folder"));
         }
@@ -73,7 +73,7 @@ public final class LogFile {
             case CELLS -> new LogCells(source, rows, problems).read(text);
         }
         if (problems.isEmpty() && rows.isEmpty()) {
-            problems.add(new Place(0, 0), "", Message.of("input.log.nothing"));
+            problems.add(new FilePlace(0, 0), "", Message.of("input.log.nothing"));
         }
         return problems.isEmpty() ? new ReadLog.Log(rows.log(), sum) : new ReadLog.Faulty(problems.list());
     }

@@ -61,7 +61,7 @@ public final class LogInterview extends StepwiseQuestions {
     }
 
     private static Optional<Message> wrongValue(String path, String said) {
-        Key key = TABLE.all().stream()
+        KeyRow key = TABLE.all().stream()
                 .filter(k -> k.path().equals(path))
                 .findFirst()
                 .orElseThrow();

@@ -64,7 +64,7 @@ final class LogRows {
         }
         if (at < last) {
             if (!backwards) {
-                problems.add(new Place(line, 1), "", Message.of("input.log.backwards"));
+                problems.add(new FilePlace(line, 1), "", Message.of("input.log.backwards"));
             }
             backwards = true;
             return false;

@@ -229,7 +229,7 @@ final class ModelBuilder {
     private Map<String, Double> signed(Branch owner) {
         Map<String, Double> angles = new LinkedHashMap<>();
         for (Branch where : owner.children()) {
-            Optional<Deflection> deflection = where.value(Deflection.class);
+            Optional<WrittenDeflection> deflection = where.value(WrittenDeflection.class);
             if (deflection.isPresent()) {
                 Movable movable = movables.find(where.name()).orElseThrow();
                 angles.put(movable.name(), movable.signed(deflection.get()).orElseThrow());
@@ -241,7 +241,7 @@ final class ModelBuilder {
     private Map<String, Stick.Throws> rollThrows(Branch stick) {
         Map<String, Stick.Throws> throwsBySurface = new LinkedHashMap<>();
         for (Branch where : stick.children()) {
-            Optional<Deflection.Both> both = Movables.both(where);
+            Optional<WrittenDeflection.Both> both = Movables.both(where);
             if (both.isPresent()) {
                 Movable movable = movables.find(where.name()).orElseThrow();
                 throwsBySurface.put(

@@ -81,7 +81,7 @@ public final class ModelFile {
 
     /** Why a value was assumed as it was, in a sentence; empty where nothing needs to be said. */
     public static String reason(Assumption assumption) {
-        return TABLE.find(assumption.path()).map(Key::reason).orElse("");
+        return TABLE.find(assumption.path()).map(KeyRow::reason).orElse("");
     }
 
     private static ReadModel parse(String text, String shownAs, AirfoilLibrary library, List<Unit> shown)

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param chord behind the hinge at the surface's root end, m; empty where the file does not tell it rightly
  * @param travel as written; empty where not given
  */
-record Movable(String name, OptionalDouble chord, Optional<Deflection.Both> travel) {
+record Movable(String name, OptionalDouble chord, Optional<WrittenDeflection.Both> travel) {
 
     /** The furthest that any linkage lets a surface go up, rad. */
     static final double MOST_UP = Math.toRadians(45);
@@ -29,7 +29,7 @@ record Movable(String name, OptionalDouble chord, Optional<Deflection.Both> trav
     }
 
     /** Signed angle, rad, trailing edge down positive; empty where it cannot be told. */
-    OptionalDouble signed(Deflection deflection) {
+    OptionalDouble signed(WrittenDeflection deflection) {
         if (!deflection.isLength()) {
             return deflection.signed(1);
         }
@@ -37,7 +37,7 @@ record Movable(String name, OptionalDouble chord, Optional<Deflection.Both> trav
     }
 
     /** Size of a deflection, rad, not negative; empty where it cannot be told. */
-    OptionalDouble size(Deflection deflection) {
+    OptionalDouble size(WrittenDeflection deflection) {
         OptionalDouble signed = signed(deflection);
         return signed.isPresent() ? OptionalDouble.of(Math.abs(signed.getAsDouble())) : signed;
     }

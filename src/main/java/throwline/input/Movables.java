@@ -52,11 +52,11 @@ final class Movables {
     }
 
     /** Travel or throws: one size for both ways, or two. */
-    static Optional<Deflection.Both> both(Branch branch) {
-        return branch.value(Deflection.Both.class)
-                .or(() -> branch.value(Deflection.class)
-                        .filter(d -> d.sense() == Deflection.Sense.UNSAID)
-                        .map(d -> new Deflection.Both(d, d)));
+    static Optional<WrittenDeflection.Both> both(Branch branch) {
+        return branch.value(WrittenDeflection.Both.class)
+                .or(() -> branch.value(WrittenDeflection.class)
+                        .filter(d -> d.sense() == WrittenDeflection.Sense.UNSAID)
+                        .map(d -> new WrittenDeflection.Both(d, d)));
     }
 
     private static OptionalDouble product(OptionalDouble a, OptionalDouble b) {

@@ -44,7 +44,7 @@ final class NmeaSentences {
         }
         if (wrong > right) {
             problems.add(
-                    new Place(firstWrong, 1),
+                    new FilePlace(firstWrong, 1),
                     "",
                     Message.of("input.log.checksums", String.valueOf(wrong), String.valueOf(wrong + right)));
         }

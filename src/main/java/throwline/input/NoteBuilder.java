@@ -21,7 +21,7 @@ import throwline.notes.Noticed.Told;
 import throwline.notes.ToldBy;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 
 /** Makes one note of one entry: what its kind needs, what does not belong to it, whose set-up and stick it names. */
 final class NoteBuilder {
@@ -161,7 +161,7 @@ final class NoteBuilder {
     }
 
     private static OptionalDouble amount(String text, Dimension dimension) {
-        return QuantityReader.read(text, dimension) instanceof Reading.Amount amount
+        return QuantityReader.read(text, dimension) instanceof ReadQuantity.Amount amount
                 ? OptionalDouble.of(amount.quantity().value())
                 : OptionalDouble.empty();
     }
@@ -203,12 +203,12 @@ final class NoteBuilder {
         Optional<Going> going = going(note, "ground speed");
         List<Double> speeds = new ArrayList<>();
         for (Branch one : said) {
-            Reading reading = QuantityReader.read(one.name(), Dimension.SPEED);
-            if (reading instanceof Reading.Refused refused) {
+            ReadQuantity reading = QuantityReader.read(one.name(), Dimension.SPEED);
+            if (reading instanceof ReadQuantity.Refused refused) {
                 problems.add(one, refused.code(), refused.arguments().toArray());
                 return Optional.empty();
             }
-            speeds.add(((Reading.Amount) reading).quantity().value());
+            speeds.add(((ReadQuantity.Amount) reading).quantity().value());
         }
         if (speeds.size() > 2 || (speeds.size() == 2 && going.isPresent() && going.get() != Going.BOTH_WAYS)) {
             problems.add(note.child("ground speed"), "input.flights.two-speeds");
@@ -271,11 +271,11 @@ final class NoteBuilder {
             return Optional.empty();
         }
         String key = note.has("elevator") ? "elevator" : "trimmed by";
-        Optional<Deflection> deflection = note.child(key).value(Deflection.class);
+        Optional<WrittenDeflection> deflection = note.child(key).value(WrittenDeflection.class);
         if (deflection.isEmpty()) {
             return Optional.empty();
         }
-        if (deflection.get().sense() == Deflection.Sense.UNSAID
+        if (deflection.get().sense() == WrittenDeflection.Sense.UNSAID
                 && deflection.get().size() > 0) {
             problems.add(note.child(key), "input.flights.sense");
             return Optional.empty();

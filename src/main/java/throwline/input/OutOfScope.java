@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.units.Unit;
 import throwline.words.Message;
 
@@ -88,7 +88,7 @@ final class OutOfScope {
     }
 
     private static Optional<Double> amount(String text, Dimension dimension) {
-        return QuantityReader.read(text, dimension) instanceof Reading.Amount amount
+        return QuantityReader.read(text, dimension) instanceof ReadQuantity.Amount amount
                 ? Optional.of(amount.quantity().value())
                 : Optional.empty();
     }

@@ -158,7 +158,7 @@ final class Outline {
             double dy = (point.y() - nose.y()) / chord;
             OutlinePoint corner = new OutlinePoint(dx * cos + dy * sin, dy * cos - dx * sin, point.line());
             if (corner.x() < reached - SLACK) {
-                problems.add(new Place(point.line(), 1), "", Message.of("input.outline.back"));
+                problems.add(new FilePlace(point.line(), 1), "", Message.of("input.outline.back"));
                 return Optional.empty();
             }
             if (corner.x() > reached) {
@@ -168,7 +168,7 @@ final class Outline {
         }
         Optional<OutlinePoint> odd = new OddPoint(surface).find();
         if (odd.isPresent()) {
-            problems.add(new Place(odd.get().line(), 1), "", Message.of("input.outline.odd"));
+            problems.add(new FilePlace(odd.get().line(), 1), "", Message.of("input.outline.odd"));
             return Optional.empty();
         }
         return Optional.of(surface.stream().map(p -> new Corner(p.x(), p.y())).toList());
@@ -191,7 +191,7 @@ final class Outline {
     }
 
     private Optional<AirfoilShape> refuse(OutlinePoint where, String code) {
-        problems.add(new Place(where.line(), 1), "", Message.of(code));
+        problems.add(new FilePlace(where.line(), 1), "", Message.of(code));
         return Optional.empty();
     }
 }

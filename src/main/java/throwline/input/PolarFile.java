@@ -319,6 +319,6 @@ public final class PolarFile {
     }
 
     private void problem(int line, int column, String code, Object... arguments) {
-        problems.add(new Place(line, column), "", Message.of(code, arguments));
+        problems.add(new FilePlace(line, column), "", Message.of(code, arguments));
     }
 }

@@ -19,7 +19,7 @@ final class Problems {
         this.file = file;
     }
 
-    void add(Place place, String keyPath, Message note) {
+    void add(FilePlace place, String keyPath, Message note) {
         if (isFull()) {
             more = true;
         } else {

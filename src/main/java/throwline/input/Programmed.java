@@ -23,7 +23,7 @@ final class Programmed {
         down = setUpDown;
         for (Branch stick : root.child("sticks").children()) {
             Branch where = stick.child(movable.name());
-            Optional<Deflection.Both> both =
+            Optional<WrittenDeflection.Both> both =
                     stick.text("does").equals("roll") ? Movables.both(where) : Optional.empty();
             double angle = both.isPresent() ? 0 : signed(where);
             double stickUp = both.map(b -> size(b.up())).orElse(Math.max(0, -angle));
@@ -45,11 +45,11 @@ final class Programmed {
 
     private double signed(Branch where) {
         OptionalDouble angle =
-                where.value(Deflection.class).map(movable::signed).orElse(OptionalDouble.empty());
+                where.value(WrittenDeflection.class).map(movable::signed).orElse(OptionalDouble.empty());
         return angle.orElse(0);
     }
 
-    private double size(Deflection deflection) {
+    private double size(WrittenDeflection deflection) {
         return movable.size(deflection).orElse(0);
     }
 }

@@ -73,7 +73,7 @@ final class SetUpCheck {
         if (where.isAbsent()) {
             return;
         }
-        Optional<Deflection.Both> both = Movables.both(where);
+        Optional<WrittenDeflection.Both> both = Movables.both(where);
         if (both.isEmpty()) {
             problems.add(where, "input.throws", "{up: 25 deg, down: 18 deg}");
             return;
@@ -115,7 +115,7 @@ final class SetUpCheck {
             problems.add(where, "input.stick.elevator");
             return;
         }
-        Optional<Deflection.Both> both = Movables.both(where);
+        Optional<WrittenDeflection.Both> both = Movables.both(where);
         if (both.isPresent()) {
             added(movable, where, both.get().up(), true, stick);
             added(movable, where, both.get().down(), false, stick);
@@ -125,25 +125,25 @@ final class SetUpCheck {
     }
 
     private void pull(Movable movable, Branch where, Branch stick) {
-        Optional<Deflection> deflection = where.value(Deflection.class);
-        if (where.value(Deflection.Both.class).isPresent()) {
+        Optional<WrittenDeflection> deflection = where.value(WrittenDeflection.class);
+        if (where.value(WrittenDeflection.Both.class).isPresent()) {
             problems.add(where, "input.stick.pull");
         } else if (movable.isElevator()
                 && deflection
-                        .filter(d -> d.sense() != Deflection.Sense.UP && d.size() > 0)
+                        .filter(d -> d.sense() != WrittenDeflection.Sense.UP && d.size() > 0)
                         .isPresent()) {
             problems.add(where, "input.stick.down");
         } else {
-            deflection.ifPresent(d -> added(movable, where, d, d.sense() == Deflection.Sense.UP, stick));
+            deflection.ifPresent(d -> added(movable, where, d, d.sense() == WrittenDeflection.Sense.UP, stick));
         }
     }
 
     private void steady(Movable movable, Branch where) {
-        Optional<Deflection> deflection = where.value(Deflection.class);
+        Optional<WrittenDeflection> deflection = where.value(WrittenDeflection.class);
         if (deflection.isEmpty()) {
             return;
         }
-        boolean up = deflection.get().sense() == Deflection.Sense.UP;
+        boolean up = deflection.get().sense() == WrittenDeflection.Sense.UP;
         OptionalDouble size = reachable(movable, where, deflection.get(), up);
         OptionalDouble travel = up ? movable.travelUp() : movable.travelDown();
         if (beyond(size, travel, 0)) {
@@ -152,7 +152,7 @@ final class SetUpCheck {
     }
 
     /** What a stick adds may be cut at the stop in some set-ups, but not in each of them. */
-    private void added(Movable movable, Branch where, Deflection deflection, boolean up, Branch stick) {
+    private void added(Movable movable, Branch where, WrittenDeflection deflection, boolean up, Branch stick) {
         OptionalDouble size = reachable(movable, where, deflection, up);
         OptionalDouble travel = up ? movable.travelUp() : movable.travelDown();
         List<Branch> setUps = root.child("set-ups").children().stream()
@@ -166,7 +166,7 @@ final class SetUpCheck {
     /** Where a surface stands in a set-up, rad, positive the given way. */
     private static double standing(Movable movable, Branch setUp, boolean up) {
         double angle = setUp.child(movable.name())
-                .value(Deflection.class)
+                .value(WrittenDeflection.class)
                 .map(movable::signed)
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
@@ -182,7 +182,7 @@ final class SetUpCheck {
     }
 
     /** The size of a deflection; empty, and a problem, where no surface goes so far. */
-    private OptionalDouble reachable(Movable movable, Branch where, Deflection deflection, boolean up) {
+    private OptionalDouble reachable(Movable movable, Branch where, WrittenDeflection deflection, boolean up) {
         OptionalDouble size = movable.size(deflection);
         double most = up ? Movable.MOST_UP : movable.mostDown();
         if (size.isPresent() && size.getAsDouble() <= most + ROUNDING) {

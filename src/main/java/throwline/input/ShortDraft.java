@@ -27,25 +27,25 @@ final class ShortDraft {
     /** The file, with these comments on top. */
     String write(Draft draft, List<String> header) {
         header.forEach(line -> text.append("# ").append(line).append('\n'));
-        for (Key key : table.root().children()) {
+        for (KeyRow key : table.root().children()) {
             draft.child(key.name()).ifPresent(child -> entry(key, key.name(), child, 0, ""));
         }
         return text.toString();
     }
 
-    private void entry(Key key, String name, Draft draft, int indent, String hyphen) {
+    private void entry(KeyRow key, String name, Draft draft, int indent, String hyphen) {
         String start = " ".repeat(indent) + hyphen + DraftWriter.scalar(name) + ":";
         String flow = start + " " + flow(key, draft);
         boolean top =
                 indent == 0 && !draft.children().isEmpty() && key.anyChild().isPresent();
-        boolean list = key.kind() == Key.Kind.LIST;
+        boolean list = key.kind() == KeyRow.Kind.LIST;
         if (!top && !list && flow.length() <= WIDTH) {
             text.append(flow).append(mark(draft)).append('\n');
             return;
         }
         text.append(start).append('\n');
         for (Map.Entry<String, Draft> child : ordered(key, draft)) {
-            Key kind = child(key, child.getKey());
+            KeyRow kind = child(key, child.getKey());
             if (list) {
                 text.append(" ".repeat(indent + STEP))
                         .append("- ")
@@ -59,10 +59,10 @@ final class ShortDraft {
     }
 
     /** A value, or a group between braces. */
-    private String flow(Key key, Draft draft) {
+    private String flow(KeyRow key, Draft draft) {
         if (draft.value().isPresent()) {
             String value = draft.value().get();
-            boolean written = key.kind() == Key.Kind.TEXT || key.kind() == Key.Kind.AIRFOIL;
+            boolean written = key.kind() == KeyRow.Kind.TEXT || key.kind() == KeyRow.Kind.AIRFOIL;
             return written ? DraftWriter.scalar(value) : value;
         }
         return ordered(key, draft).stream()
@@ -89,8 +89,8 @@ final class ShortDraft {
     }
 
     /** Children in the order of the table, names of the owner's choice behind them. */
-    private static List<Map.Entry<String, Draft>> ordered(Key key, Draft draft) {
-        List<String> fixed = key.fixedChildren().stream().map(Key::name).toList();
+    private static List<Map.Entry<String, Draft>> ordered(KeyRow key, Draft draft) {
+        List<String> fixed = key.fixedChildren().stream().map(KeyRow::name).toList();
         List<Map.Entry<String, Draft>> all = new ArrayList<>();
         for (String name : fixed) {
             draft.child(name).ifPresent(child -> all.add(Map.entry(name, child)));
@@ -103,8 +103,8 @@ final class ShortDraft {
         return all;
     }
 
-    private static Key child(Key key, String name) {
-        return key.kind() == Key.Kind.LIST
+    private static KeyRow child(KeyRow key, String name) {
+        return key.kind() == KeyRow.Kind.LIST
                 ? key.children().get(0)
                 : key.child(name).or(key::anyChild).orElseThrow();
     }

@@ -23,7 +23,7 @@ final class SourceText {
     private static final int BEGINNING = 512;
     private static final int SEVERAL = 3;
 
-    private static final Place WHOLE = new Place(0, 0);
+    private static final FilePlace WHOLE = new FilePlace(0, 0);
 
     private SourceText() {}
 
@@ -68,7 +68,7 @@ final class SourceText {
 
     static String decode(byte[] bytes) throws UnreadableFile {
         if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
-            throw new UnreadableFile(Place.START, Message.of("input.file.utf16"));
+            throw new UnreadableFile(FilePlace.START, Message.of("input.file.utf16"));
         }
         int start = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
@@ -77,7 +77,7 @@ final class SourceText {
         CoderResult result = decoder.decode(left, decoded, true);
         String text = decoded.flip().toString();
         if (isBinary(bytes)) {
-            throw new UnreadableFile(Place.START, Message.of("input.file.binary"));
+            throw new UnreadableFile(FilePlace.START, Message.of("input.file.binary"));
         }
         OptionalInt odd = OddCharacter.in(text);
         if (odd.isPresent()) {
@@ -87,7 +87,7 @@ final class SourceText {
             throw new UnreadableFile(placeAt(text, text.length()), Message.of("input.file.encoding"));
         }
         if (text.isBlank()) {
-            throw new UnreadableFile(Place.START, Message.of("input.file.empty"));
+            throw new UnreadableFile(FilePlace.START, Message.of("input.file.empty"));
         }
         return text;
     }
@@ -113,9 +113,9 @@ final class SourceText {
         return odd >= SEVERAL;
     }
 
-    private static Place placeAt(String text, int index) {
+    private static FilePlace placeAt(String text, int index) {
         String before = text.substring(0, index);
         int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
-        return new Place(line, index - before.lastIndexOf('\n'));
+        return new FilePlace(line, index - before.lastIndexOf('\n'));
     }
 }

@@ -28,9 +28,9 @@ final class SyntaxFault {
         return text.split("\r\n|[\n\r]", -1);
     }
 
-    UnreadableFile describe(Optional<Place> mark) {
+    UnreadableFile describe(Optional<FilePlace> mark) {
         if (mark.isEmpty()) {
-            return new UnreadableFile(Place.START, Message.of("input.yaml.other"));
+            return new UnreadableFile(FilePlace.START, Message.of("input.yaml.other"));
         }
         int at = Math.min(mark.get().line(), lines.length) - 1;
         int column = mark.get().column() - 1;
@@ -121,6 +121,6 @@ final class SyntaxFault {
     }
 
     private static UnreadableFile fault(int line, int column, String code) {
-        return new UnreadableFile(new Place(line + 1, Math.max(0, column) + 1), Message.of("input.yaml." + code));
+        return new UnreadableFile(new FilePlace(line + 1, Math.max(0, column) + 1), Message.of("input.yaml." + code));
     }
 }

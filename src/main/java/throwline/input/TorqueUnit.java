@@ -29,7 +29,7 @@ final class TorqueUnit {
                 .findFirst();
     }
 
-    private static Optional<Unit> written(Place place, List<String> lines) {
+    private static Optional<Unit> written(FilePlace place, List<String> lines) {
         String rest = lines.get(place.line() - 1).substring(place.column() - 1);
         Matcher quantity = WRITTEN.matcher(rest);
         return quantity.matches() ? Unit.spelt(quantity.group(1).strip(), Dimension.TORQUE) : Optional.empty();

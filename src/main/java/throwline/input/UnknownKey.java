@@ -22,16 +22,16 @@ record UnknownKey(Message note, Optional<String> meant) {
      * @param group the row of the group that it stands in
      * @param table all rows
      */
-    static UnknownKey explain(String written, Key group, KeyTable table) {
-        List<String> known = group.children().stream().map(Key::name).toList();
+    static UnknownKey explain(String written, KeyRow group, KeyTable table) {
+        List<String> known = group.children().stream().map(KeyRow::name).toList();
         String allowed = known.stream().collect(Collectors.joining(", "));
         int colon = written.indexOf(':');
         if (colon > 0) {
-            Optional<Key> glued = group.child(written.substring(0, colon));
+            Optional<KeyRow> glued = group.child(written.substring(0, colon));
             if (glued.isPresent()) {
                 String apart = written.replaceFirst(":", ": ");
                 return new UnknownKey(
-                        Message.of("input.unknown.blank", shown(written), shown(apart)), glued.map(Key::name));
+                        Message.of("input.unknown.blank", shown(written), shown(apart)), glued.map(KeyRow::name));
             }
         }
         Optional<String> near = NearestName.of(written, known);

@@ -7,10 +7,10 @@ final class UnreadableFile extends Exception {
 
     private static final long serialVersionUID = 1;
 
-    private final Place place;
+    private final FilePlace place;
     private final transient Message note;
 
-    UnreadableFile(Place place, Message note) {
+    UnreadableFile(FilePlace place, Message note) {
         super(note.code());
         this.place = place;
         this.note = note;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.words.Message;
 
 /** Reads the text of one value by its row in the table of keys. */
@@ -18,7 +18,7 @@ final class ValueReader {
     /** A value, or what is wrong with it. */
     sealed interface Outcome permits Value, Wrong {}
 
-    /** Understood: a Double in SI units, a String, or a Deflection. */
+    /** Understood: a Double in SI units, a String, or a WrittenDeflection. */
     record Value(Object value) implements Outcome {}
 
     /** Not understood. */
@@ -28,7 +28,7 @@ final class ValueReader {
         }
     }
 
-    static Outcome read(Key key, String text) {
+    static Outcome read(KeyRow key, String text) {
         return switch (key.kind()) {
             case QUANTITY ->
                 inRange(key, text, QuantityReader.read(text, key.dimension().orElseThrow()));
@@ -54,16 +54,16 @@ final class ValueReader {
                 : new Value(stripped);
     }
 
-    private static Outcome inRange(Key key, String text, Reading reading) {
-        if (reading instanceof Reading.Refused refused) {
+    private static Outcome inRange(KeyRow key, String text, ReadQuantity reading) {
+        if (reading instanceof ReadQuantity.Refused refused) {
             return refused(key, text.strip(), refused);
         }
-        double value = ((Reading.Amount) reading).quantity().value();
+        double value = ((ReadQuantity.Amount) reading).quantity().value();
         return key.range().filter(r -> !r.holds(value)).isPresent() ? outside(key, text) : new Value(value);
     }
 
     /** The reader's own examples fit any model; the key's fit this key. */
-    private static Wrong refused(Key key, String text, Reading.Refused refused) {
+    private static Wrong refused(KeyRow key, String text, ReadQuantity.Refused refused) {
         String unit = key.example().replaceFirst("^[0-9.-]+ ", "");
         return switch (refused.code()) {
             case "input.quantity.number" -> Wrong.of(refused.code(), UnknownKey.shown(text), key.example());
@@ -83,12 +83,12 @@ final class ValueReader {
         };
     }
 
-    private static Wrong outside(Key key, String text) {
-        Key.Range range = key.range().orElseThrow();
+    private static Wrong outside(KeyRow key, String text) {
+        KeyRow.Range range = key.range().orElseThrow();
         return Wrong.of("input.range", text.strip(), range.leastText(), range.mostText(), key.example());
     }
 
-    private static Outcome count(Key key, String text) {
+    private static Outcome count(KeyRow key, String text) {
         String stripped = text.strip();
         if (!stripped.matches("[0-9]{1,6}")) {
             return Wrong.of("input.count", stripped, key.example());
@@ -107,7 +107,7 @@ final class ValueReader {
                 : new Value((double) Integer.parseInt(stripped));
     }
 
-    private static Outcome choice(Key key, String text) {
+    private static Outcome choice(KeyRow key, String text) {
         String wanted = NearestName.key(text);
         Optional<String> exact = key.choices().stream()
                 .filter(c -> NearestName.key(c).equals(wanted))
@@ -132,19 +132,19 @@ final class ValueReader {
             return Wrong.of("input.deflection.nounit", text.strip(), size);
         }
         boolean zero = size.matches("[+-]?0+");
-        Reading reading = QuantityReader.read(zero ? "0 deg" : size, Dimension.ANGLE);
+        ReadQuantity reading = QuantityReader.read(zero ? "0 deg" : size, Dimension.ANGLE);
         boolean isLength =
-                reading instanceof Reading.Refused refused && refused.code().equals("input.quantity.otherkind.length");
+                reading instanceof ReadQuantity.Refused refused && refused.code().equals("input.quantity.otherkind.length");
         if (isLength) {
             reading = QuantityReader.read(size, Dimension.LENGTH);
         }
-        if (reading instanceof Reading.Refused refused) {
+        if (reading instanceof ReadQuantity.Refused refused) {
             return refused.code().startsWith("input.quantity.otherkind")
                             || refused.code().matches(".*\\.(unit|number|nounit)")
                     ? Wrong.of("input.deflection", text.strip())
                     : new Wrong(Message.of(refused.code(), refused.arguments().toArray()));
         }
-        double value = ((Reading.Amount) reading).quantity().value();
+        double value = ((ReadQuantity.Amount) reading).quantity().value();
         boolean signed = size.startsWith("-") || size.startsWith("+");
         if (signed && isLength && !up && !down) {
             String plainSize = size.substring(1).strip();
@@ -153,9 +153,9 @@ final class ValueReader {
         if (signed && (up || down)) {
             return Wrong.of("input.deflection.twice", text.strip(), size.substring(1) + (up ? " up" : " down"));
         }
-        Deflection.Sense sense = up || value < 0
-                ? Deflection.Sense.UP
-                : down || signed ? Deflection.Sense.DOWN : Deflection.Sense.UNSAID;
-        return new Value(new Deflection(Math.abs(value), isLength, sense));
+        WrittenDeflection.Sense sense = up || value < 0
+                ? WrittenDeflection.Sense.UP
+                : down || signed ? WrittenDeflection.Sense.DOWN : WrittenDeflection.Sense.UNSAID;
+        return new Value(new WrittenDeflection(Math.abs(value), isLength, sense));
     }
 }

@@ -36,7 +36,7 @@ public final class WrittenThrow {
         if (outcome instanceof ValueReader.Wrong wrong) {
             return new Wrong(wrong.note());
         }
-        OptionalDouble angle = ((Deflection) ((ValueReader.Value) outcome).value()).signed(chord);
+        OptionalDouble angle = ((WrittenDeflection) ((ValueReader.Value) outcome).value()).signed(chord);
         return angle.isPresent()
                 ? new Angle(angle.getAsDouble())
                 : new Wrong(Message.of("input.deflection", text.strip()));

@@ -46,10 +46,10 @@ final class YamlTree {
     /** A mapping or list that has not ended yet. */
     private static final class Open {
         final boolean mapping;
-        final Place place;
+        final FilePlace place;
         final List<Located> parts = new ArrayList<>();
 
-        Open(boolean mapping, Place place) {
+        Open(boolean mapping, FilePlace place) {
             this.mapping = mapping;
             this.place = place;
         }
@@ -71,11 +71,11 @@ final class YamlTree {
         } catch (YamlEngineException e) {
             throw new SyntaxFault(SyntaxFault.lines(text)).describe(Optional.empty());
         }
-        return root.orElseThrow(() -> new UnreadableFile(Place.START, Message.of("input.file.empty")));
+        return root.orElseThrow(() -> new UnreadableFile(FilePlace.START, Message.of("input.file.empty")));
     }
 
     private void take(Event event) throws UnreadableFile {
-        Place place = event.getStartMark().map(YamlTree::place).orElse(Place.START);
+        FilePlace place = event.getStartMark().map(YamlTree::place).orElse(FilePlace.START);
         if (event instanceof AliasEvent
                 || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
             throw new UnreadableFile(place, Message.of("input.yaml.alias"));
@@ -96,7 +96,7 @@ final class YamlTree {
     }
 
     /** Quotes may hold what no file holds, written as escapes. */
-    private static void refuse(String value, Place place) throws UnreadableFile {
+    private static void refuse(String value, FilePlace place) throws UnreadableFile {
         if (value.length() > LONGEST) {
             throw new UnreadableFile(place, Message.of("input.yaml.long", String.valueOf(LONGEST)));
         }
@@ -105,7 +105,7 @@ final class YamlTree {
         }
     }
 
-    private void refuseAsKey(Place place) throws UnreadableFile {
+    private void refuseAsKey(FilePlace place) throws UnreadableFile {
         Open parent = open.peek();
         if (parent != null && parent.mapping && parent.parts.size() % 2 == 0) {
             throw new UnreadableFile(place, Message.of("input.yaml.key"));
@@ -147,7 +147,7 @@ final class YamlTree {
                 && !Character.isWhitespace(characters[at + 1]);
     }
 
-    private static Place place(Mark mark) {
-        return new Place(mark.getLine() + 1, mark.getColumn() + 1);
+    private static FilePlace place(Mark mark) {
+        return new FilePlace(mark.getLine() + 1, mark.getColumn() + 1);
     }
 }

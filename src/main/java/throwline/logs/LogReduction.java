@@ -81,7 +81,7 @@ public final class LogReduction {
         Airspeeds speeds = new Airspeeds(trace, wind, scale.factor);
         List<Piece> found = new ArrayList<>(circles.stream().map(Circled::piece).toList());
         double lag = speeds.bySensor ? 0 : groundLag;
-        List<Piece> stalls = new StallSearch(trace, speeds, guides, lag).all();
+        List<Piece> stalls = new LoggedStalls(trace, speeds, guides, lag).all();
         found.addAll(stalls);
         List<Piece> broken =
                 stalls.stream().filter(p -> p.reason() != Reason.NO_BREAK).toList();

@@ -35,7 +35,7 @@ final class RollSearch {
             Optional<String> setUp = run.setUp(trace);
             int from = run.from() + trace.grid.steps(DROPPED);
             double speed = Trace.mean(speeds.speed, run.from(), run.to());
-            Reason reason = trace.grid.step() > StallSearch.SLOWEST_LOG
+            Reason reason = trace.grid.step() > LoggedStalls.SLOWEST_LOG
                     ? Reason.TOO_SLOW_A_LOG
                     : setUp.isEmpty()
                             ? Reason.NO_SET_UP

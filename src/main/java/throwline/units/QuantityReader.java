@@ -34,12 +34,12 @@ public final class QuantityReader {
      * @param dimension what kind of quantity is wanted
      * @return the quantity in SI units, or why not
      */
-    public static Reading read(String text, Dimension dimension) {
+    public static ReadQuantity read(String text, Dimension dimension) {
         String plain = plain(text);
         if (plain.length() > LONGEST) {
-            return Reading.Refused.because("number", plain.substring(0, LONGEST) + "...", example(dimension));
+            return ReadQuantity.Refused.because("number", plain.substring(0, LONGEST) + "...", example(dimension));
         }
-        Optional<Reading.Refused> refused = misleading(plain);
+        Optional<ReadQuantity.Refused> refused = misleading(plain);
         if (refused.isPresent()) {
             return refused.get();
         }
@@ -53,7 +53,7 @@ public final class QuantityReader {
             end = matcher.end();
         }
         if (parts.isEmpty() || end < unsigned.length()) {
-            return Reading.Refused.because("number", plain, example(dimension));
+            return ReadQuantity.Refused.because("number", plain, example(dimension));
         }
         return sum(parts, negative, plain, dimension);
     }
@@ -64,17 +64,17 @@ public final class QuantityReader {
      * @param text as written
      * @return radians, or why not
      */
-    public static Reading readDegrees(String text) {
-        Reading bare = read(text, Dimension.NUMBER);
-        return bare instanceof Reading.Amount amount
-                ? new Reading.Amount(
+    public static ReadQuantity readDegrees(String text) {
+        ReadQuantity bare = read(text, Dimension.NUMBER);
+        return bare instanceof ReadQuantity.Amount amount
+                ? new ReadQuantity.Amount(
                         new Quantity(Math.toRadians(amount.quantity().value()), Dimension.ANGLE))
                 : read(text, Dimension.ANGLE);
     }
 
     private record Part(String number, String unit) {}
 
-    private static Reading sum(List<Part> parts, boolean negative, String plain, Dimension dimension) {
+    private static ReadQuantity sum(List<Part> parts, boolean negative, String plain, Dimension dimension) {
         double total = 0;
         double size = Double.POSITIVE_INFINITY;
         for (int i = 0; i < parts.size(); i++) {
@@ -83,7 +83,7 @@ public final class QuantityReader {
             if (dimension == Dimension.NUMBER) {
                 return part.unit().isEmpty() && parts.size() == 1
                         ? amount(negative ? -number : number, dimension)
-                        : Reading.Refused.because("bare", plain);
+                        : ReadQuantity.Refused.because("bare", plain);
             }
             Optional<Unit> unit = Unit.spelt(part.unit(), dimension);
             if (unit.isEmpty()) {
@@ -97,7 +97,7 @@ public final class QuantityReader {
                             || one >= size
                             || value >= size
                             || (!whole && i < parts.size() - 1))) {
-                return Reading.Refused.because("parts", plain);
+                return ReadQuantity.Refused.because("parts", plain);
             }
             size = one;
             total += value;
@@ -105,33 +105,33 @@ public final class QuantityReader {
         return amount(parts.size() > 1 && negative ? -total : total, dimension);
     }
 
-    private static Reading amount(double value, Dimension dimension) {
-        return new Reading.Amount(new Quantity(value, dimension));
+    private static ReadQuantity amount(double value, Dimension dimension) {
+        return new ReadQuantity.Amount(new Quantity(value, dimension));
     }
 
-    private static Reading.Refused wrongUnit(Part part, String plain, Dimension dimension) {
+    private static ReadQuantity.Refused wrongUnit(Part part, String plain, Dimension dimension) {
         String allowed = Unit.of(dimension).stream().map(Unit::symbol).collect(Collectors.joining(", "));
         if (part.unit().isEmpty()) {
             String unit = Unit.of(dimension).get(0).symbol();
-            return Reading.Refused.because("nounit", plain, plain + " " + unit, allowed);
+            return ReadQuantity.Refused.because("nounit", plain, plain + " " + unit, allowed);
         }
         if (part.unit().toLowerCase(Locale.ROOT).startsWith("grad")) {
-            return Reading.Refused.because("grad", plain, part.number() + " deg");
+            return ReadQuantity.Refused.because("grad", plain, part.number() + " deg");
         }
         Optional<Unit> other = Unit.spelt(part.unit()).findFirst();
         if (other.isPresent()) {
-            return Reading.Refused.because(
+            return ReadQuantity.Refused.because(
                     "otherkind." + other.get().dimension().name().toLowerCase(Locale.ROOT), plain, allowed);
         }
-        return Reading.Refused.because("unit", part.unit(), allowed, example(dimension));
+        return ReadQuantity.Refused.because("unit", part.unit(), allowed, example(dimension));
     }
 
-    private static Optional<Reading.Refused> misleading(String plain) {
+    private static Optional<ReadQuantity.Refused> misleading(String plain) {
         if (COMMA.matcher(plain).matches()) {
             String pointed = plain.matches("[+-]?[0-9]{1,3},[0-9]{3}(?![0-9]).*")
                     ? plain.replaceFirst(",", "")
                     : plain.replaceFirst(",", ".");
-            return Optional.of(Reading.Refused.because("comma", plain, pointed));
+            return Optional.of(ReadQuantity.Refused.because("comma", plain, pointed));
         }
         Matcher fraction = FRACTION.matcher(plain);
         if (fraction.matches() && Integer.parseInt(fraction.group(3)) > 0) {
@@ -140,7 +140,7 @@ public final class QuantityReader {
                     : Integer.parseInt(fraction.group(1));
             double value = whole + Double.parseDouble(fraction.group(2)) / Double.parseDouble(fraction.group(3));
             String written = QuantityPrinter.number(value, 4) + " " + fraction.group(4);
-            return Optional.of(Reading.Refused.because("fraction", plain, written.strip()));
+            return Optional.of(ReadQuantity.Refused.because("fraction", plain, written.strip()));
         }
         return Optional.empty();
     }

@@ -20,7 +20,7 @@ public record CaseResult(
         String notes,
         List<Check> checks,
         List<Pair> pairs,
-        List<Trace> traces) {
+        List<CaseTrace> traces) {
 
     public CaseResult {
         checks = List.copyOf(checks);
@@ -32,7 +32,7 @@ public record CaseResult(
         return of(file, checks, pairs, List.of());
     }
 
-    static CaseResult of(CaseFile file, List<Check> checks, List<Pair> pairs, List<Trace> traces)
+    static CaseResult of(CaseFile file, List<Check> checks, List<Pair> pairs, List<CaseTrace> traces)
             throws UnreadableCase {
         return new CaseResult(
                 file.name(),

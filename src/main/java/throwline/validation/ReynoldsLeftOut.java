@@ -50,12 +50,12 @@ final class ReynoldsLeftOut implements CaseKind {
                 .map(this::of)
                 .toList();
         List<Pair> pairs = found.stream().flatMap(f -> f.pairs().stream()).toList();
-        List<Trace> traces = found.stream().flatMap(f -> f.traces().stream()).toList();
+        List<CaseTrace> traces = found.stream().flatMap(f -> f.traces().stream()).toList();
         return CaseResult.of(file, new PairStudy(pairs).checks(file.rows()), pairs, traces);
     }
 
     /** What one airfoil gives. */
-    private record Found(List<Pair> pairs, List<Trace> traces) {}
+    private record Found(List<Pair> pairs, List<CaseTrace> traces) {}
 
     /** All pairs of one airfoil; none where it was measured at fewer than three speeds. */
     private Found of(Airfoil airfoil) {

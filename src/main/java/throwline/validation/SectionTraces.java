@@ -14,8 +14,8 @@ final class SectionTraces {
     /** So far past the stall lift is shown. */
     private static final double PAST = Math.toRadians(4);
 
-    private final List<Trace.Line> lifts = new ArrayList<>();
-    private final List<Trace.Line> drags = new ArrayList<>();
+    private final List<CaseTrace.Line> lifts = new ArrayList<>();
+    private final List<CaseTrace.Line> drags = new ArrayList<>();
 
     /** Adds a run with its prediction; drag only where it was measured. */
     void add(PolarRun run, SectionCurve curve, boolean lift) {
@@ -34,25 +34,25 @@ final class SectionTraces {
             List<double[]> points = run.points().stream()
                     .map(p -> new double[] {Math.toDegrees(p.alpha()), p.lift()})
                     .toList();
-            lifts.add(new Trace.Line(name, points, lifting));
+            lifts.add(new CaseTrace.Line(name, points, lifting));
         }
         List<double[]> points = run.points().stream()
                 .filter(p -> p.drag() > 0 && p.alpha() <= curve.stallAngle())
                 .map(p -> new double[] {p.lift(), p.drag()})
                 .toList();
         if (!points.isEmpty()) {
-            drags.add(new Trace.Line(name, points, dragging));
+            drags.add(new CaseTrace.Line(name, points, dragging));
         }
     }
 
     /** The pictures, each named after an airfoil. */
-    List<Trace> traces(String airfoil) {
-        List<Trace> traces = new ArrayList<>();
+    List<CaseTrace> traces(String airfoil) {
+        List<CaseTrace> traces = new ArrayList<>();
         if (!lifts.isEmpty()) {
-            traces.add(new Trace(airfoil + " lift", "angle of attack, degrees", "lift coefficient", lifts));
+            traces.add(new CaseTrace(airfoil + " lift", "angle of attack, degrees", "lift coefficient", lifts));
         }
         if (!drags.isEmpty()) {
-            traces.add(new Trace(airfoil + " drag", "lift coefficient", "drag coefficient", drags));
+            traces.add(new CaseTrace(airfoil + " drag", "lift coefficient", "drag coefficient", drags));
         }
         return traces;
     }

@@ -25,7 +25,7 @@ import throwline.study.Learnt;
 import throwline.window.session.Session;
 
 /** All set-ups side by side: the table, and every chart. */
-final class ComparePage implements Page {
+final class ComparePage implements WindowPage {
 
     /** Work begins once nothing has changed for so long, ms. */
     private static final int REST = 300;
@@ -139,7 +139,7 @@ final class ComparePage implements Page {
     private void copy() {
         found.ifPresent(compared -> {
             String table = tables(compared.document().blocks()).stream()
-                    .map(each -> ComparisonTable.copied(each, figures, desk))
+                    .map(each -> ComparisonGrid.copied(each, figures, desk))
                     .collect(Collectors.joining("\n"));
             Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(table), null);
             state.setText(desk.say("window.compare.copied"));

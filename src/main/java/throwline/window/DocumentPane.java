@@ -80,7 +80,7 @@ final class DocumentPane {
                 String heading = figures.show(comparison.groups().get(group).heading());
                 text.append("<p><b>").append(escaped(heading)).append("</b></p>");
                 flush();
-                column.add(new ComparisonTable(desk, figures, comparison, group).boxed());
+                column.add(new ComparisonGrid(desk, figures, comparison, group).boxed());
             }
         }
     }

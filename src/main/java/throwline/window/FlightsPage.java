@@ -16,7 +16,7 @@ import throwline.report.document.Figures;
 import throwline.window.session.Session;
 
 /** Flights: what was noticed is noted, and what it tells of the model stands here; a switch leaves it out. */
-final class FlightsPage implements Page {
+final class FlightsPage implements WindowPage {
 
     private final Desk desk;
     private final Session session;

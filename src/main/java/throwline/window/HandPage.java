@@ -25,7 +25,7 @@ import throwline.window.session.Movable;
 import throwline.window.session.Session;
 
 /** The set-up at hand: its surfaces on the left, what the model does with it beside them. */
-final class HandPage implements Page {
+final class HandPage implements WindowPage {
 
     /** Widths of the outer columns, points. */
     private static final int LEFT = 330;

@@ -7,18 +7,18 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 
 /** A page that is made when it is first looked at, so that the window is there sooner. */
-final class LaterPage implements Page {
+final class LaterPage implements WindowPage {
 
     private final String key;
-    private final Supplier<Page> maker;
+    private final Supplier<WindowPage> maker;
     private final JPanel place = new JPanel(new BorderLayout());
-    private Optional<Page> made = Optional.empty();
+    private Optional<WindowPage> made = Optional.empty();
 
     /**
      * @param key of the page
      * @param maker makes it
      */
-    LaterPage(String key, Supplier<Page> maker) {
+    LaterPage(String key, Supplier<WindowPage> maker) {
         this.key = key;
         this.maker = maker;
     }
@@ -35,7 +35,7 @@ final class LaterPage implements Page {
 
     @Override
     public void changed() {
-        made.ifPresent(Page::changed);
+        made.ifPresent(WindowPage::changed);
     }
 
     @Override
@@ -45,17 +45,17 @@ final class LaterPage implements Page {
 
     @Override
     public void close() {
-        made.ifPresent(Page::close);
+        made.ifPresent(WindowPage::close);
     }
 
     @Override
     public void entered() {
         if (made.isEmpty()) {
-            Page page = maker.get();
+            WindowPage page = maker.get();
             made = Optional.of(page);
             place.add(page.component());
             place.revalidate();
         }
-        made.ifPresent(Page::entered);
+        made.ifPresent(WindowPage::entered);
     }
 }

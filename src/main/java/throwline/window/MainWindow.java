@@ -46,7 +46,7 @@ final class MainWindow {
     private final JButton save;
     private final JButton undo;
     private final JButton redo;
-    private List<Page> pages = List.of();
+    private List<WindowPage> pages = List.of();
     private Consumer<HandView> shown = view -> {};
     private long painted;
     private long paintedAll;
@@ -137,11 +137,11 @@ final class MainWindow {
                         COLUMNS, true, false, session.document().good().display()),
                 desk.words());
         int chosen = Math.max(0, tabs.getSelectedIndex());
-        pages.forEach(Page::close);
+        pages.forEach(WindowPage::close);
         pages = pages(session, figures);
         tabs.removeAll();
         for (int i = 0; i < pages.size(); i++) {
-            Page page = pages.get(i);
+            WindowPage page = pages.get(i);
             String key = "window.page." + page.key();
             tabs.addTab(desk.say(key), null, page.component(), desk.say(key + ".tip"));
             tabs.setMnemonicAt(i, '1' + i);
@@ -151,10 +151,10 @@ final class MainWindow {
         changed();
     }
 
-    private List<Page> pages(Session session, Figures figures) {
-        List<Page> all = new ArrayList<>();
+    private List<WindowPage> pages(Session session, Figures figures) {
+        List<WindowPage> all = new ArrayList<>();
         all.add(new HandPage(desk, session, figures));
-        List<Supplier<Page>> later = List.of(
+        List<Supplier<WindowPage>> later = List.of(
                 () -> new ComparePage(desk, session, figures, program),
                 () -> new WantsPage(desk, session, figures, program),
                 () -> new SticksPage(desk, session, figures),
@@ -195,7 +195,7 @@ final class MainWindow {
     }
 
     void changed() {
-        pages.forEach(Page::changed);
+        pages.forEach(WindowPage::changed);
         program.session().ifPresent(this::headed);
     }
 

@@ -23,7 +23,7 @@ import throwline.model.Assumption;
 import throwline.window.session.Session;
 
 /** Every key of the model as a form, with the reader's own messages at the field. */
-final class ModelPage implements Page {
+final class ModelPage implements WindowPage {
 
     private static final int LINE = 22;
     private static final int FOOT = 110;

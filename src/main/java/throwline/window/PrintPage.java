@@ -22,7 +22,7 @@ import throwline.window.session.BinaryFiles;
 import throwline.window.session.Session;
 
 /** Sheets for the bench and the field, the page of all set-ups, and the charts, as files in a folder. */
-final class PrintPage implements Page {
+final class PrintPage implements WindowPage {
 
     private static final String BENCH = "bench.pdf";
 

@@ -22,7 +22,7 @@ import throwline.window.session.Session;
 import throwline.window.session.StickEdits;
 
 /** Page of what full stick adds: the list of sticks, and what the chosen one moves in which set-ups. */
-final class SticksPage implements Page {
+final class SticksPage implements WindowPage {
 
     private static final int LEFT = 300;
 

@@ -15,7 +15,7 @@ import throwline.validation.CaseFolder;
 import throwline.validation.Validation;
 
 /** Trust in the numbers: every published and measured case, and how far the answers are off. It belongs to no model. */
-final class TrustPage implements Page {
+final class TrustPage implements WindowPage {
 
     private final Desk desk;
     private final DocumentPane answer;

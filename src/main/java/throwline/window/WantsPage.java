@@ -36,7 +36,7 @@ import throwline.window.session.Session;
 import throwline.window.session.TypedWants;
 
 /** From what a pilot wants to throws: each proposal is tried on, taken over or dropped. */
-final class WantsPage implements Page {
+final class WantsPage implements WindowPage {
 
     private static final int LEFT = 380;
 

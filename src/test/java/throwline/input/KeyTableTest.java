@@ -22,13 +22,13 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 
 /** Table, reader and schema agree: on keys, kinds, ranges, defaults and every example, good and bad. */
 class KeyTableTest {
 
-    private static final Set<Key.Kind> LEAVES = Set.of(
-            Key.Kind.QUANTITY, Key.Kind.COUNT, Key.Kind.CHOICE, Key.Kind.DEFLECTION, Key.Kind.VERSION, Key.Kind.TEXT);
+    private static final Set<KeyRow.Kind> LEAVES = Set.of(
+            KeyRow.Kind.QUANTITY, KeyRow.Kind.COUNT, KeyRow.Kind.CHOICE, KeyRow.Kind.DEFLECTION, KeyRow.Kind.VERSION, KeyRow.Kind.TEXT);
 
     private final KeyTable table = KeyTable.load();
     private final Map<String, Object> schema = SchemaWriter.schema(table);
@@ -47,7 +47,7 @@ class KeyTableTest {
     @TestFactory
     Stream<DynamicTest> defaultsAreReadAndFitTheSchema() {
         return table.all().stream()
-                .filter(k -> k.need() == Key.Need.DEFAULT && k.kind() != Key.Kind.AIRFOIL)
+                .filter(k -> k.need() == KeyRow.Need.DEFAULT && k.kind() != KeyRow.Kind.AIRFOIL)
                 .map(key -> DynamicTest.dynamicTest(key.path(), () -> {
                     assertThat(key.reason()).isNotEmpty();
                     assertThat(ValueReader.read(key, key.needText())).isInstanceOf(ValueReader.Value.class);
@@ -61,7 +61,7 @@ class KeyTableTest {
         return table.all().stream()
                 .filter(k -> k.range().isPresent())
                 .map(key -> DynamicTest.dynamicTest(key.path(), () -> {
-                    Key.Range range = key.range().orElseThrow();
+                    KeyRow.Range range = key.range().orElseThrow();
                     Dimension dimension = key.dimension().orElse(Dimension.NUMBER);
                     assertThat(range.least()).isLessThan(range.most());
                     for (String end : List.of(range.leastText(), range.mostText())) {
@@ -81,13 +81,13 @@ class KeyTableTest {
         "body.width, body.width"
     })
     void aPlaceInAFileHasItsRow(String place, String row) {
-        assertThat(table.find(place)).map(Key::path).contains(row);
+        assertThat(table.find(place)).map(KeyRow::path).contains(row);
     }
 
     @Test
     void whatIsWorkedOutHasAReason() {
         assertThat(table.all())
-                .filteredOn(k -> k.need() == Key.Need.WORKED_OUT)
+                .filteredOn(k -> k.need() == KeyRow.Need.WORKED_OUT)
                 .allSatisfy(k -> assertThat(k.reason()).isNotEmpty());
     }
 
@@ -126,7 +126,7 @@ class KeyTableTest {
         assertThat(SchemaCheck.faults(schema, yaml(base))).isEmpty();
     }
 
-    private static List<String> beyond(Key.Range range, Dimension dimension) {
+    private static List<String> beyond(KeyRow.Range range, Dimension dimension) {
         if (dimension == Dimension.NUMBER) {
             return List.of(String.valueOf((int) range.most() + 1));
         }
@@ -145,20 +145,20 @@ class KeyTableTest {
     }
 
     private static double si(String text, Dimension dimension) {
-        return ((Reading.Amount) QuantityReader.read(text, dimension))
+        return ((ReadQuantity.Amount) QuantityReader.read(text, dimension))
                 .quantity()
                 .value();
     }
 
-    private Map<?, ?> schemaOf(Key key) {
+    private Map<?, ?> schemaOf(KeyRow key) {
         Map<?, ?> at = schema;
         for (String step : key.path().split("\\.", -1)) {
             if (at.get("anyOf") instanceof List<?> either && at.get("properties") == null) {
                 at = (Map<?, ?>) either.get(1);
             }
             at = switch (step) {
-                case Key.ANY_NAME -> map(at.get("additionalProperties"));
-                case Key.ANY_ENTRY -> map(at.get("items"));
+                case KeyRow.ANY_NAME -> map(at.get("additionalProperties"));
+                case KeyRow.ANY_ENTRY -> map(at.get("items"));
                 default -> map(map(at.get("properties")).get(step));
             };
         }

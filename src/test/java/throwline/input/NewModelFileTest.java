@@ -340,8 +340,8 @@ class NewModelFileTest {
         }
         // Blanks filled with one length and sample throws do not make an aeroplane, but every key is known and kept.
         assertThat(codes).allMatch(code -> code.matches("input\\.(throw|surface|tail|balance|sections)\\..*"));
-        for (Key key : KeyTable.load().all()) {
-            if (!key.name().equals(Key.ANY_NAME) && !key.name().equals(Key.ANY_ENTRY)) {
+        for (KeyRow key : KeyTable.load().all()) {
+            if (!key.name().equals(KeyRow.ANY_NAME) && !key.name().equals(KeyRow.ANY_ENTRY)) {
                 assertThat(filled).containsPattern("(?m)^\\s*(- )?" + key.name() + ":");
             }
         }

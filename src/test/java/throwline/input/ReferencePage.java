@@ -12,7 +12,7 @@ final class ReferencePage {
     /** One section a key of the top level. */
     static String tables(KeyTable table) {
         StringBuilder page = new StringBuilder();
-        for (Key top : table.root().children()) {
+        for (KeyRow top : table.root().children()) {
             page.append("### `").append(top.name()).append("`\n\n");
             if (top.children().isEmpty()) {
                 page.append(sentence(top))
@@ -33,8 +33,8 @@ final class ReferencePage {
         return page.toString().stripTrailing() + "\n";
     }
 
-    private static void rows(Key parent, StringBuilder page) {
-        for (Key key : parent.children()) {
+    private static void rows(KeyRow parent, StringBuilder page) {
+        for (KeyRow key : parent.children()) {
             if (!key.meaning().isEmpty()) {
                 page.append("| `").append(key.path().replace(".[]", "[]")).append("` | ");
                 page.append(sentence(key)).append(" | ").append(written(key)).append(" | ");
@@ -44,11 +44,11 @@ final class ReferencePage {
         }
     }
 
-    private static String sentence(Key key) {
+    private static String sentence(KeyRow key) {
         return key.meaning();
     }
 
-    private static String written(Key key) {
+    private static String written(KeyRow key) {
         String kind =
                 switch (key.kind()) {
                     case GROUP, NAMED -> "keys";
@@ -68,7 +68,7 @@ final class ReferencePage {
         String range = key.range()
                 .map(r -> ", " + r.leastText() + " to " + r.mostText())
                 .orElse("");
-        boolean shown = key.kind() != Key.Kind.CHOICE && !key.example().isEmpty();
+        boolean shown = key.kind() != KeyRow.Kind.CHOICE && !key.example().isEmpty();
         return kind + range + (shown ? ": `" + key.example() + "`" : "");
     }
 
@@ -81,7 +81,7 @@ final class ReferencePage {
         };
     }
 
-    private static String leftOut(Key key) {
+    private static String leftOut(KeyRow key) {
         String reason = key.reason().isEmpty() ? "" : ": " + key.reason().replaceFirst("\\.$", "");
         return switch (key.need()) {
             case REQUIRED -> "required";

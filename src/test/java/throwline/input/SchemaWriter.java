@@ -26,14 +26,14 @@ final class SchemaWriter {
         return schema;
     }
 
-    private static Map<String, Object> of(Key key) {
+    private static Map<String, Object> of(KeyRow key) {
         Map<String, Object> schema = new LinkedHashMap<>();
         if (!key.meaning().isEmpty()) {
             schema.put("description", describe(key));
         }
         schema.putAll(
                 switch (key.kind()) {
-                    case GROUP, NAMED -> key.need() == Key.Need.OR_NONE ? orNone(group(key)) : group(key);
+                    case GROUP, NAMED -> key.need() == KeyRow.Need.OR_NONE ? orNone(group(key)) : group(key);
                     case LIST -> list(key);
                     case TEXT, AIRFOIL -> Map.of("type", List.of("string", "number"));
                     case NAMES -> names();
@@ -44,13 +44,13 @@ final class SchemaWriter {
                     case THROWS, THROW -> anyOf(deflection(), both());
                     case QUANTITY -> pattern(quantity(key.dimension().orElseThrow()));
                 });
-        if (key.need() == Key.Need.DEFAULT) {
-            schema.put("default", key.kind() == Key.Kind.COUNT ? Integer.valueOf(key.needText()) : key.needText());
+        if (key.need() == KeyRow.Need.DEFAULT) {
+            schema.put("default", key.kind() == KeyRow.Kind.COUNT ? Integer.valueOf(key.needText()) : key.needText());
         }
         return schema;
     }
 
-    private static String describe(Key key) {
+    private static String describe(KeyRow key) {
         String range = key.range()
                 .map(r -> " " + r.leastText() + " to " + r.mostText() + ".")
                 .orElse("");
@@ -58,15 +58,15 @@ final class SchemaWriter {
         return key.meaning() + range + example;
     }
 
-    private static Map<String, Object> group(Key key) {
+    private static Map<String, Object> group(KeyRow key) {
         Map<String, Object> schema = new LinkedHashMap<>();
-        List<Key> fixed = key.fixedChildren();
+        List<KeyRow> fixed = key.fixedChildren();
         List<String> required = fixed.stream()
-                .filter(k -> k.need() == Key.Need.REQUIRED)
-                .map(Key::name)
+                .filter(k -> k.need() == KeyRow.Need.REQUIRED)
+                .map(KeyRow::name)
                 .toList();
         schema.put(
-                "type", required.isEmpty() && key.need() != Key.Need.REQUIRED ? List.of("object", "null") : "object");
+                "type", required.isEmpty() && key.need() != KeyRow.Need.REQUIRED ? List.of("object", "null") : "object");
         if (!fixed.isEmpty()) {
             schema.put("properties", properties(fixed));
         }
@@ -77,8 +77,8 @@ final class SchemaWriter {
             schema.put("required", required);
         }
         List<Object> either = new ArrayList<>();
-        for (Key child : fixed) {
-            if (child.need() == Key.Need.REQUIRED_UNLESS) {
+        for (KeyRow child : fixed) {
+            if (child.need() == KeyRow.Need.REQUIRED_UNLESS) {
                 either.add(Map.of("required", List.of(child.name())));
                 either.add(Map.of("required", List.of(child.needText())));
             }
@@ -86,19 +86,19 @@ final class SchemaWriter {
         if (!either.isEmpty()) {
             schema.put("anyOf", either);
         }
-        if (key.need() == Key.Need.REQUIRED && key.kind() == Key.Kind.NAMED) {
+        if (key.need() == KeyRow.Need.REQUIRED && key.kind() == KeyRow.Kind.NAMED) {
             schema.put("minProperties", key.name().equals("set-ups") ? 2 : 1);
         }
         return schema;
     }
 
-    private static Map<String, Object> properties(List<Key> keys) {
+    private static Map<String, Object> properties(List<KeyRow> keys) {
         Map<String, Object> properties = new LinkedHashMap<>();
         keys.forEach(key -> properties.put(key.name(), of(key)));
         return properties;
     }
 
-    private static Map<String, Object> list(Key key) {
+    private static Map<String, Object> list(KeyRow key) {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "array");
         schema.put("minItems", 2);
@@ -114,7 +114,7 @@ final class SchemaWriter {
         return anyOf(name, list);
     }
 
-    private static Map<String, Object> count(Key key) {
+    private static Map<String, Object> count(KeyRow key) {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "integer");
         key.range().ifPresent(r -> {

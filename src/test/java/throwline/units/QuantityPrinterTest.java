@@ -52,10 +52,10 @@ class QuantityPrinterTest {
     @EnumSource(Unit.class)
     void whatIsPrintedIsReadAgain(Unit unit) {
         double value = unit.toSi(12.3);
-        Reading read = QuantityReader.read(QuantityPrinter.print(value, unit), unit.dimension());
+        ReadQuantity read = QuantityReader.read(QuantityPrinter.print(value, unit), unit.dimension());
         assertThat(read)
                 .isInstanceOfSatisfying(
-                        Reading.Amount.class,
+                        ReadQuantity.Amount.class,
                         amount -> assertThat(amount.quantity().value())
                                 .isCloseTo(
                                         value,

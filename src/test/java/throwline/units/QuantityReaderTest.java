@@ -63,7 +63,7 @@ class QuantityReaderTest {
                 "-6 | NUMBER | -6",
             })
     void readsWhatPeopleWrite(String text, Dimension dimension, double si) {
-        assertThat(QuantityReader.read(text, dimension)).isInstanceOfSatisfying(Reading.Amount.class, amount -> {
+        assertThat(QuantityReader.read(text, dimension)).isInstanceOfSatisfying(ReadQuantity.Amount.class, amount -> {
             assertThat(amount.quantity().dimension()).isEqualTo(dimension);
             assertThat(amount.quantity().value()).isCloseTo(si, within(1e-6 * Math.max(1, Math.abs(si))));
         });
@@ -95,7 +95,7 @@ class QuantityReaderTest {
         Words words = Words.load();
         assertThat(QuantityReader.read(text, dimension))
                 .isInstanceOfSatisfying(
-                        Reading.Refused.class,
+                        ReadQuantity.Refused.class,
                         refused -> assertThat(words.say(
                                         refused.code(), refused.arguments().toArray()))
                                 .isEqualTo(sentence));
@@ -106,7 +106,7 @@ class QuantityReaderTest {
     void anglesOfTheCommandLineMayLackTheirUnit(String text, double degrees) {
         assertThat(QuantityReader.readDegrees(text))
                 .isInstanceOfSatisfying(
-                        Reading.Amount.class,
+                        ReadQuantity.Amount.class,
                         amount -> assertThat(Math.toDegrees(amount.quantity().value()))
                                 .isCloseTo(degrees, within(1e-3)));
     }

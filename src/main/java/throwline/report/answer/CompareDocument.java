@@ -94,7 +94,7 @@ public final class CompareDocument {
         perPack(
                 blocks,
                 Text.say("row.section.setups"),
-                flown -> SetUpNotes.others(flown.setUps()).stream()
+                flown -> SetUpRemarks.others(flown.setUps()).stream()
                         .map(Paragraph::of)
                         .toList());
         models.forEach(model -> knowledge(blocks, model));
@@ -108,7 +108,7 @@ public final class CompareDocument {
     /** All numbers of set-ups with one pack. */
     private Block numbers(Flown flown, Text title) {
         return new ComparisonRows(List.of(flown))
-                .comparison(title, this::heading, each -> SetUpNotes.first(each.setUps()));
+                .comparison(title, this::heading, each -> SetUpRemarks.first(each.setUps()));
     }
 
     /** What differs from the first of all; all numbers where one of the set-ups has no counterpart there. */

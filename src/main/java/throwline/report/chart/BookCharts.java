@@ -18,7 +18,7 @@ import throwline.validation.Book;
 import throwline.validation.CaseResult;
 import throwline.validation.Check;
 import throwline.validation.Pair;
-import throwline.validation.Trace;
+import throwline.validation.CaseTrace;
 import throwline.words.Words;
 
 /**
@@ -106,10 +106,10 @@ public final class BookCharts {
         }
         predicted.sort((a, b) -> Double.compare(a[0], b[0]));
         Check.Place place = checks.get(0).place().orElseThrow();
-        Trace.Line line = new Trace.Line(words.say("book.chart.ours"), measured, predicted);
+        CaseTrace.Line line = new CaseTrace.Line(words.say("book.chart.ours"), measured, predicted);
         return trace(
                 result,
-                new Trace(
+                new CaseTrace(
                         name,
                         words.say("book.chart.degrees", place.across()),
                         checks.get(0).quantity(),
@@ -117,11 +117,11 @@ public final class BookCharts {
     }
 
     /** Runs as measured marks and predicted lines. */
-    private Picture trace(CaseResult result, Trace trace) {
+    private Picture trace(CaseResult result, CaseTrace trace) {
         List<Curve> curves = new ArrayList<>();
         List<Item> items = new ArrayList<>();
         List<Place> all = new ArrayList<>();
-        for (Trace.Line line : trace.lines()) {
+        for (CaseTrace.Line line : trace.lines()) {
             Curve curve = new Curve(line.name(), ChartStyle.look(curves.size()), places(line.predicted()));
             List<Place> measured = places(line.measured());
             curves.add(curve);

@@ -49,11 +49,11 @@ final class ComparisonTable {
     List<String> lines(Comparison comparison, int group) {
         List<String> columns = comparison.groups().get(group).columns();
         boolean single = columns.size() == 1;
-        List<Layout.Head> heads = new ArrayList<>(List.of(new Layout.Head("", false, false)));
-        columns.forEach(name -> heads.add(new Layout.Head(single ? "" : name, false, false)));
-        Layout layout = single
-                ? new Layout(page, heads, Integer.MAX_VALUE, ONE_SET_UP)
-                : new Layout(page, heads, SHORT_LABEL, SET_UPS);
+        List<ColumnLayout.Head> heads = new ArrayList<>(List.of(new ColumnLayout.Head("", false, false)));
+        columns.forEach(name -> heads.add(new ColumnLayout.Head(single ? "" : name, false, false)));
+        ColumnLayout layout = single
+                ? new ColumnLayout(page, heads, Integer.MAX_VALUE, ONE_SET_UP)
+                : new ColumnLayout(page, heads, SHORT_LABEL, SET_UPS);
         String family = "";
         for (Comparison.Row row : comparison.rows()) {
             if (row.cells().get(group).isEmpty() || isFolded(row.depth())) {
@@ -80,7 +80,7 @@ final class ComparisonTable {
         return !all && depth == Depth.DETAIL;
     }
 
-    private void severalLines(Comparison.Row row, int group, Layout layout) {
+    private void severalLines(Comparison.Row row, int group, ColumnLayout layout) {
         String indent = row.family().isEmpty() ? "" : "  ";
         List<Comparison.Cell> cells = row.cells().get(group);
         layout.row(

@@ -167,10 +167,10 @@ public final class TerminalRenderer {
     }
 
     private List<String> table(Table table) {
-        List<Layout.Head> heads = table.columns().stream()
-                .map(column -> new Layout.Head(figures.show(column.label()), column.align() == Table.Align.RIGHT, true))
+        List<ColumnLayout.Head> heads = table.columns().stream()
+                .map(column -> new ColumnLayout.Head(figures.show(column.label()), column.align() == Table.Align.RIGHT, true))
                 .toList();
-        Layout layout = new Layout(page, heads, Integer.MAX_VALUE, OTHERS);
+        ColumnLayout layout = new ColumnLayout(page, heads, Integer.MAX_VALUE, OTHERS);
         for (Table.Row row : table.rows()) {
             if (row instanceof Table.Cells cells) {
                 boolean quiet = cells.role() == Role.QUIET;

@@ -13,7 +13,7 @@ import throwline.model.Stick;
 import throwline.units.Dimension;
 import throwline.units.QuantityPrinter;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.units.Unit;
 import throwline.words.Message;
 
@@ -110,7 +110,7 @@ public final class StickMix {
         String size = typed.strip().toLowerCase(Locale.ROOT).replaceFirst("\\s*(up|down)$", "");
         double travel = way == Way.UP ? surface.up() : surface.down();
         if (size.contains("%")) {
-            if (!(QuantityReader.read(size, Dimension.FRACTION) instanceof Reading.Amount share)) {
+            if (!(QuantityReader.read(size, Dimension.FRACTION) instanceof ReadQuantity.Amount share)) {
                 return Optional.of(session.say(Message.of("window.hand.share", typed.strip())));
             }
             size = degrees(share.quantity().value() * travel);

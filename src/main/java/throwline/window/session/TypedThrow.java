@@ -4,7 +4,7 @@ import java.util.Optional;
 import throwline.input.WrittenThrow;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.words.Message;
 
 /** Reads what a person types for a surface: {@code 12 mm up}, {@code 35 deg down}, {@code 80 %} of its travel. */
@@ -52,7 +52,7 @@ final class TypedThrow {
         String lower = typed.toLowerCase(java.util.Locale.ROOT);
         boolean up = lower.endsWith("up") || (now < 0 && !lower.endsWith("down")) || surface.down() == 0;
         String size = lower.replaceFirst("\\s*(up|down)$", "");
-        if (QuantityReader.read(size, Dimension.FRACTION) instanceof Reading.Amount amount) {
+        if (QuantityReader.read(size, Dimension.FRACTION) instanceof ReadQuantity.Amount amount) {
             double share = amount.quantity().value();
             return bounded(up ? -share * surface.up() : share * surface.down(), Optional.empty(), surface);
         }

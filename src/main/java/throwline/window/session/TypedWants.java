@@ -16,7 +16,7 @@ import throwline.study.FindQuestion;
 import throwline.study.FindRefusal;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.words.Message;
 
 /**
@@ -112,7 +112,7 @@ public record TypedWants(
 
     /** A climb as an angle, where it can be read as one; else as a rate. */
     private Optional<WantedClimb> climbing() throws Unread {
-        return QuantityReader.read(climb.strip().toLowerCase(Locale.ROOT), Dimension.ANGLE) instanceof Reading.Amount
+        return QuantityReader.read(climb.strip().toLowerCase(Locale.ROOT), Dimension.ANGLE) instanceof ReadQuantity.Amount
                 ? amount(climb, Dimension.ANGLE).map(angle -> new WantedClimb(angle, As.ANGLE))
                 : amount(climb, Dimension.SPEED).map(rate -> new WantedClimb(rate, As.RATE));
     }
@@ -127,11 +127,11 @@ public record TypedWants(
         if (plain.isEmpty()) {
             return Optional.empty();
         }
-        Reading reading = QuantityReader.read(plain, dimension);
-        if (reading instanceof Reading.Refused refused) {
+        ReadQuantity reading = QuantityReader.read(plain, dimension);
+        if (reading instanceof ReadQuantity.Refused refused) {
             throw new Unread(Message.of(refused.code(), refused.arguments().toArray()));
         }
-        double value = ((Reading.Amount) reading).quantity().value();
+        double value = ((ReadQuantity.Amount) reading).quantity().value();
         if (value <= 0) {
             throw new Unread(Message.of("window.wants.positive", typed.strip()));
         }

@@ -28,7 +28,7 @@ import throwline.section.AirfoilLibrary;
 import throwline.units.Dimension;
 import throwline.units.Display;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 import throwline.units.Unit;
 import throwline.words.Words;
 
@@ -101,7 +101,7 @@ class MeasuredKeysTest {
                 .findFirst()
                 .orElse("");
         String text = field.written().isEmpty() ? assumed : field.written();
-        return QuantityReader.read(text, dimension) instanceof Reading.Amount amount
+        return QuantityReader.read(text, dimension) instanceof ReadQuantity.Amount amount
                 ? Optional.of(amount.quantity().value())
                 : Optional.empty();
     }
@@ -152,7 +152,7 @@ class MeasuredKeysTest {
             double larger = 1.02 * Double.parseDouble(number);
             ModelText changed = text.with(field.path(), larger + unit).orElseThrow();
             if (read(changed) instanceof ReadModel.Project project) {
-                double expected = ((Reading.Amount) QuantityReader.read(larger + unit, dimension.get()))
+                double expected = ((ReadQuantity.Amount) QuantityReader.read(larger + unit, dimension.get()))
                         .quantity()
                         .value();
                 assertThat(pointedAt(sketch(field, project).orElseThrow(), dimension.get()))

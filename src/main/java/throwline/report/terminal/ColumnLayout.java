@@ -10,7 +10,7 @@ import throwline.report.Page;
  * Cells in columns. The first column labels the others: where a page is too narrow for all of them, cells are broken into
  * lines, and then columns go into several blocks below each other, as even as can be, each behind the labels.
  */
-final class Layout {
+final class ColumnLayout {
 
     private static final String GAP = "  ";
 
@@ -48,7 +48,7 @@ final class Layout {
      * @param shortLabel width at which labels are broken where that lets the other cells stay whole
      * @param caps widths at which cells are broken, tried in this order until all columns fit; the last also for blocks
      */
-    Layout(Page page, List<Head> heads, int shortLabel, int... caps) {
+    ColumnLayout(Page page, List<Head> heads, int shortLabel, int... caps) {
         this.shortLabel = shortLabel;
         this.page = page;
         this.heads = List.copyOf(heads);

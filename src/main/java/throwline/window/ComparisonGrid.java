@@ -22,7 +22,7 @@ import throwline.report.document.Role;
 import throwline.report.document.Text;
 
 /** Set-ups side by side; a number opens how it was found. */
-final class ComparisonTable extends JTable {
+final class ComparisonGrid extends JTable {
 
     private static final long serialVersionUID = 1;
 
@@ -43,7 +43,7 @@ final class ComparisonTable extends JTable {
      */
     private record Row(int row, boolean main, String label, List<String> cells, List<Boolean> quiet) {}
 
-    ComparisonTable(Desk desk, Figures figures, Comparison comparison, int group) {
+    ComparisonGrid(Desk desk, Figures figures, Comparison comparison, int group) {
         this.comparison = comparison;
         this.group = group;
         for (int i = 0; i < comparison.rows().size(); i++) {
@@ -117,7 +117,7 @@ final class ComparisonTable extends JTable {
     static String copied(Comparison comparison, Figures figures, Desk desk) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < comparison.groups().size(); i++) {
-            ComparisonTable table = new ComparisonTable(desk, figures, comparison, i);
+            ComparisonGrid table = new ComparisonGrid(desk, figures, comparison, i);
             for (int column = 0; column < table.getColumnCount(); column++) {
                 text.append(column == 0 ? "" : "\t")
                         .append(table.getColumnName(column).strip());

@@ -8,7 +8,7 @@ import throwline.logs.Piece.Kind;
 import throwline.logs.Piece.Reason;
 
 /** Stalls in runs with a closed throttle: slowed down evenly until the nose drops. Methods manual 22.5. */
-final class StallSearch {
+final class LoggedStalls {
 
     /** A stall lies below this share of the predicted one. */
     private static final double NEAR = 1.22;
@@ -46,7 +46,7 @@ final class StallSearch {
     private final Map<String, StallGuide> guides;
     private final double lag;
 
-    StallSearch(Trace trace, Airspeeds speeds, Map<String, StallGuide> guides, double lag) {
+    LoggedStalls(Trace trace, Airspeeds speeds, Map<String, StallGuide> guides, double lag) {
         this.trace = trace;
         this.speeds = speeds;
         this.guides = guides;

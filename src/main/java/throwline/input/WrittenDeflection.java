@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param isLength true for metres
  * @param sense direction
  */
-record Deflection(double size, boolean isLength, Sense sense) {
+record WrittenDeflection(double size, boolean isLength, Sense sense) {
 
     /** Which way the trailing edge goes. */
     enum Sense {
@@ -44,5 +44,5 @@ record Deflection(double size, boolean isLength, Sense sense) {
      * @param up how far up, its sense unsaid
      * @param down how far down, its sense unsaid
      */
-    record Both(Deflection up, Deflection down) {}
+    record Both(WrittenDeflection up, WrittenDeflection down) {}
 }

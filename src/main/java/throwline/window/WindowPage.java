@@ -3,7 +3,7 @@ package throwline.window;
 import javax.swing.JComponent;
 
 /** A page of the window, about one open model. */
-interface Page {
+interface WindowPage {
 
     /** Key of its name and its tip: {@code window.page.KEY}. */
     String key();

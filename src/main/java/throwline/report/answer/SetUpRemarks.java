@@ -12,11 +12,11 @@ import throwline.study.SetUpResult;
 import throwline.words.Message;
 
 /** Notes of set-ups; one that holds for several names them all. */
-final class SetUpNotes {
+final class SetUpRemarks {
 
     private static final Set<String> FIRST = Set.of("note.unstable", "note.hardly-stable", "note.servo.overpowered");
 
-    private SetUpNotes() {}
+    private SetUpRemarks() {}
 
     /** What forbids a flight, and is told before anything else. */
     static List<Text> first(List<SetUpResult> setUps) {

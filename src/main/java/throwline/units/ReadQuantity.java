@@ -3,14 +3,14 @@ package throwline.units;
 import java.util.List;
 
 /** Result of reading a quantity. */
-public sealed interface Reading permits Reading.Amount, Reading.Refused {
+public sealed interface ReadQuantity permits ReadQuantity.Amount, ReadQuantity.Refused {
 
     /**
      * It was understood.
      *
      * @param quantity in SI units
      */
-    record Amount(Quantity quantity) implements Reading {}
+    record Amount(Quantity quantity) implements ReadQuantity {}
 
     /**
      * It was not.
@@ -18,7 +18,7 @@ public sealed interface Reading permits Reading.Amount, Reading.Refused {
      * @param code key of the sentence that says why
      * @param arguments what fills the gaps of that sentence
      */
-    record Refused(String code, List<String> arguments) implements Reading {
+    record Refused(String code, List<String> arguments) implements ReadQuantity {
         public Refused {
             arguments = List.copyOf(arguments);
         }

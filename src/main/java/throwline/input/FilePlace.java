@@ -6,8 +6,8 @@ package throwline.input;
  * @param line counted from 1
  * @param column counted from 1, in characters
  */
-record Place(int line, int column) {
+record FilePlace(int line, int column) {
 
     /** The first character. */
-    static final Place START = new Place(1, 1);
+    static final FilePlace START = new FilePlace(1, 1);
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import throwline.units.Dimension;
 import throwline.units.QuantityReader;
-import throwline.units.Reading;
+import throwline.units.ReadQuantity;
 
 /**
  * Row of the table of keys, with the rows below it.
@@ -21,7 +21,7 @@ import throwline.units.Reading;
  * @param reason why this default
  * @param children rows below it, in the order of the table
  */
-record Key(
+record KeyRow(
         String path,
         Kind kind,
         Optional<Dimension> dimension,
@@ -32,7 +32,7 @@ record Key(
         String example,
         String meaning,
         String reason,
-        List<Key> children) {
+        List<KeyRow> children) {
 
     /** The step for a name of the owner's choice. */
     static final String ANY_NAME = "*";
@@ -91,7 +91,7 @@ record Key(
         }
 
         private double si(String text) {
-            if (QuantityReader.read(text, dimension) instanceof Reading.Amount amount) {
+            if (QuantityReader.read(text, dimension) instanceof ReadQuantity.Amount amount) {
                 return amount.quantity().value();
             }
             throw new IllegalStateException("the table of keys holds no quantity: " + text);
@@ -104,7 +104,7 @@ record Key(
     }
 
     /** The row below with this name; case, blanks and hyphens do not count. */
-    Optional<Key> child(String written) {
+    Optional<KeyRow> child(String written) {
         String wanted = NearestName.key(written);
         return children.stream()
                 .filter(k -> NearestName.key(k.name()).equals(wanted))
@@ -112,12 +112,12 @@ record Key(
     }
 
     /** The row below for names of the owner's choice. */
-    Optional<Key> anyChild() {
+    Optional<KeyRow> anyChild() {
         return children.stream().filter(k -> k.name().equals(ANY_NAME)).findFirst();
     }
 
     /** The rows below with fixed names. */
-    List<Key> fixedChildren() {
+    List<KeyRow> fixedChildren() {
         return children.stream().filter(k -> !k.name().equals(ANY_NAME)).toList();
     }
 }

@@ -10,9 +10,9 @@ import java.util.List;
  * @param up what the second is
  * @param lines one a run
  */
-public record Trace(String name, String across, String up, List<Line> lines) {
+public record CaseTrace(String name, String across, String up, List<Line> lines) {
 
-    public Trace {
+    public CaseTrace {
         lines = List.copyOf(lines);
     }
 
