@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import throwline.model.AirfoilName;
+import throwline.section.CurveReading;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.Basis;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import throwline.model.AirfoilName;
 import throwline.model.Hinge;
+import throwline.section.CurveReading;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.Basis;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import throwline.numerics.Interpolation;
 import throwline.section.Airfoil;
+import throwline.section.CurveReading;
 import throwline.section.SectionAerodynamics;
 import throwline.section.SectionCurve;
 import throwline.section.SectionPlace;
@@ -28,7 +29,6 @@ public record LearnedAirfoil(String name, SectionTraits traits, Map<SectionFigur
     /** Share of most lift up to which drag is that of attached flow. */
     private static final double ATTACHED = 0.9;
 
-    private static final int BISECTIONS = 40;
     private static final int TRAITS = 7;
     private static final String NUMBER = "%.6f";
 
@@ -73,17 +73,7 @@ public record LearnedAirfoil(String name, SectionTraits traits, Map<SectionFigur
         if (lift > ATTACHED * curve.maxLift()) {
             return Double.NaN;
         }
-        double low = curve.negativeStallAngle();
-        double high = curve.stallAngle();
-        for (int i = 0; i < BISECTIONS; i++) {
-            double middle = 0.5 * (low + high);
-            if (curve.risingLift(middle) < lift) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return curve.drag(high);
+        return CurveReading.dragAt(curve, lift);
     }
 
     double measured(SectionFigure figure, int reynolds) {
