@@ -3,17 +3,16 @@ package throwline.liftingline;
 import throwline.section.Basis;
 import throwline.section.HullPiece;
 import throwline.section.SectionCurve;
+import throwline.section.TurnedCurve;
 
 /**
  * A section whose stall is raised or lowered by its neighbours: the whole curve moved along its own attached slope, so
  * that the attached lift stays and the maximum, with its angle, moves. Drag is read at the angle that is as far between
  * zero lift and the stall as on the curve it came from.
  */
-public final class ShiftedStallCurve implements SectionCurve {
+public final class ShiftedStallCurve extends TurnedCurve {
 
-    private final SectionCurve curve;
     private final double rise;
-    private final double turn;
     private final double zero;
     private final double toStall;
     private final double toLowerStall;
@@ -23,9 +22,8 @@ public final class ShiftedStallCurve implements SectionCurve {
      * @param rise change of its maximum lift coefficient
      */
     public ShiftedStallCurve(SectionCurve curve, double rise) {
-        this.curve = curve;
+        super(curve, rise / curve.attachedSlope());
         this.rise = rise;
-        turn = rise / curve.attachedSlope();
         zero = curve.zeroLiftAngle();
         toStall = curve.stallAngle() - zero;
         toLowerStall = curve.negativeStallAngle() - zero;
@@ -33,23 +31,18 @@ public final class ShiftedStallCurve implements SectionCurve {
 
     @Override
     public double lift(double alpha) {
-        return curve.lift(alpha - turn) + rise;
+        return super.lift(alpha) + rise;
     }
 
     @Override
     public double risingLift(double alpha) {
-        return curve.risingLift(alpha - turn) + rise;
-    }
-
-    @Override
-    public double risingLiftSlope(double alpha) {
-        return curve.risingLiftSlope(alpha - turn);
+        return super.risingLift(alpha) + rise;
     }
 
     @Override
     public void risingPiece(double alpha, HullPiece piece) {
-        curve.risingPiece(alpha - turn, piece);
-        piece.move(turn, rise);
+        super.risingPiece(alpha, piece);
+        piece.move(0, rise);
     }
 
     @Override
@@ -79,16 +72,6 @@ public final class ShiftedStallCurve implements SectionCurve {
     }
 
     @Override
-    public double stallAngle() {
-        return curve.stallAngle() + turn;
-    }
-
-    @Override
-    public double negativeStallAngle() {
-        return curve.negativeStallAngle() + turn;
-    }
-
-    @Override
     public double maxLift() {
         return curve.maxLift() + rise;
     }
@@ -96,11 +79,6 @@ public final class ShiftedStallCurve implements SectionCurve {
     @Override
     public double minLift() {
         return curve.minLift() + rise;
-    }
-
-    @Override
-    public double attachedSlope() {
-        return curve.attachedSlope();
     }
 
     @Override
