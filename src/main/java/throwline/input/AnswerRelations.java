@@ -58,12 +58,24 @@ final class AnswerRelations {
                 within(said, "flaps", WrittenDeflection.Sense.DOWN, travel("flaps", "flaps.down", Movable.MOST_DOWN));
             case "roll.flaps" -> within(said, "flaps", WrittenDeflection.Sense.DOWN, eachWay());
             case "brake.ailerons", "roll.up" ->
-                within(said, "ailerons", WrittenDeflection.Sense.UP, travel("ailerons", "ailerons.up", Movable.MOST_UP));
+                within(
+                        said,
+                        "ailerons",
+                        WrittenDeflection.Sense.UP,
+                        travel("ailerons", "ailerons.up", Movable.MOST_UP));
             case "roll.down" ->
-                within(said, "ailerons", WrittenDeflection.Sense.DOWN, travel("ailerons", "ailerons.down", Movable.MOST_UP));
+                within(
+                        said,
+                        "ailerons",
+                        WrittenDeflection.Sense.DOWN,
+                        travel("ailerons", "ailerons.down", Movable.MOST_UP));
             case "cruise" -> cruise(said);
             case "pull" ->
-                within(said, "elevator", WrittenDeflection.Sense.UP, travel("elevator", "elevator.travel", Movable.MOST_UP));
+                within(
+                        said,
+                        "elevator",
+                        WrittenDeflection.Sense.UP,
+                        travel("elevator", "elevator.travel", Movable.MOST_UP));
             default -> Optional.empty();
         };
     }

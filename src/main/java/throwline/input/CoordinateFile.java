@@ -70,7 +70,8 @@ public final class CoordinateFile {
         OptionalDouble first = value(cells.get(0));
         boolean pair =
                 cells.size() == 2 && first.isPresent() && value(cells.get(1)).isPresent();
-        FilePlace place = new FilePlace(number, line.length() - line.stripLeading().length() + 1);
+        FilePlace place =
+                new FilePlace(number, line.length() - line.stripLeading().length() + 1);
         if (pair) {
             points.add(new OutlinePoint(first.getAsDouble(), value(cells.get(1)).getAsDouble(), number));
         } else if (cells.stream().anyMatch(cell -> cell.matches("[-+]?\\d+,\\d+"))) {

@@ -79,7 +79,8 @@ public final class FlightInterview extends StepwiseQuestions {
 
     /** A trim needs its way, and the trailing edge must be able to go there. */
     private Optional<Message> wrongTrim(Step step, String said) {
-        Optional<WrittenDeflection> trim = step.key().endsWith("trimmed by") ? Answers.deflection(said) : Optional.empty();
+        Optional<WrittenDeflection> trim =
+                step.key().endsWith("trimmed by") ? Answers.deflection(said) : Optional.empty();
         if (trim.isEmpty()) {
             return Optional.empty();
         }

@@ -120,8 +120,9 @@ final class KeyTable {
             return path.equals(place);
         }
         String pattern = Arrays.stream(path.replace(".[]", "[]").split("\\.", -1))
-                .map(step ->
-                        step.equals(KeyRow.ANY_NAME) ? ".+" : Pattern.quote(step).replace("[]", "\\E\\[[0-9]+\\]\\Q"))
+                .map(step -> step.equals(KeyRow.ANY_NAME)
+                        ? ".+"
+                        : Pattern.quote(step).replace("[]", "\\E\\[[0-9]+\\]\\Q"))
                 .collect(Collectors.joining("\\."));
         return place.matches(pattern);
     }
@@ -152,7 +153,17 @@ final class KeyTable {
 
     private KeyRow group(String path, KeyRow.Need need) {
         return new KeyRow(
-                path, KeyRow.Kind.GROUP, Optional.empty(), List.of(), need, "", Optional.empty(), "", "", "", below(path));
+                path,
+                KeyRow.Kind.GROUP,
+                Optional.empty(),
+                List.of(),
+                need,
+                "",
+                Optional.empty(),
+                "",
+                "",
+                "",
+                below(path));
     }
 
     private KeyRow row(String path) {

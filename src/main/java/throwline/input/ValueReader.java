@@ -133,8 +133,8 @@ final class ValueReader {
         }
         boolean zero = size.matches("[+-]?0+");
         ReadQuantity reading = QuantityReader.read(zero ? "0 deg" : size, Dimension.ANGLE);
-        boolean isLength =
-                reading instanceof ReadQuantity.Refused refused && refused.code().equals("input.quantity.otherkind.length");
+        boolean isLength = reading instanceof ReadQuantity.Refused refused
+                && refused.code().equals("input.quantity.otherkind.length");
         if (isLength) {
             reading = QuantityReader.read(size, Dimension.LENGTH);
         }

@@ -22,8 +22,7 @@ public final class CurveReading {
         if (curve.risingLift(high) <= lift) {
             return high;
         }
-        return new BrentSolver(TOLERANCE)
-                .solve(MOST_READINGS, alpha -> curve.risingLift(alpha) - lift, low, high);
+        return new BrentSolver(TOLERANCE).solve(MOST_READINGS, alpha -> curve.risingLift(alpha) - lift, low, high);
     }
 
     /** Drag at a lift. */

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import throwline.model.AirfoilName;
-import throwline.section.CurveReading;
 import throwline.section.Airfoil;
 import throwline.section.AirfoilLibrary;
 import throwline.section.Basis;
+import throwline.section.CurveReading;
 import throwline.section.PolarRun;
 import throwline.section.PolarRun.Kind;
 import throwline.section.PolarRun.Point;
@@ -51,7 +51,8 @@ final class ReynoldsLeftOut implements CaseKind {
                 .map(this::of)
                 .toList();
         List<Pair> pairs = found.stream().flatMap(f -> f.pairs().stream()).toList();
-        List<CaseTrace> traces = found.stream().flatMap(f -> f.traces().stream()).toList();
+        List<CaseTrace> traces =
+                found.stream().flatMap(f -> f.traces().stream()).toList();
         return CaseResult.of(file, new PairStudy(pairs).checks(file.rows()), pairs, traces);
     }
 

@@ -28,7 +28,12 @@ import throwline.units.ReadQuantity;
 class KeyTableTest {
 
     private static final Set<KeyRow.Kind> LEAVES = Set.of(
-            KeyRow.Kind.QUANTITY, KeyRow.Kind.COUNT, KeyRow.Kind.CHOICE, KeyRow.Kind.DEFLECTION, KeyRow.Kind.VERSION, KeyRow.Kind.TEXT);
+            KeyRow.Kind.QUANTITY,
+            KeyRow.Kind.COUNT,
+            KeyRow.Kind.CHOICE,
+            KeyRow.Kind.DEFLECTION,
+            KeyRow.Kind.VERSION,
+            KeyRow.Kind.TEXT);
 
     private final KeyTable table = KeyTable.load();
     private final Map<String, Object> schema = SchemaWriter.schema(table);

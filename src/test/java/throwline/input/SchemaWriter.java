@@ -66,7 +66,8 @@ final class SchemaWriter {
                 .map(KeyRow::name)
                 .toList();
         schema.put(
-                "type", required.isEmpty() && key.need() != KeyRow.Need.REQUIRED ? List.of("object", "null") : "object");
+                "type",
+                required.isEmpty() && key.need() != KeyRow.Need.REQUIRED ? List.of("object", "null") : "object");
         if (!fixed.isEmpty()) {
             schema.put("properties", properties(fixed));
         }

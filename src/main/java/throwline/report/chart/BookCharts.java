@@ -16,9 +16,9 @@ import throwline.report.ReportFile;
 import throwline.report.document.PagePicture;
 import throwline.validation.Book;
 import throwline.validation.CaseResult;
+import throwline.validation.CaseTrace;
 import throwline.validation.Check;
 import throwline.validation.Pair;
-import throwline.validation.CaseTrace;
 import throwline.words.Words;
 
 /**

@@ -168,7 +168,8 @@ public final class TerminalRenderer {
 
     private List<String> table(Table table) {
         List<ColumnLayout.Head> heads = table.columns().stream()
-                .map(column -> new ColumnLayout.Head(figures.show(column.label()), column.align() == Table.Align.RIGHT, true))
+                .map(column ->
+                        new ColumnLayout.Head(figures.show(column.label()), column.align() == Table.Align.RIGHT, true))
                 .toList();
         ColumnLayout layout = new ColumnLayout(page, heads, Integer.MAX_VALUE, OTHERS);
         for (Table.Row row : table.rows()) {

@@ -112,7 +112,8 @@ public record TypedWants(
 
     /** A climb as an angle, where it can be read as one; else as a rate. */
     private Optional<WantedClimb> climbing() throws Unread {
-        return QuantityReader.read(climb.strip().toLowerCase(Locale.ROOT), Dimension.ANGLE) instanceof ReadQuantity.Amount
+        return QuantityReader.read(climb.strip().toLowerCase(Locale.ROOT), Dimension.ANGLE)
+                        instanceof ReadQuantity.Amount
                 ? amount(climb, Dimension.ANGLE).map(angle -> new WantedClimb(angle, As.ANGLE))
                 : amount(climb, Dimension.SPEED).map(rate -> new WantedClimb(rate, As.RATE));
     }
