@@ -77,6 +77,19 @@ class PivotTest {
         assertThat(back.hinge()).isCloseTo(-ahead.hinge(), withPercentage(1));
     }
 
+    /**
+     * Statics: the moment about the pivot is that about the quarter chord and the force across the chord, {@code L cos a + D sin
+     * a} from the axes of the air, times the distance between them; a lifting line turns forces by angles taken as small.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.18, 0.1, 0.2})
+    void forceAcrossTheChord(double angle) {
+        double pivot = 0.4;
+        TailForces forces = forces(pivot, new MeasuredSections(), angle);
+        double across = forces.lift() * Math.cos(angle) + forces.drag() * Math.sin(angle);
+        assertThat(forces.hinge()).isCloseTo(forces.moment() + (pivot - 0.25) * CHORD * across, withPercentage(0.4));
+    }
+
     /** A pivot ahead of the quarter chord: the air turns the tail back; behind it, further the way it is turned. */
     @Test
     void whichWayTheAirTurnsIt() {

@@ -61,4 +61,19 @@ class ContourSearchTest {
         assertThat(new ContourSearch(bench, GROUPS).lowest(known(0.1), ContourSearchTest::circle, cost))
                 .isEmpty();
     }
+
+    /** A place on the curve that does not fly is none. */
+    @Test
+    void onlyWhatFlies() {
+        CandidateEvaluator some = Candidates.of((f, a) -> f * f + a * a, (f, a) -> Math.abs(a - 0.16) - 0.03);
+        List<CandidateFlight> ends = DoubleStream.of(-0.1, 0.1, 0.3)
+                .mapToObj(a -> some.at(new Place(Math.sqrt(0.25 - a * a), a)))
+                .toList();
+        ContourSearch search = new ContourSearch(some, GROUPS);
+        assertThat(search.alongTo(ends, ContourSearchTest::circle, t -> t.flap() - 3 * t.aileron()))
+                .hasSize(3);
+        List<CandidateFlight> best = List.of(ends.get(1), ends.get(0), ends.get(2));
+        assertThat(search.lowest(best, ContourSearchTest::circle, t -> Math.abs(t.aileron() - 0.16)))
+                .isEmpty();
+    }
 }

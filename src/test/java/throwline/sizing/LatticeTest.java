@@ -43,6 +43,17 @@ class LatticeTest {
         assertThat(lattice.root(inside, value)).isEmpty();
     }
 
+    /** A value that is not known in the middle of an edge does not keep the root from being found. */
+    @Test
+    void rootsPastWhatIsNotKnown() {
+        Lattice lattice = new Lattice(
+                Candidates.of((f, a) -> f > 0.7 && f < 0.78 ? Double.NaN : f * f),
+                new double[] {0.5, 1},
+                new double[] {0});
+        CandidateFlight root = lattice.root(lattice.edges().get(0), above(0.36)).orElseThrow();
+        assertThat(root.flap()).isCloseTo(0.6, within(2.5e-3));
+    }
+
     /** A straight estimate is exact on a plane. */
     @Test
     void estimatesOnAPlane() {

@@ -112,6 +112,20 @@ class ScannedRollsTest {
         assertThat(ailerons(most).down()).isCloseTo(18 * DEGREE, within(1e-12));
     }
 
+    /** A stick that goes further down than up keeps that ratio; at the stops each side is at its own. */
+    @Test
+    void furtherDownThanUp(@TempDir Path folder) {
+        Orchard down =
+                Orchard.with(folder, "ailerons: {up: 12 deg, down: 10 deg}", "ailerons: {up: 10 deg, down: 12 deg}");
+        RollThrow search = new RollThrow(
+                down.airframe(), down.pack(), down.groups(), down.model().reference(), SPEED);
+        Stick.Roll found = search.find(0.5, "wanted").orElseThrow().stick();
+        assertThat(ailerons(found).up() / ailerons(found).down()).isCloseTo(10.0 / 12, within(1e-9));
+        Stick.Roll most = search.find(99, "wanted").orElseThrow().stick();
+        assertThat(ailerons(most).up()).isCloseTo(28 * DEGREE, within(1e-9));
+        assertThat(ailerons(most).down()).isCloseTo(18 * DEGREE, within(1e-9));
+    }
+
     private RollHelp help(SetUp setUp, Stick.Roll stick) {
         return new RollHelpSearch(orchard.airframe(), orchard.pack(), orchard.groups(), setUp, stick)
                 .at(SPEED)

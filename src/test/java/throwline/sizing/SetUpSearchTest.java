@@ -46,7 +46,7 @@ class SetUpSearchTest {
         return new Surface(name, 0.1, 0.5, 0.25, up * DEGREE, down * DEGREE, Hinge.TAPED);
     }
 
-    /** A model in closed form: it flies where a value is above zero. */
+    /** A model in closed form: it flies where a value is above zero, and stalls where that is below -0.2. */
     private record Model(
             SurfaceGroups groups,
             DoubleBinaryOperator angle,
@@ -80,7 +80,14 @@ class SetUpSearchTest {
                             : Optional.of(new StallSpeeds(speed, speed, speed, elevatorLimited)),
                     angle.applyAsDouble(p.flap(), p.aileron()),
                     Optional.empty(),
-                    flies.applyAsDouble(p.flap(), p.aileron()) > 0 ? Optional.empty() : Optional.of(Limit.TAIL_MARGIN));
+                    fault(flies.applyAsDouble(p.flap(), p.aileron())));
+        }
+
+        private static Optional<Limit> fault(double flies) {
+            if (flies > 0) {
+                return Optional.empty();
+            }
+            return Optional.of(flies < -0.2 ? Limit.WING_STALL : Limit.TAIL_MARGIN);
         }
 
         FoundSetUp find(SetUpWants wants, Function<SetUp, Optional<Double>> roll) {
@@ -127,6 +134,7 @@ class SetUpSearchTest {
                 .find(descent(0.15));
         assertThat(found.met()).isTrue();
         standsAt(found, 0.7 - 1.5 * 1.5 * DEGREE, -1.5 * DEGREE, 0.1 * DEGREE);
+        assertThat(found.lineOf()).isEqualTo(Moved.FLAPS);
     }
 
     /** Steeper than flaps alone: they stand at their end, and the ailerons go up for the rest. */
@@ -213,6 +221,27 @@ class SetUpSearchTest {
         assertThat(found.least().stallSpeed()).isCloseTo(stallSpeed(0, -14 * DEGREE), within(1e-12));
     }
 
+    /** Where flaps and drooped ailerons make it stall faster, the slowest stands with neither. */
+    @Test
+    void slowestWithoutFlaps() {
+        FoundSetUp found =
+                Model.PLANES.withStall((f, a) -> 11 + 2 * f + 1.5 * a).find(stall(7));
+        assertThat(found.most().stallSpeed()).isCloseTo(11 - 1.5 * 14 * DEGREE, within(1e-9));
+        assertThat(found.least().stallSpeed()).isCloseTo(11 + 2 * 60 * DEGREE + 1.5 * 9 * DEGREE, within(1e-9));
+        standsAt(found, 0, -14 * DEGREE, 1e-9);
+        assertThat(found.why()).containsExactly(Limit.ROLL_RESERVE_UP);
+    }
+
+    /** A degree more of which no descent is known is not told. */
+    @Test
+    void oneDegreeIntoTheUnknown() {
+        FoundSetUp found = Model.PLANES
+                .withAngle((f, a) -> f > 0.705 && f < 0.73 ? Double.NaN : angle(f, a))
+                .find(descent(0.15));
+        standsAt(found, 0.7, 0, 0.1 * DEGREE);
+        assertThat(found.oneDegree()).extracting(OneDegree::surface).containsExactly(Moved.AILERONS);
+    }
+
     /** What flies ends at 35 degrees of flap: the answer stands before it, within a sixty-fourth of the lattice's edge. */
     @Test
     void endsWhereFlyingEnds() {
@@ -224,7 +253,10 @@ class SetUpSearchTest {
         assertThat(found.trial().flap()).isBetween(35 * DEGREE - 12 * DEGREE / 64, 35 * DEGREE);
         assertThat(found.trial().aileron()).isZero();
         assertThat(found.trial().fault()).isEmpty();
+        // What keeps set-ups far away from flying has no say.
         assertThat(found.why()).containsExactly(Limit.TAIL_MARGIN);
+        assertThat(found.most().fault()).isEmpty();
+        assertThat(found.most().flap()).isLessThanOrEqualTo(35 * DEGREE);
     }
 
     /** Every node of the lattice is too flat, but at 30 degrees of flap, between two of them, the descent has its summit. */
