@@ -31,6 +31,12 @@ final class NewtonIteration {
     /** Sweeps in a later block: as much work as one to two whole steps. With 4 the worst wing took three times the steps. */
     private static final int MOST_SWEEPS = 16;
 
+    /**
+     * Share of the least residual that the first block leaves on a strip at its turn, which saves some 30 % of its time. Later
+     * blocks leave nothing: only then does every sweep draw nearer.
+     */
+    private static final double LEFT_AT_FIRST = 0.03;
+
     private final StripEquations equations;
     private final DominantSystem system;
     private final double[] g;
@@ -94,7 +100,7 @@ final class NewtonIteration {
             boolean taken = (kept && keptStep(least)) || wholeStep(least);
             if (!taken && steps < settings.mostIterations()) {
                 steps++;
-                sweep(settings.tolerance());
+                sweep(sweeps == FIRST_SWEEPS ? LEFT_AT_FIRST * least : settings.tolerance() / 10);
             }
             here = taken ? reached : equations.evaluate(g);
             least = Math.min(least, here);
@@ -130,10 +136,10 @@ final class NewtonIteration {
         return false;
     }
 
-    /** Forwards and backwards by turns, each strip to well within the tolerance. */
+    /** Forwards and backwards by turns, each strip to this residual at its turn. */
     private void sweep(double tolerance) {
         for (int k = 0; k < sweeps; k++) {
-            equations.sweep(g, k % 2 == 0, tolerance / 10);
+            equations.sweep(g, k % 2 == 0, tolerance);
         }
         sweeps = Math.min(2 * sweeps, MOST_SWEEPS);
     }
