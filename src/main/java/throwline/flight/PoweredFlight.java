@@ -163,11 +163,6 @@ public final class PoweredFlight {
                 open.map(point -> point.attitude().elevator() - approach.elevator())));
     }
 
-    /** Weight, N. */
-    public double weight() {
-        return pack.mass() * Gravity.STANDARD;
-    }
-
     /** True where full throttle pulls more than the weight at a speed, m/s. */
     public boolean pullsUp(double speed) {
         return pull(speed) > 1;
@@ -188,8 +183,8 @@ public final class PoweredFlight {
         return airframe;
     }
 
-    /** Pull at full throttle, N. */
-    private double thrust(double speed) {
+    /** Pull at full throttle at a speed, m/s, in N. */
+    public double thrust(double speed) {
         return drive.at(speed, 1, airframe.air().density()).thrust();
     }
 

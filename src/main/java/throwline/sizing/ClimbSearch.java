@@ -71,7 +71,8 @@ public final class ClimbSearch {
         if (throttle < 1 || ready.straightUp().isEmpty()) {
             return found;
         }
-        Climb up = new Climb(1, ready.straightUp().getAsDouble(), Math.PI / 2, powered.weight());
+        double speed = ready.straightUp().getAsDouble();
+        Climb up = new Climb(1, speed, Math.PI / 2, powered.thrust(speed));
         return found.filter(climb -> climb.worth(wanted) > up.worth(wanted)).or(() -> Optional.of(up));
     }
 

@@ -102,7 +102,10 @@ class ScannedClimbsTest {
         assertThat(found.why()).containsExactly(Limit.FULL_THROTTLE);
     }
 
-    /** With thrust above weight the steepest climb is straight up, where thrust is the weight and the drag (mechanics). */
+    /**
+     * With thrust above weight the steepest climb is straight up, where thrust is the weight and the drag; straight down the
+     * drag is the weight, and it goes with the square of the speed (mechanics).
+     */
     @Test
     void straightUp(@TempDir Path folder) {
         Orchard strong = Orchard.with(folder, "motor: {kv: 500}", "motor: {kv: 800}\nbench: {thrust: 4.5 kg}");
@@ -112,7 +115,14 @@ class ScannedClimbsTest {
         assertThat(full.speed()).isPositive();
         assertThat(full.rate()).isCloseTo(full.speed(), within(1e-9));
         assertThat(full.throttle()).isEqualTo(1);
-        assertThat(full.thrust()).isCloseTo(strong.pack().mass() * 9.80665, within(1e-9));
+        Flight flight = new Flight(strong.airframe(), clean);
+        double dive = flight.noseDownSpeed(
+                        strong.pack(), flight.stall(strong.pack()).orElseThrow())
+                .orElseThrow();
+        double weight = strong.pack().mass() * 9.80665;
+        double drag = weight * full.speed() * full.speed() / (dive * dive);
+        assertThat(drag).isGreaterThan(0.01 * weight);
+        assertThat(full.thrust()).isCloseTo(weight + drag, within(0.002 * weight));
         assertThat(found.enough().orElseThrow().throttle()).isLessThan(1);
         assertThat(found.enough().orElseThrow().angle()).isBetween(60 * DEGREE, 75 * DEGREE);
     }
